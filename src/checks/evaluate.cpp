@@ -1,0 +1,123 @@
+#include "checks/evaluate.hpp"
+
+#include <algorithm>
+#include <exception>
+#include <set>
+
+#include <fmt/format.h>
+
+#include "checks/crane_hook_load.hpp"
+#include "checks/rule.hpp"
+#include "checks/standing_texts.hpp"
+#include "checks/verdict.hpp"
+#include "checks/worst_leg.hpp"
+#include "strength/strength_at_lift.hpp"
+
+namespace firstpick::checks {
+
+namespace {
+
+// A rule that throws is a rule that was not evaluated.
+std::vector<Finding> judged(const Rule& rule, const StageFacts& facts, Trace& trace) {
+  try {
+    trace.about([&] { return fmt::format("{}: {}", word_for(facts.stage.kind), rule.id); });
+    return rule.judge(facts, trace);
+  } catch (const std::exception& fault) {
+    return {missing(rule.id, facts.plan.piece.mark, fmt::format("the rule could not be evaluated: {}", fault.what()),
+                    "this is a fault of the program: report it, and do not lift on this verdict")};
+  }
+}
+
+void tell_legs(const StageFacts& facts, StageReport& report) {
+  if (!facts.rigging) return;
+  for (std::size_t leg = 0; leg < facts.rigging->legs.size(); ++leg)
+    if (const auto worst = most_tension(facts.gear_situations, leg); is_assessed(worst)) {
+      const auto& w = std::get<WorstLeg>(worst);
+      report.legs.push_back({facts.rigging->legs[leg].to, w.tension, w.angle_from_horizontal, w.situation});
+    }
+}
+
+void tell_inserts(const StageFacts& facts, StageReport& report) {
+  const auto* situations = std::get_if<std::vector<InsertSituation>>(&facts.insert_situations);
+  if (!situations) return;
+  for (std::size_t insert = 0; insert < facts.plan.inserts.size(); ++insert) {
+    InsertReport told{.id = facts.plan.inserts[insert].id};
+    for (const InsertSituation& situation : *situations) {
+      told.tension = std::max(told.tension, situation.forces.at(insert).tension);
+      told.shear = std::max(told.shear, situation.forces.at(insert).shear);
+    }
+    report.inserts.push_back(std::move(told));
+  }
+}
+
+std::vector<Source> unconfirmed_in(const Trace& trace) {
+  std::vector<Source> found;
+  std::set<std::string> seen;
+  for (const Trace::Entry& entry : trace.steps())
+    for (const Source& source : entry.step.sources)
+      if (source.unconfirmed() && seen.insert(source.id).second) found.push_back(source);
+  std::ranges::sort(found, {}, &Source::id);
+  return found;
+}
+
+}  // namespace
+
+StageReport evaluate_stage(const StageFacts& facts, Trace& trace) {
+  StageReport report{.kind = facts.stage.kind, .rigging = facts.stage.rigging, .crane = facts.stage.crane};
+  for (const Rule& rule : all_rules())
+    for (Finding& finding : judged(rule, facts, trace)) {
+      if (finding.result == Result::missing && !is_mandatory(rule.id, facts)) finding.result = Result::note;
+      report.findings.push_back(std::move(finding));
+    }
+  for (Finding& gap : coverage_gaps(facts, report.findings)) report.findings.push_back(std::move(gap));
+  report.verdict = verdict_of(report.findings);
+
+  if (const auto* load = std::get_if<loads::StageLoad>(&facts.load)) report.load = *load;
+  if (const auto hook = crane_hook_load(facts); is_assessed(hook)) report.hook = std::get<Force>(hook);
+  if (const auto* hanging = std::get_if<demands::Hanging>(&facts.hanging)) report.tilt = hanging->tilt;
+  if (const auto* required = std::get_if<Stress>(&facts.required_strength)) report.required_strength = *required;
+  tell_legs(facts, report);
+  tell_inserts(facts, report);
+  return report;
+}
+
+Report evaluate_plan(const plan::Plan& plan, const piece::Body& body, const tables::RuleSet& rules,
+                     const tables::Tables& tables, std::string fingerprint) {
+  Report report{.file = plan.file,
+                .mark = plan.piece.mark,
+                .title = plan.piece.title,
+                .revision = plan.piece.revision,
+                .prepared_by = plan.piece.prepared_by,
+                .engineer = plan.piece.engineer,
+                .units = plan.piece.units,
+                .fingerprint = std::move(fingerprint),
+                .rules = rules.id,
+                .rules_title = rules.title,
+                .volume = body.volume,
+                .mass = body.volume * plan.concrete.density,
+                .centre_of_gravity = body.centroid,
+                .strength_basis = strength::basis_of(plan.concrete, rules),
+                .overridden = tables.overridden,
+                .choices = choices_of(rules),
+                .cautions = cautions_of(rules),
+                .not_checked = not_checked(),
+                .trace = Trace::recording()};
+
+  Trace& trace = report.trace;
+  trace.about([] { return std::string("inserts"); });
+  const Anchorage prepared = anchorage(plan, body, rules, tables, trace);
+  for (const plan::Stage& stage : plan.stages) {
+    trace.about([&] { return fmt::format("{}: loads and strength", word_for(stage.kind)); });
+    const StageFacts facts = stage_facts(plan, stage, body, prepared, rules, tables, trace);
+    report.stages.push_back(evaluate_stage(facts, trace));
+    if (const auto* usable = std::get_if<Stress>(&facts.usable_strength)) report.usable_strength = *usable;
+    if (const auto& required = report.stages.back().required_strength)
+      if (!report.required_strength || *required > *report.required_strength) report.required_strength = *required;
+  }
+  report.verdict = report.stages.empty() ? Verdict::hold : Verdict::go;
+  for (const StageReport& stage : report.stages) report.verdict = std::max(report.verdict, stage.verdict);
+  report.unconfirmed = unconfirmed_in(trace);
+  return report;
+}
+
+}  // namespace firstpick::checks

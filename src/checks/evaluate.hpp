@@ -1,0 +1,15 @@
+// One stage, one plan: every rule in its order, the coverage guard, the verdict, and the numbers worth telling.
+#pragma once
+
+#include "checks/report.hpp"
+#include "checks/stage_facts.hpp"
+
+namespace firstpick::checks {
+
+StageReport evaluate_stage(const StageFacts& facts, Trace& trace);
+
+// The whole plan under one rule set. `fingerprint` is the caller's; with `with_steps` the calculation is recorded.
+Report evaluate_plan(const plan::Plan& plan, const piece::Body& body, const tables::RuleSet& rules,
+                     const tables::Tables& tables, std::string fingerprint);
+
+}  // namespace firstpick::checks

@@ -1,0 +1,93 @@
+#include "checks/insert_mode_findings.hpp"
+
+#include <fmt/format.h>
+
+namespace firstpick::checks {
+
+namespace {
+
+std::string names(const StageFacts& facts, const std::vector<std::size_t>& together) {
+  std::string text;
+  for (const std::size_t i : together) text += (text.empty() ? "" : " + ") + facts.plan.inserts.at(i).id;
+  return text;
+}
+
+Finding from(const ModeRule& rule, const ModeCheck& check, const StageFacts& facts, const std::string& subject) {
+  const UnitSystem units = facts.plan.piece.units;
+  Finding finding{.rule = rule.id, .subject = subject, .result = check.comparison.result};
+  finding.clause = rule.clause;
+  finding.utilization = check.comparison.utilization;
+  finding.text = check.comparison.why;
+  finding.remedy = check.comparison.remedy;
+  if (check.demand) finding.demand = *check.demand;
+  if (!check.applies) {
+    finding.text = "does not apply to this insert in this concrete";
+    return finding;
+  }
+  const double factor = facts.rules.insert_factor.value.value();
+  finding.factor = factor;
+  finding.limit = 1.0;
+  if (check.nominal) {
+    finding.nominal = *check.nominal;
+    finding.capacity = *check.nominal / factor;
+  }
+  if (finding.result == Result::fail) {
+    const std::string who = check.together.empty() ? subject : names(facts, check.together) + " together";
+    finding.text = fmt::format("{} at {}: {} asked, {} allowed ({} nominal over {})", rule.fails, who,
+                               firstpick::print(*check.demand, units, Rounding::up),
+                               firstpick::print(Force{*check.nominal / factor}, units, Rounding::down),
+                               firstpick::print(*check.nominal, units, Rounding::down), print_number(factor, 2));
+    finding.remedy = rule.remedy;
+  }
+  return finding;
+}
+
+// The last two lines of the calculation: what is asked, and its share of what is allowed.
+void record_use(const Finding& finding, const ModeCheck& check, const StageFacts& facts, Trace& trace) {
+  if (!finding.utilization || !check.demand || !check.nominal) return;
+  const auto& n = facts.rules.insert_factor;
+  const std::string who = check.together.empty() ? finding.subject : names(facts, check.together) + " together";
+  trace.add([&] {
+    return Step{.words = fmt::format("asked of {}, {}", who, finding.situation),
+                .result = {"S", in(kN, *check.demand), "kN"},
+                .clause = "statics"};
+  });
+  trace.add([&] {
+    return Step{.words = fmt::format("share of what is allowed: {} behind the factor on inserts", finding.rule),
+                .result = {"u", *finding.utilization, "1"},
+                .formula = "S / (R / n_i)",
+                .given = {{"S", in(kN, *check.demand), "kN"}, {"R", in(kN, *check.nominal), "kN"}, {"n_i", n.value.value(), "1"}},
+                .clause = n.source.locator,
+                .sources = {n.source}};
+  });
+}
+
+}  // namespace
+
+std::vector<Finding> findings_of(const ModeRule& rule, const StageFacts& facts, Trace& trace) {
+  std::vector<Finding> findings;
+  for (std::size_t insert = 0; insert < facts.plan.inserts.size(); ++insert) {
+    const plan::Insert& one = facts.plan.inserts[insert];
+    if (one.kind != "headed") continue;
+    const auto* situations = std::get_if<std::vector<InsertSituation>>(&facts.insert_situations);
+    if (!situations || situations->empty()) {
+      const auto* gap = std::get_if<NotAssessed>(&facts.insert_situations);
+      findings.push_back(missing(rule.id, one.id, gap ? gap->why : "no situation was computed", gap ? gap->remedy : ""));
+      continue;
+    }
+    std::size_t worst = 0;
+    for (std::size_t s = 1; s < situations->size(); ++s)
+      if (less_severe(facts.modes.at(worst, insert, rule.mode), facts.modes.at(s, insert, rule.mode))) worst = s;
+    trace.about([&] {
+      return fmt::format("{}: insert {}, {}", rule.id, one.id, situations->at(worst).name);
+    });
+    if (trace.is_recording()) check_mode(rule.mode, facts, situations->at(worst), insert, trace);
+    Finding finding = from(rule, facts.modes.at(worst, insert, rule.mode), facts, one.id);
+    finding.situation = situations->at(worst).name;
+    record_use(finding, facts.modes.at(worst, insert, rule.mode), facts, trace);
+    findings.push_back(std::move(finding));
+  }
+  return findings;
+}
+
+}  // namespace firstpick::checks

@@ -1,0 +1,84 @@
+// A rated insert carries no more than its supplier declares, behind the factor of the rule set.
+//
+//   F <= F_ultimate / n     F = sqrt(tension^2 + shear^2), the whole force of the leg on the insert
+//
+// F_ultimate  declared load times the factor it includes, scaled down at lower strength (resistances/rated.cpp).
+// Absent      no rating, strength or included factor: HOLD. Limits of direction that the supplier states are his: a
+//             plan cannot state them yet; every output lists them as not checked.
+
+#include <cmath>
+
+#include <fmt/format.h>
+
+#include "checks/rule.hpp"
+#include "resistances/rated.hpp"
+
+namespace firstpick::checks {
+
+namespace {
+
+struct WorstForce {
+  Force force{};
+  std::string situation;
+};
+
+Outcome<WorstForce> largest_force(const StageFacts& facts, std::size_t insert) {
+  if (const auto* gap = std::get_if<NotAssessed>(&facts.insert_situations)) return *gap;
+  const auto& situations = std::get<std::vector<InsertSituation>>(facts.insert_situations);
+  if (situations.empty()) return NotAssessed{"no situation was computed", {}};
+  WorstForce worst;
+  for (const InsertSituation& situation : situations) {
+    const auto& f = situation.forces.at(insert);
+    const Force whole = Force::from_value(std::hypot(f.tension.value(), f.shear.value()));
+    if (!is_finite(whole)) return NotAssessed{"the force on the insert is not a usable number", {}};
+    if (whole >= worst.force) worst = {whole, situation.name};
+  }
+  return worst;
+}
+
+}  // namespace
+
+std::vector<Finding> insert_rating(const StageFacts& facts, Trace& trace) {
+  constexpr std::string_view id = "insert-rating";
+  const auto& factor = facts.rules.insert_factor;
+  const UnitSystem units = facts.plan.piece.units;
+  std::vector<Finding> findings;
+  for (std::size_t i = 0; i < facts.plan.inserts.size(); ++i) {
+    const plan::Insert& insert = facts.plan.inserts[i];
+    if (insert.kind != "rated" && !insert.rating) continue;
+    trace.about([&] { return fmt::format("{}: insert {}", id, insert.id); });
+    const auto worst = largest_force(facts, i);
+    Outcome<Demand<Force>> demand = NotAssessed{};
+    if (const auto* gap = std::get_if<NotAssessed>(&worst)) demand = *gap;
+    else demand = Demand<Force>{std::get<WorstForce>(worst).force};
+    Outcome<Resistance<Force>> ultimate = NotAssessed{};
+    if (const auto* gap = std::get_if<NotAssessed>(&facts.usable_strength)) ultimate = *gap;
+    else ultimate = resistances::rated(insert, std::get<Stress>(facts.usable_strength), facts.rules, trace);
+
+    Finding finding = compared<Force>(id, insert.id, demand, ultimate, factor.value.value(),
+                                      fmt::format("{}, {}", factor.source.title, factor.source.locator));
+    if (const auto* w = std::get_if<WorstForce>(&worst)) finding.situation = w->situation;
+    if (finding.utilization)
+      trace.add([&] {
+        return Step{.words = fmt::format("use of insert {} by its rating: the whole force of its leg", insert.id),
+                    .result = {"u", *finding.utilization, "1"},
+                    .formula = "F / (U / n_i)",
+                    .given = {{"F", in(kN, std::get<Demand<Force>>(demand).value), "kN"},
+                              {"U", in(kN, std::get<Resistance<Force>>(ultimate).value), "kN"},
+                              {"n_i", factor.value.value(), "1"}},
+                    .clause = factor.source.locator,
+                    .sources = {factor.source}};
+      });
+    if (finding.result == Result::fail) {
+      finding.text = fmt::format(
+          "insert {} is asked for {}, {} is allowed at this strength", insert.id,
+          firstpick::print(std::get<WorstForce>(worst).force, units, Rounding::up),
+          firstpick::print(Force{std::get<Resistance<Force>>(ultimate).value / factor.value}, units, Rounding::down));
+      finding.remedy = "a larger insert, more strength before lifting, or steeper legs";
+    }
+    findings.push_back(std::move(finding));
+  }
+  return findings;
+}
+
+}  // namespace firstpick::checks

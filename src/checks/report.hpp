@@ -1,0 +1,71 @@
+// Everything a checked plan has to tell, before anyone lays it out. Output reads this and decides nothing.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "checks/finding.hpp"
+#include "loads/stage_load.hpp"
+#include "plan/plan.hpp"
+#include "record/source.hpp"
+#include "record/trace.hpp"
+#include "units/vector.hpp"
+
+namespace firstpick::checks {
+
+enum class Verdict { go, hold, no_go };  // worse to the right
+
+std::string_view word_for(Verdict verdict);           // "GO", "HOLD", "NO-GO"
+using plan::word_for;                                 // of a stage: "strip", "turn", ...
+
+struct LegReport {
+  std::string to;
+  Force tension{};             // largest over all load sets and sharings
+  Angle angle_from_horizontal{};
+  std::string situation;
+};
+
+struct InsertReport {
+  std::string id;
+  Force tension{}, shear{};    // largest of each over all situations of what the insert factor multiplies
+};
+
+struct StageReport {
+  plan::StageKind kind = plan::StageKind::strip;
+  std::string rigging, crane;
+  Verdict verdict = Verdict::hold;
+  std::optional<loads::StageLoad> load;
+  std::optional<Force> hook;   // everything that hangs on the crane
+  std::optional<Angle> tilt;
+  std::optional<Stress> required_strength;
+  std::vector<LegReport> legs;
+  std::vector<InsertReport> inserts;
+  std::vector<Finding> findings;   // in the order of the rule list
+};
+
+struct Report {
+  std::string file, mark, title, revision, prepared_by, engineer;
+  UnitSystem units = UnitSystem::si;
+  std::string fingerprint;
+  std::string rules, rules_title;
+  Verdict verdict = Verdict::hold;
+
+  Volume volume{};
+  Mass mass{};                 // nominal density
+  Position centre_of_gravity;
+
+  std::optional<Stress> usable_strength, required_strength;  // required: the most that any stage asks
+  std::string strength_basis;
+
+  std::vector<StageReport> stages;
+  std::vector<Source> unconfirmed;         // values from memory that took part, nobody has confirmed them
+  std::vector<std::string> overridden;     // table entries replaced by the plant's own
+  std::vector<std::string> choices;        // what the rule set chose, in words: the load that the factor multiplies, ...
+  std::vector<std::string> cautions;
+  std::vector<std::string> not_checked;    // what this version cannot check: a GO never implies it
+  Trace trace;                             // steps, where asked for
+};
+
+}  // namespace firstpick::checks

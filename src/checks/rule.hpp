@@ -1,0 +1,60 @@
+// A rule: what it guards against, on which subjects, and how it judges them. The explicit list is all_rules.cpp.
+#pragma once
+
+#include <span>
+#include <string_view>
+#include <vector>
+
+#include "checks/finding.hpp"
+#include "checks/stage_facts.hpp"
+
+namespace firstpick::checks {
+
+// Which subjects a rule must give a finding for; the coverage guard counts them.
+enum class Scope { piece, rigging, crane, leg, insert, headed_insert, rated_insert };
+
+std::string_view word_for(Scope scope);  // "piece", "rigging", "crane", "leg", "insert", "headed insert", "rated insert"
+
+using Judge = std::vector<Finding> (*)(const StageFacts& facts, Trace& trace);
+
+struct Rule {
+  std::string_view id;       // kebab-case name of the failure guarded against; never renamed or reused
+  std::string_view guards;   // what goes wrong without it, one line
+  std::string_view source;   // clause or source, one line
+  Scope scope;
+  Judge judge;
+};
+
+std::span<const Rule> all_rules();
+const Rule* rule_named(std::string_view id);
+
+// The subjects of a scope in this stage: insert ids, the crane's id, the piece's mark, ...
+std::vector<std::string> subjects_of(Scope scope, const StageFacts& facts);
+
+// One declaration for each rule; each is defined in the file of its name.
+std::vector<Finding> engineer_named(const StageFacts& facts, Trace& trace);
+std::vector<Finding> stage_evaluated(const StageFacts& facts, Trace& trace);
+std::vector<Finding> stated_weight(const StageFacts& facts, Trace& trace);
+std::vector<Finding> strength_evidence(const StageFacts& facts, Trace& trace);
+std::vector<Finding> evidence_age(const StageFacts& facts, Trace& trace);
+std::vector<Finding> strength_below_required(const StageFacts& facts, Trace& trace);
+std::vector<Finding> rigging_statics(const StageFacts& facts, Trace& trace);
+std::vector<Finding> crane_overload(const StageFacts& facts, Trace& trace);
+std::vector<Finding> sling_overload(const StageFacts& facts, Trace& trace);
+std::vector<Finding> sling_angle(const StageFacts& facts, Trace& trace);
+std::vector<Finding> hardware_factor(const StageFacts& facts, Trace& trace);
+std::vector<Finding> insert_position(const StageFacts& facts, Trace& trace);
+std::vector<Finding> insert_certificate(const StageFacts& facts, Trace& trace);
+std::vector<Finding> insert_kind(const StageFacts& facts, Trace& trace);
+std::vector<Finding> insert_embedment(const StageFacts& facts, Trace& trace);
+std::vector<Finding> insert_steel_tension(const StageFacts& facts, Trace& trace);
+std::vector<Finding> insert_breakout(const StageFacts& facts, Trace& trace);
+std::vector<Finding> insert_pullout(const StageFacts& facts, Trace& trace);
+std::vector<Finding> insert_side_blowout(const StageFacts& facts, Trace& trace);
+std::vector<Finding> insert_steel_shear(const StageFacts& facts, Trace& trace);
+std::vector<Finding> insert_edge_breakout(const StageFacts& facts, Trace& trace);
+std::vector<Finding> insert_pryout(const StageFacts& facts, Trace& trace);
+std::vector<Finding> insert_interaction(const StageFacts& facts, Trace& trace);
+std::vector<Finding> insert_rating(const StageFacts& facts, Trace& trace);
+
+}  // namespace firstpick::checks

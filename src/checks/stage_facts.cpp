@@ -1,0 +1,182 @@
+#include "checks/stage_facts.hpp"
+
+#include <algorithm>
+#include <utility>
+
+#include <fmt/format.h>
+
+#include "checks/insert_modes.hpp"
+#include "strength/strength_at_lift.hpp"
+
+namespace firstpick::checks {
+
+namespace {
+
+template <class Named>
+const Named* named(const std::vector<Named>& all, const std::string& id) {
+  const auto found = std::ranges::find(all, id, &Named::id);
+  return found == all.end() ? nullptr : &*found;
+}
+
+// The rigging as the statics need it: attachment points, lengths, stiffness, ropes.
+Outcome<demands::HungPiece> hung_piece(const plan::Plan& plan, const plan::Rigging* rigging,
+                                       const loads::LoadSet& set, const tables::RuleSet& rules) {
+  if (!rigging) return NotAssessed{"the stage names no rigging", "[[stage]] rigging = \"...\""};
+  demands::HungPiece hung;
+  hung.loads = set.loads;
+  for (const plan::Leg& leg : rigging->legs) {
+    const plan::Insert* insert = named(plan.inserts, leg.to);
+    if (!insert) return NotAssessed{fmt::format("leg to '{}': there is no such insert", leg.to), {}};
+    if (!leg.length)
+      return NotAssessed{fmt::format("the leg to {} has no length", leg.to), "legs = [ { to, length = \"2.6 m\", gear } ]"};
+    const plan::Sling* sling = named(plan.slings, leg.gear);
+    const Force stiffness =
+        sling && sling->axial_stiffness ? *sling->axial_stiffness : rules.leg_stiffness_ratio.value * set.total;
+    hung.legs.push_back({leg.to, insert->at, *leg.length, stiffness});
+  }
+  for (const auto& group : rigging->equalised) {
+    std::vector<std::size_t> legs;
+    for (const auto& id : group)
+      for (std::size_t i = 0; i < rigging->legs.size(); ++i)
+        if (rigging->legs[i].to == id.value) legs.push_back(i);
+    hung.equalised.push_back(std::move(legs));
+  }
+  return hung;
+}
+
+// Every way this load set may come to the legs, by the rule set's sharing rule; the elastic one first.
+struct Shared {
+  demands::Hanging hanging;
+  std::vector<Situation> situations;
+};
+Outcome<Shared> shared(const plan::Plan& plan, const plan::Rigging* rigging, const loads::LoadSet& set,
+                       const tables::RuleSet& rules) {
+  const auto hung = hung_piece(plan, rigging, set, rules);
+  if (const auto* missing = std::get_if<NotAssessed>(&hung)) return *missing;
+  const auto& piece = std::get<demands::HungPiece>(hung);
+  const auto hanging = demands::hang(piece);
+  if (const auto* missing = std::get_if<NotAssessed>(&hanging)) return *missing;
+
+  Shared result{std::get<demands::Hanging>(hanging), {}};
+  result.situations.push_back({set.name, result.hanging.legs});
+  if (rules.sharing.value == tables::Sharing::elastic) return result;
+
+  auto distributions = demands::basic_distributions(piece, result.hanging);
+  if (const auto* missing = std::get_if<NotAssessed>(&distributions)) return *missing;
+  auto& basic = std::get<std::vector<demands::Sharing>>(distributions);
+  if (basic.empty()) return NotAssessed{"no set of legs that only pull can carry the load", {}};
+  if (basic.size() > 1)
+    for (demands::Sharing& sharing : basic)
+      result.situations.push_back({fmt::format("{}, {}", set.name, sharing.name), std::move(sharing.legs)});
+  return result;
+}
+
+Outcome<std::vector<Situation>> all_of(const std::vector<loads::LoadSet>& sets, const std::vector<loads::LoadSet>& known,
+                                       const std::vector<Outcome<Shared>>& known_shared, const plan::Plan& plan,
+                                       const plan::Rigging* rigging, const tables::RuleSet& rules) {
+  std::vector<Situation> all;
+  for (const loads::LoadSet& set : sets) {
+    const auto same = std::ranges::find_if(
+        known, [&](const loads::LoadSet& other) { return other.name == set.name && other.total == set.total; });
+    const Outcome<Shared> one = same != known.end()
+                                    ? known_shared[static_cast<std::size_t>(same - known.begin())]
+                                    : shared(plan, rigging, set, rules);
+    if (const auto* missing = std::get_if<NotAssessed>(&one)) return *missing;
+    const auto& situations = std::get<Shared>(one).situations;
+    all.insert(all.end(), situations.begin(), situations.end());
+  }
+  if (all.empty()) return NotAssessed{"no load set acts in this stage", {}};
+  return all;
+}
+
+Outcome<std::vector<InsertSituation>> on_inserts(const Outcome<std::vector<Situation>>& situations,
+                                                 const plan::Plan& plan, const plan::Rigging* rigging,
+                                                 const piece::Body& body) {
+  if (const auto* missing = std::get_if<NotAssessed>(&situations)) return *missing;
+  std::vector<InsertSituation> all;
+  for (const Situation& situation : std::get<std::vector<Situation>>(situations)) {
+    InsertSituation felt{situation.name, std::vector<demands::InsertForce>(plan.inserts.size())};
+    for (std::size_t leg = 0; leg < rigging->legs.size(); ++leg) {
+      const auto insert = std::ranges::find(plan.inserts, rigging->legs[leg].to, &plan::Insert::id);
+      const auto index = static_cast<std::size_t>(insert - plan.inserts.begin());
+      const demands::InsertForce force = demands::insert_force(situation.legs.at(leg), body.sites.at(index));
+      if (force.presses_in)
+        return NotAssessed{fmt::format("the leg to {} would run into the concrete: the face of its insert looks away "
+                                       "from the hook", plan.inserts[index].id),
+                           "an insert in a face that looks towards the hook, or legs held apart above the piece"};
+      felt.forces.at(index) = force;
+    }
+    all.push_back(std::move(felt));
+  }
+  return all;
+}
+
+}  // namespace
+
+Anchorage anchorage(const plan::Plan& plan, const piece::Body& body, const tables::RuleSet& rules,
+                    const tables::Tables& tables, Trace& trace) {
+  Anchorage result;
+  for (std::size_t i = 0; i < plan.inserts.size(); ++i) {
+    const plan::Insert& insert = plan.inserts[i];
+    if (insert.kind == "headed")
+      result.headed.push_back(
+          resistances::headed_insert(insert, body.sites.at(i), plan.concrete, rules, tables, trace));
+    else
+      result.headed.push_back(NotAssessed{fmt::format("insert {} is not a headed insert", insert.id), {}});
+  }
+  result.groups = resistances::breakout_groups(result.headed, rules.headed);
+  result.blowout_rows = resistances::blowout_rows(result.headed, rules.headed);
+  result.shear_rows = resistances::shear_rows(result.headed, rules.headed);
+  return result;
+}
+
+StageFacts stage_facts(const plan::Plan& plan, const plan::Stage& stage, const piece::Body& body,
+                       const Anchorage& anchorage, const tables::RuleSet& rules, const tables::Tables& tables,
+                       Trace& trace) {
+  const NotAssessed not_yet{"not computed", {}};
+  StageFacts facts{.plan = plan,
+                   .stage = stage,
+                   .rigging = named(plan.riggings, stage.rigging),
+                   .crane = named(plan.cranes, stage.crane),
+                   .body = body,
+                   .tables = tables,
+                   .rules = rules,
+                   .anchorage = anchorage,
+                   .load = loads::stage_load(plan, stage, body, rules, tables, trace),
+                   .hanging = not_yet,
+                   .insert_situations = not_yet,
+                   .gear_situations = not_yet,
+                   .usable_strength = strength::usable_strength(plan.concrete, rules, tables, trace),
+                   .required_strength = strength::required_strength(stage.kind, plan.concrete, rules, trace),
+                   .formula_strength = not_yet,
+                   .modes = {}};
+
+  if (const auto* usable = std::get_if<Stress>(&facts.usable_strength))
+    facts.formula_strength = strength::formula_strength(*usable, rules, trace);
+  else
+    facts.formula_strength = std::get<NotAssessed>(facts.usable_strength);
+
+  if (const auto* missing = std::get_if<NotAssessed>(&facts.load)) {
+    facts.hanging = *missing;
+    facts.insert_situations = *missing;
+    facts.gear_situations = *missing;
+    return facts;
+  }
+  const auto& load = std::get<loads::StageLoad>(facts.load);
+  std::vector<Outcome<Shared>> gear;
+  for (const loads::LoadSet& set : load.gear_loads) gear.push_back(shared(plan, facts.rigging, set, rules));
+
+  if (gear.empty())
+    facts.hanging = NotAssessed{"no load set acts in this stage", {}};
+  else if (const auto* missing = std::get_if<NotAssessed>(&gear.front()))
+    facts.hanging = *missing;
+  else
+    facts.hanging = std::get<Shared>(gear.front()).hanging;
+  facts.gear_situations = all_of(load.gear_loads, load.gear_loads, gear, plan, facts.rigging, rules);
+  facts.insert_situations =
+      on_inserts(all_of(load.insert_loads, load.gear_loads, gear, plan, facts.rigging, rules), plan, facts.rigging, body);
+  facts.modes = mode_table(facts);
+  return facts;
+}
+
+}  // namespace firstpick::checks

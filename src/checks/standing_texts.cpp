@@ -1,0 +1,51 @@
+#include "checks/standing_texts.hpp"
+
+#include <fmt/format.h>
+
+namespace firstpick::checks {
+
+std::vector<std::string> cautions_of(const tables::RuleSet& rules) {
+  std::vector<std::string> cautions = {
+      "This is information, not permission: the engineer of record and local codes govern.",
+      "A competent person decides at the form. Any change to piece, rigging, crane or concrete voids this check.",
+      "Nobody stands under the piece or between it and anything it can swing into.",
+      "If the piece does not come free at the load stated here, stop: do not pull harder, do not jerk.",
+  };
+  cautions.insert(cautions.end(), rules.cautions.begin(), rules.cautions.end());
+  return cautions;
+}
+
+std::vector<std::string> choices_of(const tables::RuleSet& rules) {
+  return {
+      rules.insert_load.value == tables::InsertLoad::with_adhesion_and_dynamic
+          ? fmt::format("the insert factor of {} multiplies weight, form parts and grip of the form, with the dynamic factor",
+                        rules.insert_factor.value.value())
+          : fmt::format("the insert factor of {} multiplies the static weight and form parts only",
+                        rules.insert_factor.value.value()),
+      rules.crane_load.value == tables::CraneLoad::with_adhesion
+          ? "the crane is compared with weight, form parts, grip of the form, rigging and block, without the dynamic factor"
+          : "the crane is compared with weight, form parts, rigging and block, without grip of the form or dynamic factor",
+      rules.sharing.value == tables::Sharing::statics
+          ? "no more legs are credited than equilibrium needs, in the worst set (four equal legs count as two)"
+          : "legs share the load as equal elastic legs do",
+      rules.usable_strength.value == tables::UsableStrength::lowest ? "the lowest specimen is the strength that counts"
+                                                                    : "the mean of the specimens is the strength that counts",
+  };
+}
+
+// Shrinks as rules arrive; docs/verdict.md holds the same list.
+std::vector<std::string> not_checked() {
+  return {
+      "cracking and bending of the piece, in any stage",
+      "turning the piece, tipping and rolling, set-down, storage and transport",
+      "loss of a leg or an insert while it hangs",
+      "spreader beams, rolling sheaves in the slings, two hooks or two cranes",
+      "limits of direction, edge distance and reinforcement that the supplier sets for a rated insert",
+      "clutch and hook fit on the insert, pick count against the shape, hook latch",
+      "inspection dates of crane, slings and clutches",
+      "wind, snow, ice, trapped water and anything else on the piece that the plan does not list",
+      "crane set-up and travel, path of the lift, exclusion zone, signals",
+  };
+}
+
+}  // namespace firstpick::checks

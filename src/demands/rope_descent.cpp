@@ -1,0 +1,118 @@
+#include "demands/rope_descent.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include <Eigen/Cholesky>
+
+namespace firstpick::demands {
+
+namespace {
+
+constexpr double longest_step = 0.5;  // radians, or parts of the size
+constexpr double enough = 1e-4;       // of the fall that the slope foretells
+constexpr double shorter = 0.3;
+
+template <std::size_t bodies>
+using Matrix = Eigen::Matrix<double, 6 * bodies, 6 * bodies, Eigen::RowMajor>;
+template <std::size_t bodies>
+using Column = Eigen::Matrix<double, 6 * bodies, 1>;
+
+template <std::size_t bodies>
+Eigen::LLT<Matrix<bodies>> cholesky(const Curvature<bodies>& curvature) {
+  return Eigen::LLT<Matrix<bodies>>(Eigen::Map<const Matrix<bodies>>(curvature.front().data()));
+}
+
+template <std::size_t bodies>
+double energy_of(const RopeSystem<bodies>& system, const Attitude<bodies>& at, const Descent& descent) {
+  double energy = 0.0;
+  for (std::size_t k = 0; k < bodies; ++k) energy += system.load[k] * at.poses[k].origin.z;
+  for (std::size_t r = 0; r < system.rope_count; ++r) {
+    const double stretch = std::max(0.0, at.length[r] - system.ropes[r].length);
+    energy += 0.5 * stretch * stretch / give_in(descent, system.ropes[r]);
+  }
+  return energy;
+}
+
+// Newton's step from here, not longer than the longest; its slope, and whether it is a whole step of the
+// energy itself.
+template <std::size_t bodies>
+struct Newton {
+  Column<bodies> step;
+  double slope = 0.0, wanted = 0.0;
+  bool plain = false;
+};
+
+template <std::size_t bodies>
+Newton<bodies> newton(const RopeSystem<bodies>& system, const Attitude<bodies>& at, const Descent& descent) {
+  Column<bodies> gradient = Column<bodies>::Zero();
+  for (std::size_t k = 0; k < bodies; ++k) gradient(static_cast<Eigen::Index>(6 * k + 2)) = system.load[k];
+  Curvature<bodies> curvature = yaw_curvature(at);
+  for (std::size_t r = 0; r < system.rope_count; ++r) {
+    const double give = give_in(descent, system.ropes[r]);
+    const double tension = (at.length[r] - system.ropes[r].length) / give;
+    if (!(tension > 0.0)) continue;
+    const Move<bodies> pull = pull_of(system, at, system.ropes[r], tension, curvature);
+    for (std::size_t i = 0; i < pull.size(); ++i) {
+      gradient(static_cast<Eigen::Index>(i)) += tension * pull[i];
+      for (std::size_t j = 0; j < pull.size(); ++j) curvature[i][j] += pull[i] * pull[j] / give;
+    }
+  }
+  Newton<bodies> newton;
+  newton.plain = make_bowl<bodies>(curvature) == 0.0;
+  newton.step = cholesky<bodies>(curvature).solve(-gradient);
+  newton.wanted = newton.step.norm();
+  if (newton.wanted > longest_step) newton.step *= longest_step / newton.wanted;
+  newton.slope = gradient.dot(newton.step);
+  return newton;
+}
+
+}  // namespace
+
+template <std::size_t bodies>
+bool is_bowl(const Curvature<bodies>& curvature) {
+  return cholesky<bodies>(curvature).info() == Eigen::Success;
+}
+
+template <std::size_t bodies>
+double make_bowl(Curvature<bodies>& curvature) {
+  double added = 0.0;
+  for (double more = 1e-2; !is_bowl<bodies>(curvature) && added < 1e9; more *= 4.0) {
+    for (std::size_t i = 0; i < curvature.size(); ++i) curvature[i][i] += more;
+    added += more;
+  }
+  return added;
+}
+
+template <std::size_t bodies>
+void go_downhill(const RopeSystem<bodies>& system, Attitude<bodies>& at, const Descent& descent) {
+  double energy = energy_of(system, at, descent);
+  for (int count = 0; count < 300; ++count) {
+    Newton<bodies> to = newton(system, at, descent);
+    if (!(to.wanted > 0.0) || !std::isfinite(to.wanted)) return;
+    for (int cut = 0;; ++cut) {
+      Move<bodies> move;
+      Eigen::Map<Column<bodies>>(move.data()) = to.step;
+      const Attitude<bodies> next = moved(system, at, move);
+      const double next_energy = energy_of(system, next, descent);
+      if (next_energy <= energy + enough * to.slope) {
+        at = next;
+        energy = next_energy;
+        break;
+      }
+      if (cut == 20) return;  // nothing lower within rounding
+      to.step *= shorter;
+      to.slope *= shorter;
+    }
+    if (to.plain && to.wanted < descent.close) return;
+  }
+}
+
+template void go_downhill<1>(const RopeSystem<1>&, Attitude<1>&, const Descent&);
+template double make_bowl<1>(Curvature<1>&);
+template bool is_bowl<1>(const Curvature<1>&);
+template void go_downhill<2>(const RopeSystem<2>&, Attitude<2>&, const Descent&);
+template double make_bowl<2>(Curvature<2>&);
+template bool is_bowl<2>(const Curvature<2>&);
+
+}  // namespace firstpick::demands

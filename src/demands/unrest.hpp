@@ -1,0 +1,14 @@
+// Why a piece would not stay as it hangs, in words of the trade.
+#pragma once
+
+#include "demands/hanging.hpp"
+
+namespace firstpick::demands {
+
+// The forces balance in `hanging`, but a small move costs nothing or gains.
+NotAssessed would_move(const HungPiece& piece, const Hanging& hanging);
+
+// The piece rests more than a right angle away from its upright.
+NotAssessed rolled_over(const HungPiece& piece, const Hanging& hanging);
+
+}  // namespace firstpick::demands

@@ -1,0 +1,40 @@
+// The ways in which the loads of a stage may come to the rigging.
+//
+//   at rest          W at the centre of gravity, W_att_i at its own points
+//   hanging          phi W and phi W_att_i at the same points
+//   breaking free    the same as hanging, and F_adh_i at the centroid of each contact
+//
+// Source   statics. What the insert factor multiplies is the rule set's choice: 29 CFR 1926.704 says "maximum
+//          intended load" and leaves open whether that has dynamic factor and adhesion in it. Legs carry
+//          both.
+
+#include "loads/load_sets.hpp"
+
+namespace firstpick::loads {
+
+namespace {
+
+LoadSet set_of(std::string name, const LoadParts& parts, Ratio factor, bool with_adhesion) {
+  LoadSet set{std::move(name), {}, {}};
+  set.loads.push_back({parts.weight.at, factor * parts.weight.force});
+  for (const AppliedLoad& part : parts.attached) set.loads.push_back({part.at, factor * part.force});
+  if (with_adhesion) set.loads.insert(set.loads.end(), parts.adhesion.begin(), parts.adhesion.end());
+  for (const AppliedLoad& load : set.loads) set.total += load.force;
+  return set;
+}
+
+}  // namespace
+
+std::vector<LoadSet> moving_sets(const LoadParts& parts) {
+  std::vector<LoadSet> sets{set_of("hanging", parts, parts.dynamic_factor, false)};
+  if (!parts.adhesion.empty()) sets.push_back(set_of("breaking free", parts, parts.dynamic_factor, true));
+  return sets;
+}
+
+std::vector<LoadSet> insert_sets(const LoadParts& parts, tables::InsertLoad choice) {
+  if (choice == tables::InsertLoad::weight_only)
+    return {set_of("at rest", parts, Ratio::from_value(1.0), false)};
+  return moving_sets(parts);
+}
+
+}  // namespace firstpick::loads

@@ -1,0 +1,32 @@
+// The ways in which the loads of a stage may come to the rigging.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "loads/applied_load.hpp"
+#include "tables/rule_set.hpp"
+
+namespace firstpick::loads {
+
+// One way the stage may load the rigging: at rest, hanging free, or (strip) breaking free of the form.
+struct LoadSet {
+  std::string name;                 // "at rest", "hanging", "breaking free"
+  std::vector<AppliedLoad> loads;   // dynamic factor included where the name says so
+  Force total{};                    // their sum
+};
+
+struct LoadParts {
+  AppliedLoad weight;                 // of the concrete, at its centre of gravity
+  std::vector<AppliedLoad> attached;
+  std::vector<AppliedLoad> adhesion;  // empty where nothing grips
+  Ratio dynamic_factor{};
+};
+
+// What legs carry: "hanging", and "breaking free" where something grips.
+std::vector<LoadSet> moving_sets(const LoadParts& parts);
+
+// What the insert factor multiplies: "at rest" alone, or the moving sets.
+std::vector<LoadSet> insert_sets(const LoadParts& parts, tables::InsertLoad choice);
+
+}  // namespace firstpick::loads

@@ -1,0 +1,227 @@
+// Arguments, files, terminal, exit status. Everything else is in the library.
+
+#include <sys/ioctl.h>
+#include <unistd.h>
+
+#include <algorithm>
+#include <cstdlib>
+#include <filesystem>
+#include <fstream>
+#include <iostream>
+#include <sstream>
+#include <string>
+#include <vector>
+
+#include <CLI/CLI.hpp>
+
+#include "output/json.hpp"
+#include "output/listings.hpp"
+#include "output/terminal.hpp"
+#include "pipeline.hpp"
+#include "tables/tables.hpp"
+#include "version.hpp"
+
+namespace {
+
+namespace fs = std::filesystem;
+using namespace firstpick;
+
+constexpr int exit_go = 0, exit_no_go = 1, exit_wrong_input = 2, exit_hold = 3;
+
+constexpr const char* description =
+    "firstpick tells whether a freshly cast precast piece may be lifted out of its form, and why.\n"
+    "It informs; it does not authorise: the engineer of record and local codes govern.";
+
+constexpr const char* footer =
+    "Start here:\n"
+    "  firstpick check piece.toml          the verdict, why, and what governs\n"
+    "  firstpick check piece.toml --steps  the calculation behind it, line by line\n"
+    "  firstpick tables                    every number with its source; --unconfirmed: those to confirm\n"
+    "  firstpick rules                     every rule and what it guards against\n"
+    "\n"
+    "The plan file (TOML) is described in docs/plan-file.md; docs/demo holds plans to copy.\n"
+    "Exit status: 0 GO, 1 NO-GO, 3 HOLD, 2 the input or the call is wrong.\n"
+    "FIRSTPICK_TABLES and FIRSTPICK_PLANT stand in for --tables and --plant; NO_COLOR switches colour off.";
+
+struct Options {
+  std::vector<std::string> plans;
+  std::string rules, tables, plant, color = "auto", filter;
+  bool json = false, all = false, steps = false, unconfirmed = false;
+};
+
+std::string environment(const char* name) {
+  const char* value = std::getenv(name);
+  return value ? value : "";
+}
+
+bool wants_colour(const Options& options) {
+  if (options.color != "auto") return options.color == "always";
+  return isatty(STDOUT_FILENO) != 0 && environment("NO_COLOR").empty() && environment("TERM") != "dumb";
+}
+
+std::size_t terminal_width() {
+  winsize size{};
+  if (isatty(STDOUT_FILENO) == 0 || ioctl(STDOUT_FILENO, TIOCGWINSZ, &size) != 0 || size.ws_col == 0) return 80;
+  return std::clamp<std::size_t>(size.ws_col, 60, 100);
+}
+
+fs::path tables_directory(const Options& options) {
+  if (!options.tables.empty()) return options.tables;
+  if (const std::string named = environment("FIRSTPICK_TABLES"); !named.empty()) return named;
+  std::error_code ignored;
+  const fs::path program = fs::read_symlink("/proc/self/exe", ignored);
+  return (program.parent_path() / tables_from_program_folder).lexically_normal();
+}
+
+// The whole file, or nothing and the reason on stderr.
+std::optional<std::string> contents(const std::string& file) {
+  std::error_code error;
+  if (fs::is_directory(file, error)) {
+    std::cerr << file << ": error: this is a folder, a plan file was expected\n";
+    return {};
+  }
+  std::ifstream in(file, std::ios::binary);
+  std::ostringstream text;
+  if (!in || !(text << in.rdbuf() || fs::file_size(file, error) == 0)) {
+    std::cerr << file << ": error: the file cannot be read\n";
+    return {};
+  }
+  return std::move(text).str();
+}
+
+std::optional<tables::Tables> read_all_tables(const Options& options) {
+  const fs::path plant = options.plant.empty() ? fs::path(environment("FIRSTPICK_PLANT")) : fs::path(options.plant);
+  auto read = tables::read_tables(tables_directory(options), plant);
+  if (const auto* faults = std::get_if<std::vector<Diagnostic>>(&read)) {
+    for (const Diagnostic& fault : *faults) std::cerr << show(fault);
+    return {};
+  }
+  return std::move(std::get<tables::Tables>(read));
+}
+
+int exit_status(checks::Verdict verdict) {
+  switch (verdict) {
+    case checks::Verdict::go: return exit_go;
+    case checks::Verdict::hold: return exit_hold;
+    case checks::Verdict::no_go: return exit_no_go;
+  }
+  return exit_hold;
+}
+
+int check(const Options& options) {
+  const auto tables = read_all_tables(options);
+  if (!tables) return exit_wrong_input;
+  const output::TerminalStyle style{.width = terminal_width(), .colour = wants_colour(options),
+                                    .all_findings = options.all, .steps = options.steps};
+  checks::Verdict worst = checks::Verdict::go;
+  bool wrong = false;
+  std::vector<std::variant<checks::Report, std::vector<Diagnostic>>> results;
+  results.reserve(options.plans.size());
+  for (const std::string& file : options.plans) {
+    const auto text = contents(file);
+    if (!text) {
+      results.emplace_back(std::vector{Diagnostic{.file = file, .what = "the file cannot be read"}});
+      wrong = true;
+      continue;
+    }
+    results.push_back(check_plan(file, *text, options.rules, *tables));
+    if (const auto* faults = std::get_if<std::vector<Diagnostic>>(&results.back())) {
+      for (const Diagnostic& fault : *faults) std::cerr << show(fault, *text);
+      wrong = true;
+      continue;
+    }
+    const auto& report = std::get<checks::Report>(results.back());
+    worst = std::max(worst, report.verdict);
+    if (!options.json) std::cout << (&file == options.plans.data() ? "" : "\n") << output::terminal(report, style);
+  }
+  if (options.json) {
+    std::vector<output::Answer> answers;
+    for (std::size_t i = 0; i < results.size(); ++i)
+      answers.push_back({options.plans[i], std::get_if<checks::Report>(&results[i]),
+                         std::get_if<std::vector<Diagnostic>>(&results[i])});
+    std::cout << output::json(answers);
+  }
+  std::cout.flush();
+  if (!std::cout) {
+    std::cerr << "error: the answer could not be written\n";
+    return exit_wrong_input;
+  }
+  return wrong ? exit_wrong_input : exit_status(worst);
+}
+
+int list_tables(const Options& options) {
+  const auto tables = read_all_tables(options);
+  if (!tables) return exit_wrong_input;
+  std::cout << (options.json ? output::tables_json(tables->entries, options.filter, options.unconfirmed)
+                             : output::tables_text(tables->entries, options.filter, options.unconfirmed,
+                                                   terminal_width()));
+  return exit_go;
+}
+
+int list_rules(const Options& options) {
+  const auto tables = read_all_tables(options);
+  if (!tables) return exit_wrong_input;
+  std::vector<output::RuleSetLine> sets;
+  for (const auto& [id, set] : tables->rule_sets) {
+    output::RuleSetLine line{id, set.title, {}};
+    for (const tables::Mandatory& mandatory : set.mandatory) line.mandatory.push_back(mandatory.rule);
+    sets.push_back(std::move(line));
+  }
+  std::cout << (options.json ? output::rules_json(sets, options.filter)
+                             : output::rules_text(sets, options.filter, terminal_width()));
+  return exit_go;
+}
+
+void add_tables_options(CLI::App& command, Options& options) {
+  command.add_option("--tables", options.tables, "folder of the tables, instead of the installed ones");
+  command.add_option("--plant", options.plant, "the plant's own folder of tables: its entries replace ours");
+}
+
+int run(int argc, char** argv) {
+  Options options;
+  CLI::App app{description, "firstpick"};
+  app.footer(footer);
+  app.set_version_flag("--version", std::string("firstpick ") + std::string(program_version));
+  app.require_subcommand(1);
+
+  CLI::App* check_command = app.add_subcommand("check", "the verdict on each plan, and why");
+  check_command->add_option("PLAN", options.plans, "plan files")->required();
+  check_command->add_option("--rules", options.rules, "rule set, instead of the one the plan names");
+  check_command->add_flag("--json", options.json, "for programs: SI, the unit in the key");
+  check_command->add_flag("--all", options.all, "every finding, not only those that govern");
+  check_command->add_flag("--steps", options.steps, "the calculation, step by step");
+  check_command->add_option("--color", options.color, "auto, always or never")
+      ->check(CLI::IsMember({"auto", "always", "never"}));
+  add_tables_options(*check_command, options);
+
+  CLI::App* tables_command = app.add_subcommand("tables", "every number of the tables with its source");
+  tables_command->add_option("WORD", options.filter, "only entries that hold this word");
+  tables_command->add_flag("--unconfirmed", options.unconfirmed, "only values from memory that nobody has confirmed");
+  tables_command->add_flag("--json", options.json, "for programs");
+  add_tables_options(*tables_command, options);
+
+  CLI::App* rules_command = app.add_subcommand("rules", "every rule, what it guards against, its source");
+  rules_command->add_option("WORD", options.filter, "only rules whose id holds this word");
+  rules_command->add_flag("--json", options.json, "for programs");
+  add_tables_options(*rules_command, options);
+
+  try {
+    app.parse(argc, argv);
+  } catch (const CLI::ParseError& error) {
+    return app.exit(error) == 0 ? exit_go : exit_wrong_input;
+  }
+  if (*check_command) return check(options);
+  if (*tables_command) return list_tables(options);
+  return list_rules(options);
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+  try {
+    return run(argc, argv);
+  } catch (const std::exception& fault) {
+    std::cerr << "firstpick: internal fault, no verdict: " << fault.what() << '\n';
+    return exit_wrong_input;
+  }
+}

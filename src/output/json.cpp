@@ -1,0 +1,124 @@
+#include "output/json.hpp"
+
+#include <cmath>
+
+#include <nlohmann/json.hpp>
+
+#include "version.hpp"
+
+namespace firstpick::output {
+
+namespace {
+
+using Json = nlohmann::ordered_json;  // keys in the order they are written, so that the same input gives the same bytes
+
+Json number(double value) { return std::isfinite(value) ? Json(value) : Json(nullptr); }
+Json text_or_null(const std::string& text) { return text.empty() ? Json(nullptr) : Json(text); }
+
+template <class Q>
+Json number(Q unit, const std::optional<Q>& q) {
+  return q ? number(in(unit, *q)) : Json(nullptr);
+}
+Json number(const std::optional<double>& value) { return value ? number(*value) : Json(nullptr); }
+Json number(const std::optional<checks::Figure>& figure) {
+  return figure ? number(checks::si_number(*figure)) : Json(nullptr);
+}
+
+Json point(const Position& p) { return {number(in(m, p.x)), number(in(m, p.y)), number(in(m, p.z))}; }
+
+Json finding(const checks::Finding& f) {
+  const auto& unit_from = f.demand ? f.demand : f.capacity;
+  return {{"rule", f.rule},
+          {"subject", f.subject},
+          {"outcome", checks::word_for(f.result)},
+          {"demand", number(f.demand)},
+          {"nominal", number(f.nominal)},
+          {"factor", number(f.factor)},
+          {"capacity", number(f.capacity)},
+          {"utilization", number(f.utilization)},
+          {"unit", unit_from ? Json(checks::si_unit(*unit_from)) : Json(nullptr)},
+          {"limit", number(f.limit)},
+          {"clause", text_or_null(f.clause)},
+          {"text", text_or_null(f.text)},
+          {"remedy", text_or_null(f.remedy)}};
+}
+
+Json load(const checks::StageReport& stage) {
+  if (!stage.load) return nullptr;
+  return {{"weight_kN", number(in(kN, stage.load->weight))},
+          {"attached_kN", number(in(kN, stage.load->attached))},
+          {"adhesion_kN", number(in(kN, stage.load->adhesion))},
+          {"dynamic_factor", number(stage.load->dynamic_factor.value())},
+          {"total_kN", number(in(kN, stage.load->total))},
+          {"hook_kN", number(kN, stage.hook)}};
+}
+
+Json stage(const checks::StageReport& s) {
+  Json legs = Json::array(), inserts = Json::array(), findings = Json::array();
+  for (const auto& leg : s.legs)
+    legs.push_back({{"to", leg.to},
+                    {"tension_kN", number(in(kN, leg.tension))},
+                    {"from_horizontal_deg", number(in(deg, leg.angle_from_horizontal))}});
+  for (const auto& insert : s.inserts)
+    inserts.push_back({{"id", insert.id},
+                       {"tension_kN", number(in(kN, insert.tension))},
+                       {"shear_kN", number(in(kN, insert.shear))}});
+  for (const auto& f : s.findings) findings.push_back(finding(f));
+  return {{"kind", checks::word_for(s.kind)}, {"verdict", checks::word_for(s.verdict)},
+          {"load", load(s)},                  {"tilt_deg", number(deg, s.tilt)},
+          {"legs", std::move(legs)},          {"inserts", std::move(inserts)},
+          {"findings", std::move(findings)}};
+}
+
+Json heading(Json plan) {
+  return {{"format", 1},
+          {"program", {{"name", "firstpick"}, {"version", program_version}}},
+          {"plan", std::move(plan)}};
+}
+
+Json report(const checks::Report& r) {
+  Json json =
+      heading({{"file", r.file}, {"mark", r.mark}, {"revision", r.revision}, {"fingerprint", r.fingerprint}});
+  json["rules"] = r.rules;
+  json["verdict"] = checks::word_for(r.verdict);
+  json["piece"] = {{"volume_m3", number(in(m3, r.volume))},
+                   {"mass_kg", number(in(kg, r.mass))},
+                   {"centre_of_gravity_m", point(r.centre_of_gravity)}};
+  json["strength"] = {{"usable_MPa", number(MPa, r.usable_strength)},
+                      {"required_MPa", number(MPa, r.required_strength)},
+                      {"basis", r.strength_basis}};
+  json["stages"] = Json::array();
+  for (const auto& s : r.stages) json["stages"].push_back(stage(s));
+  json["unconfirmed"] = Json::array();
+  for (const Source& source : r.unconfirmed)
+    json["unconfirmed"].push_back({{"table", source.table},
+                                   {"key", source.id},
+                                   {"value", source.value_text},
+                                   {"source", source.title + (source.locator.empty() ? "" : ", " + source.locator)}});
+  json["not_checked"] = r.not_checked;
+  json["cautions"] = r.cautions;
+  return json;
+}
+
+Json broken(const Answer& answer) {
+  Json json = heading({{"file", answer.file}});
+  json["errors"] = Json::array();
+  for (const Diagnostic& fault : *answer.faults)
+    json["errors"].push_back({{"file", fault.file},
+                              {"line", fault.place.line},
+                              {"column", fault.place.column},
+                              {"what", fault.what},
+                              {"help", text_or_null(fault.help)}});
+  return json;
+}
+
+}  // namespace
+
+std::string json(const std::vector<Answer>& answers) {
+  Json all = Json::array();
+  for (const Answer& answer : answers) all.push_back(answer.report ? report(*answer.report) : broken(answer));
+  const Json& whole = answers.size() == 1 ? all.front() : all;
+  return whole.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
+}
+
+}  // namespace firstpick::output

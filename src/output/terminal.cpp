@@ -1,0 +1,225 @@
+#include "output/terminal.hpp"
+
+#include <algorithm>
+#include <map>
+#include <vector>
+
+#include <fmt/format.h>
+
+#include "checks/rule.hpp"
+#include "output/text_layout.hpp"
+#include "record/diagnostic.hpp"
+#include "version.hpp"
+
+namespace firstpick::output {
+
+namespace {
+
+using checks::Finding;
+using checks::Report;
+using checks::Result;
+using checks::StageReport;
+using checks::Verdict;
+
+std::string_view mark_of(Result result) {
+  switch (result) {
+    case Result::pass: return "+";
+    case Result::note: return ".";
+    case Result::missing: return "?";
+    case Result::fail: return "x";
+  }
+  return "?";
+}
+
+std::string verdict_words(Verdict verdict, bool colour) {
+  const std::string_view mark = verdict == Verdict::go ? "(+)" : verdict == Verdict::hold ? "(?)" : "(x)";
+  const std::string words = fmt::format("{} {}", mark, checks::word_for(verdict));
+  if (!colour) return words;
+  const int code = verdict == Verdict::go ? 32 : verdict == Verdict::hold ? 33 : 31;
+  return fmt::format("\x1b[1;{}m{}\x1b[0m", code, words);
+}
+
+std::string heading(const Report& report, const TerminalStyle& style) {
+  std::string out = verdict_words(report.verdict, style.colour) + "\n";
+  const std::string piece = report.mark + (report.revision.empty() ? "" : " rev " + report.revision) +
+                            (report.title.empty() ? "" : ", " + report.title);
+  out += paragraph("    ", "    ", printable(piece), style.width);
+  out += paragraph("    ", "    ",
+                   fmt::format("{}; rules {}; fingerprint {}", printable(report.file), printable(report.rules),
+                               report.fingerprint.substr(0, 16)),
+                   style.width);
+  return out;
+}
+
+// One reason, however many rules and subjects it stops.
+struct Reason {
+  Result result = Result::missing;
+  std::string text, remedy;
+  std::vector<std::string> stages, rules, subjects;
+};
+
+void add_once(std::vector<std::string>& list, std::string_view word) {
+  if (std::ranges::find(list, word) == list.end()) list.emplace_back(word);
+}
+
+std::vector<Reason> reasons(const Report& report, Result result) {
+  std::vector<Reason> all;
+  for (const StageReport& stage : report.stages)
+    for (const Finding& f : stage.findings) {
+      if (f.result != result) continue;
+      auto same = std::ranges::find_if(all, [&](const Reason& r) { return r.text == f.text && r.remedy == f.remedy; });
+      if (same == all.end()) same = all.insert(all.end(), Reason{f.result, f.text, f.remedy, {}, {}, {}});
+      add_once(same->stages, checks::word_for(stage.kind));
+      add_once(same->rules, f.rule);
+      add_once(same->subjects, f.subject);
+    }
+  return all;
+}
+
+std::string joined(const std::vector<std::string>& words, std::size_t most) {
+  std::string out;
+  for (std::size_t i = 0; i < words.size() && i < most; ++i) out += (i == 0 ? "" : ", ") + words[i];
+  if (words.size() > most) out += fmt::format(" and {} more", words.size() - most);
+  return out;
+}
+
+std::string reason_lines(const Report& report, Result result, const TerminalStyle& style) {
+  std::string out;
+  for (const Reason& reason : reasons(report, result)) {
+    out += paragraph(fmt::format("  {} ", mark_of(result)), "    ",
+                     fmt::format("{}: {}.", joined(reason.stages, 6), printable(reason.text)), style.width);
+    if (!reason.remedy.empty()) out += paragraph("    > ", "      ", printable(reason.remedy), style.width);
+    out += paragraph("      ", "      ",
+                     fmt::format("[{}; {}]", joined(reason.rules, 3), printable(joined(reason.subjects, 6))),
+                     style.width);
+  }
+  return out;
+}
+
+std::string why(const Report& report, const TerminalStyle& style) {
+  const std::string stops = reason_lines(report, Result::fail, style) + reason_lines(report, Result::missing, style);
+  const std::string notes = reason_lines(report, Result::note, style);
+  std::string out = !stops.empty()                     ? "\nWhy\n" + stops
+                    : report.verdict == Verdict::go ? "\nEvery mandatory rule was evaluated and passed.\n"
+                                                    : "\nNothing was evaluated.\n";
+  if (!notes.empty()) out += "\nNoted\n" + notes;
+  return out;
+}
+
+std::string load_lines(const StageReport& stage, const Report& report, const TerminalStyle& style) {
+  if (!stage.load) return {};
+  const auto up = [&](const auto& q) { return firstpick::print(q, report.units, Rounding::up); };
+  const auto& load = *stage.load;
+  std::string text = fmt::format("weight {}", up(load.weight));
+  if (load.attached > Force{}) text += fmt::format(" + form parts {}", up(load.attached));
+  text += fmt::format(", x {} dynamic", print_number(load.dynamic_factor.value(), 3, Rounding::up));
+  if (load.adhesion > Force{}) text += fmt::format(", + grip of the form {}", up(load.adhesion));
+  text += fmt::format(": {} on the legs", up(load.total));
+  if (stage.hook) text += fmt::format("; {} on the crane", up(*stage.hook));
+  if (stage.tilt) text += fmt::format("; hangs {} out of level", up(*stage.tilt));
+  return paragraph("  ", "  ", text + ".", style.width);
+}
+
+constexpr std::size_t subject_columns = 14, rule_columns = 23, figure_columns = 12, use_columns = 8;
+constexpr std::size_t row_columns = 4 + subject_columns + 1 + rule_columns + 2 * (1 + figure_columns) + 1 + use_columns;
+
+std::string row_header(std::string_view subject, const TerminalStyle& style) {
+  if (style.width < row_columns) return {};
+  return fmt::format("    {} {} {} {} {}\n", padded(subject, subject_columns), padded("rule", rule_columns),
+                     padded_left("demand", figure_columns), padded_left("capacity", figure_columns),
+                     padded_left("used", use_columns));
+}
+
+// In columns where everything fits, else as a sentence: a number or a name cut short would be another one.
+std::string row(const Finding& f, const Report& report, const TerminalStyle& style) {
+  const auto cell = [&](const std::optional<checks::Figure>& figure, Rounding rounding) {
+    return figure ? checks::print(*figure, report.units, rounding) : std::string("-");
+  };
+  const std::string subject = printable(f.subject);
+  const std::string demand = cell(f.demand, Rounding::up), capacity = cell(f.capacity, Rounding::down);
+  const std::string use = f.utilization ? print_utilization(*f.utilization) : "-";
+  const bool fits = style.width >= row_columns && columns_of(subject) <= subject_columns &&
+                    columns_of(demand) <= figure_columns && columns_of(capacity) <= figure_columns &&
+                    columns_of(use) <= use_columns;
+  if (!fits)
+    return paragraph(fmt::format("  {} ", mark_of(f.result)), "      ",
+                     fmt::format("{} {}: demand {}, capacity {}, used {}", subject, f.rule, demand, capacity, use),
+                     style.width);
+  return fmt::format("  {} {} {} {} {} {}\n", mark_of(f.result), padded(subject, subject_columns),
+                     padded(f.rule, rule_columns), padded_left(demand, figure_columns),
+                     padded_left(capacity, figure_columns), padded_left(use, use_columns));
+}
+
+// Worse first: result, then utilization.
+bool governs(const Finding& a, const Finding& b) {
+  if (a.result != b.result) return a.result > b.result;
+  return a.utilization.value_or(-1.0) > b.utilization.value_or(-1.0);
+}
+
+// For each subject of each kind (insert, leg, crane, piece) the finding that governs it.
+std::vector<const Finding*> governing(const StageReport& stage) {
+  std::vector<std::pair<std::string, const Finding*>> best;  // in order of first appearance
+  for (const Finding& f : stage.findings) {
+    const checks::Rule* rule = checks::rule_named(f.rule);
+    if (!f.utilization && f.result <= Result::note) continue;
+    const bool insert = rule && (rule->scope == checks::Scope::insert || rule->scope == checks::Scope::headed_insert ||
+                                 rule->scope == checks::Scope::rated_insert);
+    const bool leg = rule && rule->scope == checks::Scope::leg;
+    const std::string key = (insert ? "insert " : leg ? "leg " : std::string(f.rule) + " ") + f.subject;
+    const auto known = std::ranges::find(best, key, &std::pair<std::string, const Finding*>::first);
+    if (known == best.end()) best.emplace_back(key, &f);
+    else if (governs(f, *known->second)) known->second = &f;
+  }
+  std::vector<const Finding*> rows;
+  for (const auto& [key, finding] : best) rows.push_back(finding);
+  return rows;
+}
+
+std::string stage_text(const StageReport& stage, const Report& report, const TerminalStyle& style) {
+  std::string out = fmt::format("\n{}  {}\n", checks::word_for(stage.kind), verdict_words(stage.verdict, style.colour));
+  out += paragraph("  ", "  ",
+                   fmt::format("rigging {}, crane {}", printable(stage.rigging), printable(stage.crane)), style.width);
+  out += load_lines(stage, report, style);
+  out += row_header(style.all_findings ? "on" : "governs", style);
+  if (style.all_findings)
+    for (const Finding& f : stage.findings) out += row(f, report, style);
+  else
+    for (const Finding* f : governing(stage)) out += row(*f, report, style);
+  return out;
+}
+
+std::string list(std::string_view title, const std::vector<std::string>& items, const TerminalStyle& style) {
+  if (items.empty()) return {};
+  std::string out = fmt::format("\n{}\n", title);
+  for (const std::string& item : items) out += paragraph("  - ", "    ", printable(item), style.width);
+  return out;
+}
+
+std::string rests_on(const Report& report, const TerminalStyle& style) {
+  std::vector<std::string> items = {
+      fmt::format("piece: {}, {} at nominal density", firstpick::print(report.volume, report.units),
+                  firstpick::print(report.mass, report.units)),
+      fmt::format("strength: {}", report.strength_basis.empty() ? "none shown" : report.strength_basis)};
+  for (const std::string& choice : report.choices) items.push_back(choice);
+  for (const std::string& id : report.overridden) items.push_back("the plant's own table replaces " + id);
+  std::string out = list("Rests on", items, style);
+
+  std::vector<std::string> unconfirmed;
+  for (const Source& s : report.unconfirmed)
+    unconfirmed.push_back(fmt::format("{} = {}: {} ({}, {})", s.id, s.value_text, s.what, s.title, s.locator));
+  return out + list("Values from memory, to be confirmed by the engineer of record", unconfirmed, style);
+}
+
+}  // namespace
+
+std::string terminal(const Report& report, const TerminalStyle& style) {
+  std::string out = heading(report, style) + why(report, style);
+  for (const StageReport& stage : report.stages) out += stage_text(stage, report, style);
+  if (style.steps) out += steps(report, style.width);
+  out += rests_on(report, style);
+  out += list("Not checked by this version", report.not_checked, style);
+  out += list("Cautions", report.cautions, style);
+  return out;
+}
+
+}  // namespace firstpick::output

@@ -1,0 +1,187 @@
+// The face that each insert sits in, the edges around it and the concrete behind it.
+//
+// A plan is written to 1/16 in, so the point may miss the face by that rounding: `off_the_face` below. Everything is
+// measured from the foot of the point on the face. Two faces within that distance: it is not clear which one is meant.
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <limits>
+
+#include <BRepBndLib.hxx>
+#include <BRepBuilderAPI_MakeVertex.hxx>
+#include <BRepExtrema_DistShapeShape.hxx>
+#include <BRep_Tool.hxx>
+#include <Bnd_Box.hxx>
+#include <GeomAPI_ProjectPointOnSurf.hxx>
+#include <IntCurvesFace_ShapeIntersector.hxx>
+#include <TopoDS_Vertex.hxx>
+#include <fmt/format.h>
+#include <gp_Ax2.hxx>
+#include <gp_Lin.hxx>
+
+#include "piece/shape.hpp"
+#include "units/print.hpp"
+
+namespace firstpick::piece {
+namespace {
+
+constexpr Length off_the_face = 1.0 * mm;  // more than half of 1/16 in
+
+struct Foot {  // nearest point of one face
+  std::size_t face = 0;
+  double distance_mm = std::numeric_limits<double>::infinity();
+  gp_Pnt point;
+};
+
+// The outward normal at a point of a face; on a curved face by projection, for the point may lie on its seam.
+gp_Dir normal_at(const TopoDS_Face& face, const gp_Pnt& point) {
+  if (is_planar(face)) return middle_normal(face);
+  const GeomAPI_ProjectPointOnSurf projected(point, BRep_Tool::Surface(face));
+  double u, v;
+  projected.LowerDistanceParameters(u, v);
+  return outward_normal(face, u, v);
+}
+
+Foot foot_on(const TopoDS_Face& face, std::size_t index, const TopoDS_Vertex& at) {
+  const BRepExtrema_DistShapeShape nearest(at, face);
+  if (!nearest.IsDone() || nearest.NbSolution() == 0) return {};
+  return {index, nearest.Value(), nearest.PointOnShape2(1)};
+}
+
+class Seats {
+ public:
+  explicit Seats(const Assembly& assembly) : assembly_(assembly) {
+    for (const JoinedFace& face : assembly.faces) {
+      Bnd_Box box;
+      BRepBndLib::Add(face.face, box, false);
+      boxes_.push_back(box);
+    }
+    ray_.Load(assembly.solid, 1e-7);
+  }
+
+  // Faces within `off_the_face` of the point.
+  std::vector<Foot> at(const gp_Pnt& point) const {
+    std::vector<Foot> found;
+    const TopoDS_Vertex vertex = BRepBuilderAPI_MakeVertex(point).Vertex();
+    Bnd_Box around(point, point);
+    around.Enlarge(in(mm, off_the_face));
+    for (std::size_t i = 0; i < boxes_.size(); ++i) {
+      if (boxes_[i].IsOut(around)) continue;
+      const Foot foot = foot_on(assembly_.faces[i].face, i, vertex);
+      if (foot.distance_mm <= in(mm, off_the_face)) found.push_back(foot);
+    }
+    return found;
+  }
+
+  Foot nearest(const gp_Pnt& point) const {
+    const TopoDS_Vertex vertex = BRepBuilderAPI_MakeVertex(point).Vertex();
+    Foot best;
+    for (std::size_t i = 0; i < assembly_.faces.size(); ++i) {
+      const Foot foot = foot_on(assembly_.faces[i].face, i, vertex);
+      if (foot.distance_mm < best.distance_mm) best = foot;
+    }
+    return best;
+  }
+
+  // Concrete behind the point, against the normal; nothing if no face was met. Rays beside the point find the end of
+  // the concrete where the ray itself runs along a face; they count only where they differ by more than a slope can.
+  std::optional<Length> thickness(const gp_Pnt& point, const gp_Dir& normal) {
+    constexpr double beside_mm = 0.01, of_a_step_mm = 1.0;
+    const gp_Ax2 axes(point, normal);
+    const gp_Vec x = gp_Vec(axes.XDirection()) * beside_mm, y = gp_Vec(axes.YDirection()) * beside_mm;
+    std::optional<double> shortest = depth_mm(point, normal);
+    for (const gp_Vec& aside : {x, y, x.Reversed(), y.Reversed()}) {
+      const auto depth = depth_mm(point.Translated(aside), normal);
+      if (depth && (!shortest || *depth < *shortest - of_a_step_mm)) shortest = depth;
+    }
+    if (!shortest) return {};
+    return *shortest * mm;
+  }
+
+ private:
+  std::optional<double> depth_mm(const gp_Pnt& point, const gp_Dir& normal) {
+    constexpr double behind_the_face_mm = 1e-3, beyond_any_piece_mm = 1e6;
+    ray_.Perform(gp_Lin(point, normal.Reversed()), behind_the_face_mm, beyond_any_piece_mm);
+    std::optional<double> nearest;
+    if (!ray_.IsDone()) return nearest;
+    for (int i = 1; i <= ray_.NbPnt(); ++i)
+      if (!nearest || ray_.WParameter(i) < *nearest) nearest = ray_.WParameter(i);
+    return nearest;
+  }
+
+  const Assembly& assembly_;
+  std::vector<Bnd_Box> boxes_;
+  IntCurvesFace_ShapeIntersector ray_;
+};
+
+std::string shown(const Position& p, UnitSystem units) {
+  return fmt::format("({}, {}, {})", print(p.x, units), print(p.y, units), print(p.z, units));
+}
+
+Diagnostic off_the_concrete(const plan::Plan& plan, const plan::Insert& insert, const Foot& nearest) {
+  const UnitSystem units = plan.piece.units;
+  return {plan.file, insert.place,
+          fmt::format("insert '{}' does not lie on the concrete: the nearest face is {} away", insert.id,
+                      print(nearest.distance_mm * mm, units)),
+          fmt::format("the nearest point of the concrete is {}", shown(position(nearest.point), units))};
+}
+
+Diagnostic on_an_edge(const plan::Plan& plan, const plan::Insert& insert, std::size_t faces) {
+  return {plan.file, insert.place,
+          fmt::format("insert '{}' lies on an edge where {} faces meet: it is not clear which face it sits in",
+                      insert.id, faces),
+          fmt::format("an insert sits in one face, more than {} from every edge",
+                      print(off_the_face, plan.piece.units))};
+}
+
+std::optional<InsertSite> site_at(const plan::Insert& insert, const Foot& foot, const Assembly& assembly,
+                                  Seats& seats) {
+  const TopoDS_Face& face = assembly.faces[foot.face].face;
+  const gp_Dir normal = normal_at(face, foot.point);
+  const auto thickness = seats.thickness(foot.point, normal);
+  if (!thickness) return {};
+
+  InsertSite site;
+  site.insert = insert.id;
+  site.face = foot.face;
+  site.planar = is_planar(face);
+  site.thickness = *thickness;
+  gp_Ax2 axes(foot.point, normal);
+  if (site.planar) {
+    site.edges = edge_distances(face, foot.point);
+    const Direction& towards = site.edges.front().towards;
+    axes = gp_Ax2(foot.point, normal, gp_Dir(towards.x, towards.y, towards.z));
+    site.outline = face_outline(face, foot.point, axes.XDirection(), axes.YDirection());
+  }
+  site.normal = direction(normal);
+  site.u = direction(axes.XDirection());
+  site.v = direction(axes.YDirection());
+  return site;
+}
+
+}  // namespace
+
+std::vector<InsertSite> insert_sites(const plan::Plan& plan, const Assembly& assembly,
+                                     std::vector<Diagnostic>& faults) {
+  std::vector<InsertSite> sites;
+  if (plan.inserts.empty()) return sites;
+  Seats seats(assembly);
+  for (const plan::Insert& insert : plan.inserts) {
+    const gp_Pnt point = point_mm(insert.at);
+    const std::vector<Foot> feet = seats.at(point);
+    if (feet.empty()) {
+      faults.push_back(off_the_concrete(plan, insert, seats.nearest(point)));
+    } else if (feet.size() > 1) {
+      faults.push_back(on_an_edge(plan, insert, feet.size()));
+    } else if (auto site = site_at(insert, feet[0], assembly, seats)) {
+      sites.push_back(*std::move(site));
+    } else {
+      faults.push_back({plan.file, insert.place,
+                        fmt::format("the concrete behind insert '{}' has no end that can be found", insert.id), ""});
+    }
+  }
+  return sites;
+}
+
+}  // namespace firstpick::piece

@@ -1,0 +1,42 @@
+#include "pipeline.hpp"
+
+#include "checks/evaluate.hpp"
+#include "fingerprint.hpp"
+#include "piece/body.hpp"
+#include "plan/read_plan.hpp"
+
+namespace firstpick {
+
+namespace {
+
+constexpr std::string_view rules_unless_named = "us";
+
+std::string list_of(const std::map<std::string, tables::RuleSet>& sets) {
+  std::string names;
+  for (const auto& [id, set] : sets) names += (names.empty() ? "'" : ", '") + id + "'";
+  return names;
+}
+
+}  // namespace
+
+std::variant<checks::Report, std::vector<Diagnostic>> check_plan(const std::string& file, std::string_view text,
+                                                                 const std::string& rules,
+                                                                 const tables::Tables& tables) {
+  const auto plan_read = plan::read_plan(file, text, tables);
+  if (const auto* faults = std::get_if<std::vector<Diagnostic>>(&plan_read)) return *faults;
+  const auto& plan = std::get<plan::Plan>(plan_read);
+
+  const std::string chosen = !rules.empty() ? rules : !plan.rules.empty() ? plan.rules : std::string(rules_unless_named);
+  const auto rule_set = tables.rule_sets.find(chosen);
+  if (rule_set == tables.rule_sets.end())
+    return std::vector{Diagnostic{.file = file, .what = "there is no rule set '" + printable(chosen) + "'",
+                                  .help = "rule sets in the tables: " + list_of(tables.rule_sets)}};
+
+  const auto body_made = piece::make_body(plan);
+  if (const auto* faults = std::get_if<std::vector<Diagnostic>>(&body_made)) return *faults;
+  const auto& body = std::get<piece::Body>(body_made);
+
+  return checks::evaluate_plan(plan, body, rule_set->second, tables, fingerprint_of(text, chosen, tables));
+}
+
+}  // namespace firstpick

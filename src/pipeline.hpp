@@ -1,0 +1,21 @@
+// The whole program on one page: plan text -> Plan -> Body -> stage facts -> findings -> Report.
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <variant>
+#include <vector>
+
+#include "checks/report.hpp"
+#include "record/diagnostic.hpp"
+#include "tables/tables.hpp"
+
+namespace firstpick {
+
+// Checks one plan. `rules` overrides the rule set that the plan names; empty: the plan's, else "us", printed either way.
+// Same file name, text, rules and tables: same report, on every run and machine.
+std::variant<checks::Report, std::vector<Diagnostic>> check_plan(const std::string& file, std::string_view text,
+                                                                 const std::string& rules,
+                                                                 const tables::Tables& tables);
+
+}  // namespace firstpick

@@ -1,0 +1,120 @@
+#include "plan/contradictions.hpp"
+
+#include <algorithm>
+#include <map>
+#include <set>
+
+#include <fmt/format.h>
+
+namespace firstpick::plan {
+namespace {
+
+// A name given twice stands for its first; a second one is a fault already reported.
+std::map<std::string, const Insert*> inserts_by_id(const Plan& plan) {
+  std::map<std::string, const Insert*> by_id;
+  for (const Insert& insert : plan.inserts)
+    if (!insert.id.empty()) by_id.try_emplace(insert.id, &insert);
+  return by_id;
+}
+
+void check_one_leg_each(const Rigging& rigging, Faults& faults) {
+  std::map<std::string, const Leg*> first;
+  for (const Leg& leg : rigging.legs) {
+    if (leg.to.empty()) continue;
+    const auto [known, is_new] = first.try_emplace(leg.to, &leg);
+    if (!is_new)
+      faults.add(leg.place, fmt::format("a second leg to insert {}; the first is in line {}",
+                                        in_quotes(leg.to), known->second->place.line));
+  }
+}
+
+void check_groups(const Rigging& rigging, const NameBook& names, Faults& faults) {
+  std::map<std::string, Place> grouped;
+  for (const auto& group : rigging.equalised)
+    for (const Placed<std::string>& member : group) {
+      const auto [known, is_new] = grouped.try_emplace(member.value, member.place);
+      if (!is_new)
+        faults.add(member.place,
+                   fmt::format("insert {} is in two groups; first in line {} column {}",
+                               in_quotes(member.value), known->second.line, known->second.column));
+      else if (names.is_given(Names::insert, member.value) &&
+               std::ranges::find(rigging.legs, member.value, &Leg::to) == rigging.legs.end())
+        faults.add(member.place,
+                   fmt::format("no leg of this rigging reaches insert {}", in_quotes(member.value)));
+    }
+}
+
+// Two legs of one hook form a triangle with the line between their inserts.
+void check_legs_meet(const Rigging& rigging, const Plan& plan, Faults& faults) {
+  const auto inserts = inserts_by_id(plan);
+  const auto shown = [&](Length length, Rounding rounding) {
+    return print(length, plan.piece.units, rounding);
+  };
+  for (auto second = rigging.legs.begin(); second != rigging.legs.end(); ++second)
+    for (auto first = rigging.legs.begin(); first != second; ++first) {
+      const bool known =
+          first->length && second->length && inserts.contains(first->to) && inserts.contains(second->to);
+      if (!known || first->to == second->to) continue;
+      const Length apart = norm(inserts.at(first->to)->at - inserts.at(second->to)->at);
+      if (*first->length + *second->length > apart) continue;
+      faults.add(
+          second->place,
+          fmt::format("the legs to {} and {} are too short to meet: {} and {} for inserts {} apart",
+                      in_quotes(first->to), in_quotes(second->to), shown(*first->length, Rounding::down),
+                      shown(*second->length, Rounding::down), shown(apart, Rounding::up)));
+    }
+}
+
+// A leg to a name that does not exist is likely meant for the insert that is left: one message is enough.
+void check_every_insert_reached(const Plan& plan, const NameBook& names, Faults& faults) {
+  if (plan.riggings.empty() || names.has_unknown(Names::insert)) return;
+  std::set<std::string> reached;
+  for (const Rigging& rigging : plan.riggings)
+    for (const Leg& leg : rigging.legs) {
+      if (leg.to.empty()) return;  // faulty, and reported
+      reached.insert(leg.to);
+    }
+  const std::string legs = plan.riggings.size() == 1
+                               ? "no leg of rigging " + in_quotes(plan.riggings.front().id)
+                               : "no leg of any rigging";
+  for (const Insert& insert : plan.inserts)
+    if (!insert.id.empty() && !reached.contains(insert.id))
+      faults.add(insert.place, fmt::format("{} reaches insert {}", legs, in_quotes(insert.id)));
+}
+
+}  // namespace
+
+void check_riggings(const Plan& plan, Reading& reading) {
+  for (const Rigging& rigging : plan.riggings) {
+    check_one_leg_each(rigging, reading.faults);
+    check_groups(rigging, reading.names, reading.faults);
+    check_legs_meet(rigging, plan, reading.faults);
+  }
+  check_every_insert_reached(plan, reading.names, reading.faults);
+}
+
+void check_moments(Reading& reading) {
+  const auto& moments = reading.moments;
+  if (moments.empty()) return;
+  const auto line = [&](const Moment& moment) { return reading.faults.place_of(moment.where).line; };
+
+  const Moment& first = moments.front();
+  const auto other = std::ranges::find_if(
+      moments, [&](const Moment& each) { return each.value.has_offset != first.value.has_offset; });
+  if (other != moments.end()) {
+    reading.faults.at(other->where,
+                      fmt::format("'{}' has {} offset from UTC, '{}' in line {} has {}", other->key,
+                                  other->value.has_offset ? "an" : "no", first.key, line(first),
+                                  first.value.has_offset ? "one" : "none"),
+                      "write all dates and times of a plan with an offset (+01:00), or all without");
+    return;
+  }
+  const auto cast = std::ranges::find(moments, "cast", &Moment::key);
+  if (cast == moments.end()) return;
+  for (const Moment& moment : moments)
+    if (moment.value.seconds < cast->value.seconds)
+      reading.faults.at(moment.where,
+                        fmt::format("'{}' is before 'cast' in line {}", moment.key, line(*cast)));
+}
+
+}  // namespace firstpick::plan

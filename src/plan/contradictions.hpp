@@ -1,0 +1,15 @@
+// What each section says rightly for itself and the plan as a whole cannot mean.
+#pragma once
+
+#include "plan/fields.hpp"
+
+namespace firstpick::plan {
+
+// A leg twice to one insert, groups that share a leg or have none, legs too short to meet, inserts without a
+// leg.
+void check_riggings(const Plan& plan, Reading& reading);
+
+// Tested or lifted before it was cast; moments with and without an offset from UTC in one plan.
+void check_moments(Reading& reading);
+
+}  // namespace firstpick::plan

@@ -1,0 +1,188 @@
+// The keys up to the form. `absent` says what the program does without the key.
+#include "plan/keys.hpp"
+
+namespace firstpick::plan {
+
+std::vector<Section> piece_sections() {
+  const Section top{
+      .path = "", .required = true, .doc = "Before the first heading.",
+      .keys = {
+          {.name = "format", .kind = Kind::format, .required = true,
+           .doc = "version of the plan format", .example = "1"},
+          {.name = "rules", .kind = Kind::word, .words = Words::rule_sets,
+           .doc = "rule set that judges the plan", .absent = "the rule set of the command line, else us",
+           .example = "\"us\""},
+      }};
+
+  const Section piece{
+      .path = "piece", .required = true, .doc = "The piece and who answers for its plan.",
+      .keys = {
+          {.name = "mark", .kind = Kind::name, .required = true,
+           .doc = "piece mark, as painted on the piece", .example = "\"BC-0806-14\""},
+          {.name = "title", .doc = "what it is, in one line", .absent = "outputs carry the mark alone",
+           .example = "\"Box culvert section 8 x 6 ft, 6 ft long\""},
+          {.name = "revision", .doc = "revision of the drawing", .absent = "outputs carry no revision",
+           .example = "\"C\""},
+          {.name = "units", .kind = Kind::word, .words = Words::unit_systems,
+           .doc = "how results are printed; a plan may mix units as it likes",
+           .absent = "results in SI units",
+           .example = "\"us\""},
+          {.name = "stated_weight", .kind = Kind::force, .limit = Limit::more_than_zero,
+           .doc = "weight on the drawing, compared with geometry times density",
+           .absent = "HOLD", .example = "\"19.2 kip\""},
+          {.name = "prepared_by", .doc = "who made this plan", .absent = "outputs name nobody",
+           .example = "\"...\""},
+          {.name = "engineer", .doc = "engineer of record", .absent = "HOLD", .example = "\"...\""},
+      }};
+
+  const Section solid{
+      .path = "piece.solid", .repeated = true, .required = true,
+      .doc = "Solids are added or cut away in the order of the file. Each shape takes its own keys.",
+      .keys = {
+          {.name = "name", .kind = Kind::name, .required = true, .defines = Names::solid,
+           .doc = "for messages, and to choose its faces", .example = "\"outer\""},
+          {.name = "shape", .kind = Kind::word, .words = Words::shapes, .required = true,
+           .doc = "shape of the solid", .example = "\"box\""},
+          {.name = "cut", .kind = Kind::yes_no, .doc = "taken away from the solids before it",
+           .absent = "false: the solid is added", .example = "true"},
+          {.name = "at", .kind = Kind::length, .count = Count::three, .required = true,
+           .doc = "box, wedge: lowest corner; round shapes: centre of the base; prism, mesh: origin",
+           .example = R"(["0 in", "0 in", "0 in"])"},
+          {.name = "size", .kind = Kind::length, .count = Count::three, .limit = Limit::more_than_zero,
+           .required = true, .shapes = {"box", "wedge"}, .doc = "extent along x, y, z",
+           .example = R"(["9 ft 4 in", "6 ft", "7 ft 4 in"])"},
+          {.name = "axis", .kind = Kind::word, .words = Words::axes,
+           .shapes = {"cylinder", "cone", "pipe", "prism"}, .doc = "direction of the length",
+           .absent = "z", .example = "\"z\""},
+          {.name = "diameter", .kind = Kind::length, .limit = Limit::more_than_zero, .required = true,
+           .shapes = {"cylinder", "pipe"}, .doc = "of a pipe: outside", .example = "\"48 in\""},
+          {.name = "inside_diameter", .kind = Kind::length, .limit = Limit::more_than_zero, .required = true,
+           .shapes = {"pipe"}, .doc = "less than the diameter", .example = "\"36 in\""},
+          {.name = "bottom_diameter", .kind = Kind::length, .limit = Limit::not_negative, .required = true,
+           .shapes = {"cone"}, .doc = "at the base; zero for a point", .example = "\"60 in\""},
+          {.name = "top_diameter", .kind = Kind::length, .limit = Limit::not_negative, .required = true,
+           .shapes = {"cone"}, .doc = "at the far end; zero for a point", .example = "\"36 in\""},
+          {.name = "length", .kind = Kind::length, .limit = Limit::more_than_zero, .required = true,
+           .shapes = {"cylinder", "cone", "pipe", "prism"}, .doc = "along the axis", .example = "\"6.0 m\""},
+          {.name = "top_size", .kind = Kind::length, .count = Count::two, .limit = Limit::not_negative,
+           .required = true, .shapes = {"wedge"}, .doc = "extent of the top face along x, y",
+           .example = R"(["4 ft", "6 ft"])"},
+          {.name = "top_at", .kind = Kind::length, .count = Count::two, .required = true, .shapes = {"wedge"},
+           .doc = "corner of the top face, from the corner of the bottom face",
+           .example = R"(["1 ft", "0 in"])"},
+          {.name = "outline", .kind = Kind::length, .count = Count::points, .required = true,
+           .shapes = {"prism"},
+           .doc = "corners across the axis, in order; the last joins the first",
+           .example = R"([["0 m", "0 m"], ["2 m", "0 m"], ["0 m", "1 m"]])"},
+          {.name = "holes", .kind = Kind::length, .count = Count::point_lists, .shapes = {"prism"},
+           .doc = "outlines inside the outline, left out of the prism", .absent = "no holes",
+           .example = R"([[["0.2 m", "0.2 m"], ["0.4 m", "0.2 m"], ["0.2 m", "0.4 m"]]])"},
+          {.name = "file", .kind = Kind::path, .required = true, .shapes = {"mesh"},
+           .doc = "STEP or STL file in the plan's folder or below it", .example = "\"stair.step\""},
+          {.name = "file_unit", .kind = Kind::length, .limit = Limit::more_than_zero, .shapes = {"mesh"},
+           .doc = "length of one unit of the file; only for STL, which does not say it",
+           .absent = "an error for STL; a STEP file says it itself", .example = "\"1 mm\""},
+      }};
+
+  const Section turned{
+      .path = "piece.solid.turned", .doc = "Turns the solid about an axis through `at`.",
+      .absent = "the solid is not turned",
+      .keys = {
+          {.name = "about", .kind = Kind::word, .words = Words::axes, .required = true,
+           .doc = "direction of the axis", .example = "\"z\""},
+          {.name = "by", .kind = Kind::angle, .required = true,
+           .doc = "anticlockwise, looking against the axis", .example = "\"30 deg\""},
+      }};
+
+  const Section concrete{
+      .path = "concrete", .required = true, .doc = "The concrete as specified.",
+      .keys = {
+          {.name = "kind", .kind = Kind::word, .words = Words::concretes, .required = true,
+           .doc = "kind of concrete", .example = "\"normalweight\""},
+          {.name = "density", .kind = Kind::density, .limit = Limit::more_than_zero, .required = true,
+           .doc = "with its reinforcement, as lifted", .example = "\"150 lb/ft3\""},
+          {.name = "density_tolerance", .kind = Kind::share, .limit = Limit::below_100_percent,
+           .doc = "how much heavier it may be", .absent = "HOLD", .example = "\"3 %\""},
+          {.name = "design_strength", .kind = Kind::stress, .limit = Limit::more_than_zero,
+           .doc = "grade of the concrete; recorded, never used for a lift", .absent = "no effect",
+           .example = "\"5000 psi\""},
+          {.name = "cracked", .kind = Kind::yes_no, .doc = "the concrete around the inserts may be cracked",
+           .absent = "HOLD if an insert is headed", .example = "true"},
+          {.name = "form_stripping_strength", .kind = Kind::stress, .limit = Limit::more_than_zero,
+           .doc = "strength that the drawing asks for before stripping",
+           .absent = "HOLD in the stage strip",
+           .example = "\"2500 psi\""},
+          {.name = "lifting_strength", .kind = Kind::stress, .limit = Limit::more_than_zero,
+           .doc = "strength that the drawing asks for before lifting",
+           .absent = "HOLD in the stages turn, yard, store and set",
+           .example = "\"3500 psi\""},
+          {.name = "transportation_strength", .kind = Kind::stress, .limit = Limit::more_than_zero,
+           .doc = "strength that the drawing asks for before hauling",
+           .absent = "HOLD in the stage haul",
+           .example = "\"4000 psi\""},
+      }};
+
+  const Section evidence{
+      .path = "concrete.evidence", .doc = "The strength shown for this lift.", .absent = "HOLD",
+      .keys = {
+          {.name = "specimen", .kind = Kind::specimen, .doc = "shape and size, one of tables/specimens.toml",
+           .absent = "HOLD", .example = "\"cylinder 4x8 in\""},
+          {.name = "cure", .kind = Kind::word, .words = Words::cures, .doc = "how the specimens were cured",
+           .absent = "HOLD", .example = "\"field\""},
+          {.name = "cast", .kind = Kind::moment, .doc = "when the piece was cast",
+           .absent = "HOLD", .example = "2026-03-02T16:30:00"},
+          {.name = "tested", .kind = Kind::moment, .doc = "when the specimens were broken",
+           .absent = "HOLD", .example = "2026-03-03T07:10:00"},
+          {.name = "results", .kind = Kind::stress, .count = Count::list, .limit = Limit::more_than_zero,
+           .doc = "one for each specimen, as measured", .absent = "HOLD",
+           .example = R"(["2610 psi", "2550 psi", "2700 psi"])"},
+          {.name = "valid_for", .kind = Kind::duration, .limit = Limit::more_than_zero,
+           .doc = "how long after the test it may carry a lift",
+           .absent = "a note says that the evidence has no limit",
+           .example = "\"24 h\""},
+          {.name = "report", .doc = "number of the test report; recorded", .absent = "no effect",
+           .example = "\"T-118\""},
+      }};
+
+  const Section form{.path = "form", .doc = "What grips the piece when it is stripped.",
+                     .absent = "HOLD in the stage strip"};
+
+  const Section contact{
+      .path = "form.contact", .repeated = true,
+      .doc = "Faces of the piece that touch the form: `faces` or `all_but`, one of them. Where nothing "
+             "grips, write `contact = []` in [form].",
+      .absent = "HOLD in the stage strip",
+      .keys = {
+          {.name = "faces", .kind = Kind::name, .count = Count::one_or_list,
+           .refers_to = Names::solid_or_direction,
+           .doc = "made by this solid, or facing this way (\"+x\" to \"-z\")", .absent = "`all_but` chooses",
+           .example = "\"barrel\""},
+          {.name = "all_but", .kind = Kind::name, .count = Count::one_or_list,
+           .refers_to = Names::solid_or_direction, .doc = "every face but these", .absent = "`faces` chooses",
+           .example = R"(["+z"])"},
+          {.name = "finish", .kind = Kind::word, .words = Words::finishes, .doc = "face of the form",
+           .absent = "HOLD unless `adhesion` is given", .example = "\"steel-oiled\""},
+          {.name = "draft", .kind = Kind::angle, .limit = Limit::up_to_90_deg,
+           .doc = "between the face and the pull; recorded, does not lower the grip", .absent = "no effect",
+           .example = "\"1 deg\""},
+          {.name = "adhesion", .kind = Kind::stress, .limit = Limit::not_negative,
+           .doc = "grip per area stated by the engineer, instead of the table's",
+           .absent = "that of the finish",
+           .example = "\"20 psf\""},
+      }};
+
+  const Section attached{
+      .path = "form.attached", .repeated = true, .doc = "What leaves the form with the piece.",
+      .absent = "nothing leaves with it",
+      .keys = {
+          {.name = "what", .kind = Kind::name, .required = true, .doc = "in words", .example = "\"pallet\""},
+          {.name = "weight", .kind = Kind::force, .limit = Limit::more_than_zero, .required = true,
+           .doc = "its weight", .example = "\"350 lb\""},
+          {.name = "at", .kind = Kind::length, .count = Count::three, .doc = "its centre of gravity",
+           .absent = "the centre of gravity of the piece", .example = R"(["4 ft", "3 ft", "0 in"])"},
+      }};
+
+  return {top, piece, solid, turned, concrete, evidence, form, contact, attached};
+}
+
+}  // namespace firstpick::plan

@@ -1,0 +1,90 @@
+// Every key a plan may have, once: the reader, its hints and the tables of docs/plan-file.md come from
+// this list.
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "units/dimension.hpp"
+
+namespace firstpick::plan {
+
+// What one value of a key is. The quantities are strings with their unit.
+enum class Kind {
+  length, area, force, stress, density, angle, speed, duration, share,  // share: "3 %"
+  number,    // a plain number, or the same in quotes
+  format,    // the whole number of a format this program reads
+  name,      // one line of text, not empty: ids
+  text,      // one line of text, may be empty
+  word,      // one of Key::words
+  specimen,  // "cylinder 4x8 in", "cube 150 mm"
+  path,      // of a file below the plan's folder
+  yes_no,
+  moment     // date and time
+};
+
+// How many of them.
+enum class Count {
+  one,
+  two,          // [a, b]
+  three,        // along x, y, z
+  list,         // [a, b, ...], at least one
+  one_or_list,  // a, or [a, b, ...]
+  points,       // [[x, y], [x, y], [x, y], ...]: at least three corners
+  point_lists,  // [points, points, ...]
+  groups        // [[a, b], [c, d, e], ...]: each of at least two
+};
+
+enum class Limit { none, more_than_zero, not_negative, below_100_percent, at_least_one, up_to_90_deg };
+
+// Where the words of a key of Kind::word stand: in words.hpp, or in a table.
+enum class Words {
+  none, unit_systems, shapes, axes, cures, insert_kinds, shank_types, stage_kinds,
+  rule_sets, concretes, finishes, steels, sling_kinds, hoist_classes
+};
+
+// What a key of Kind::name names: itself defined by it, or to be found elsewhere in the plan.
+enum class Names { none, insert, sling, crane, rigging, solid, solid_or_direction };
+
+struct Key {
+  std::string_view name;
+  Kind kind = Kind::text;
+  Count count = Count::one;
+  Limit limit = Limit::none;
+  Words words = Words::none;
+  bool required = false;
+  Names defines = Names::none;
+  Names refers_to = Names::none;
+  std::vector<std::string_view> shapes{};  // of the solids that use it; empty: all
+  std::string_view doc{};      // one line
+  std::string_view absent{};   // what absence means; empty only where required
+  std::string_view example{};  // as a plan writes it
+};
+
+struct Section {
+  std::string_view path;  // "" is the top of the file, "piece.solid" is [[piece.solid]]
+  bool repeated = false;  // [[path]], a list of tables
+  bool required = false;  // at least once in each table it belongs to
+  std::string_view doc{};
+  std::string_view absent{};
+  std::vector<Key> keys{};
+};
+
+// In the order in which a plan is written.
+const std::vector<Section>& sections();
+std::vector<Section> piece_sections();    // its first part: key_list_piece.cpp
+std::vector<Section> lifting_sections();  // its second part: key_list_lifting.cpp
+
+const Section& section(std::string_view path);  // which must exist
+const Key* find_key(const Section& section, std::string_view name);
+
+// The sections directly inside: of "piece" the section "piece.solid".
+std::vector<const Section*> sections_inside(const Section& outer);
+std::string_view last_part(std::string_view path);  // "solid" of "piece.solid"
+std::string heading(const Section& section);        // "[[piece.solid]]"; "the plan" for the top
+
+bool is_quantity(Kind kind);
+Dimension dimension_for(Kind kind);  // of a quantity, a number (none) or a share (none)
+
+}  // namespace firstpick::plan

@@ -1,0 +1,225 @@
+// The plan as its author wrote it: quantities typed, places kept for messages, nothing assumed.
+//
+// An optional that is empty means "the plan does not say". What absence means is decided by the rule that
+// needs the value (a table look-up that says so, or HOLD), never here.
+#pragma once
+
+#include <array>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "record/diagnostic.hpp"
+#include "units/print.hpp"
+#include "units/vector.hpp"
+
+namespace firstpick::plan {
+
+template <class T>
+struct Placed {  // a value and where the file says it
+  T value;
+  Place place;
+};
+
+// Date and time as written: seconds since 1970-01-01T00:00 of the writer's own clock; with an offset, of UTC.
+struct Timestamp {
+  long long seconds = 0;
+  bool has_offset = false;  // two moments compare only if both or neither have one: read_plan refuses a mix
+  std::string text;         // "2026-03-03 07:10", with seconds and offset where they are given
+};
+
+enum class Shape { box, cylinder, cone, pipe, prism, wedge, mesh };
+enum class Axis { x, y, z };
+
+struct PlanarPoint {
+  Length x, y;
+};
+
+struct Solid {
+  std::string name;
+  Shape shape = Shape::box;
+  bool cut = false;               // taken away from what stands before it; else added
+  Position at;                    // box, wedge: lowest corner; round: centre of the base; prism, mesh: origin
+  Axis axis = Axis::z;            // of cylinder, cone, pipe and prism
+  Vector<Length> size;            // box, wedge: extent along x, y, z
+  Length diameter{};              // cylinder; pipe: outside
+  Length inside_diameter{};       // pipe
+  Length bottom_diameter{}, top_diameter{};  // cone
+  Length length{};                // cylinder, cone, pipe, prism: along the axis
+  std::array<Length, 2> top_size{};          // wedge: extent of the top face along x, y
+  std::array<Length, 2> top_at{};            // wedge: corner of the top face from that of the bottom face
+  std::vector<PlanarPoint> outline;          // prism, in the plane across the axis
+  std::vector<std::vector<PlanarPoint>> holes;
+  std::string file;               // mesh: STEP or STL, below the plan's folder
+  Length file_unit = mm;          // mesh from STL: one unit of the file
+  std::optional<Axis> turned_about;          // turned about this axis through `at`
+  Angle turned_by{};
+  Place place;
+};
+
+struct Piece {
+  std::string mark, title, revision, prepared_by, engineer;
+  UnitSystem units = UnitSystem::si;
+  std::optional<Force> stated_weight;
+  std::vector<Solid> solids;
+  Place place;
+};
+
+enum class SpecimenShape { cylinder, cube };
+enum class Cure { field, match, standard };
+
+struct Specimen {
+  SpecimenShape shape = SpecimenShape::cylinder;
+  Length width{};   // diameter, or side of the cube
+  Length height{};
+};
+
+struct Evidence {
+  std::optional<Specimen> specimen;
+  std::optional<Cure> cure;
+  std::optional<Timestamp> cast, tested;
+  std::optional<Duration> valid_for;  // how long after the test it may carry a lift
+  std::vector<Stress> results;
+  std::string report;                 // number of the test report
+  Place place;
+};
+
+struct Concrete {
+  std::string kind;                   // key in tables/concretes.toml: "normalweight", ...
+  Density density{};
+  std::optional<Ratio> density_tolerance;
+  std::optional<Stress> design_strength;
+  std::optional<bool> cracked;
+  std::optional<Stress> form_stripping_strength;   // required on the drawing (IFC: FormStrippingStrength)
+  std::optional<Stress> lifting_strength;          //                         (IFC: LiftingStrength)
+  std::optional<Stress> transportation_strength;   //                         (IFC: TransportationStrength)
+  std::optional<Evidence> evidence;
+  Place place;
+};
+
+// Which faces of the piece touch the form: made by a solid, facing a direction, or all but these.
+struct FaceChoice {
+  bool all_but = false;
+  std::vector<Placed<std::string>> names;  // a solid's name, or "+x" "-x" "+y" "-y" "+z" "-z"
+};
+
+struct Contact {
+  FaceChoice faces;
+  std::string finish;                 // key in tables/form-faces.toml
+  std::optional<Angle> draft;
+  std::optional<Stress> adhesion;     // stated by the engineer instead of the table's
+  Place place;
+};
+
+struct Attached {
+  std::string what;
+  Force weight{};
+  std::optional<Position> at;         // absent: taken at the centre of gravity of the piece
+  Place place;
+};
+
+struct Form {
+  std::vector<Contact> contacts;
+  bool nothing_grips = false;         // written as contact = []; no contact at all and this false is HOLD
+  std::vector<Attached> attached;
+  Place place;
+};
+
+struct Rating {                       // the supplier's declared capacity
+  Force load{};
+  std::optional<Stress> at_strength;
+  std::optional<double> includes_factor;   // the factor on failure that the declared load includes
+  Place place;
+};
+
+struct Insert {
+  std::string id;
+  std::string kind;                   // "headed" or "rated" are evaluated; other words of the trade are HOLD
+  Position at;
+  std::optional<Length> embedment;    // effective, to the bearing side of the head
+  std::optional<Length> shank;        // diameter
+  std::optional<Length> thread_pitch; // threaded shank: takes the thread out of the steel area
+  bool welded_stud = false;           // headed stud: shear on the full steel strength; else a bolt
+  std::optional<Area> head_bearing_area;
+  std::string steel;                  // key in tables/steels.toml
+  std::optional<bool> hanger_bar;
+  std::optional<Rating> rating;
+  std::string certificate;
+  std::optional<bool> position_confirmed;
+  Place place;
+};
+
+struct Sling {
+  std::string id;
+  std::string kind;                   // key in tables/slings.toml: "chain", "wire-rope", ...
+  std::optional<Force> rated;         // one leg, vertical, from the tag
+  std::optional<double> design_factor;          // from the tag or certificate; else the table's for the kind
+  std::optional<Angle> minimum_angle;           // from horizontal, from the tag
+  std::optional<Force> axial_stiffness;         // E A of one leg; absent: nearly rigid, see tables/rules
+  Place place;
+};
+
+struct Crane {
+  std::string id;
+  std::optional<Force> rated;
+  std::optional<Force> block;         // hook block and fixed gear that count against the rating
+  std::optional<Speed> hoist_speed;
+  std::string hoist_class;            // key in tables/hoists.toml
+  Place place;
+};
+
+struct Leg {
+  std::string to;                     // insert id
+  std::optional<Length> length;       // hook bearing to insert bearing
+  std::string gear;                   // sling id
+  Place place;
+};
+
+struct Rigging {
+  std::string id;
+  std::vector<Leg> legs;
+  // Groups of inserts whose legs are one rope over a sheave at the hook.
+  std::vector<std::vector<Placed<std::string>>> equalised;
+  std::optional<Ratio> length_tolerance;
+  std::optional<Force> weight;        // slings, shackles, rings below the hook
+  Place place;
+};
+
+enum class StageKind { strip, turn, yard, store, haul, set };
+
+// The word that plans and rule sets use for a stage.
+constexpr std::string_view word_for(StageKind kind) {
+  switch (kind) {
+    case StageKind::strip: return "strip";
+    case StageKind::turn: return "turn";
+    case StageKind::yard: return "yard";
+    case StageKind::store: return "store";
+    case StageKind::haul: return "haul";
+    case StageKind::set: return "set";
+  }
+  return "";
+}
+
+struct Stage {
+  StageKind kind = StageKind::strip;
+  std::string rigging, crane;
+  std::optional<Timestamp> at;              // when the lift is to be made
+  std::optional<Ratio> dynamic_factor;      // stated by the engineer instead of the table's
+  Place place;
+};
+
+struct Plan {
+  std::string file;                   // as named on the command line
+  std::string rules;                  // rule set named by the plan; may be empty
+  Piece piece;
+  Concrete concrete;
+  std::optional<Form> form;
+  std::vector<Insert> inserts;
+  std::vector<Sling> slings;
+  std::vector<Crane> cranes;
+  std::vector<Rigging> riggings;
+  std::vector<Stage> stages;
+};
+
+}  // namespace firstpick::plan

@@ -1,0 +1,17 @@
+// One function for each section of a plan: its table as the struct of plan.hpp. Faults go to the reading.
+#pragma once
+
+#include "plan/fields.hpp"
+
+namespace firstpick::plan {
+
+Piece read_piece(const toml::table& table, Reading& reading);
+Concrete read_concrete(const toml::table& table, Reading& reading);
+Form read_form(const toml::table& table, Reading& reading);
+Insert read_insert(const toml::table& table, Reading& reading);
+Sling read_sling(const toml::table& table, Reading& reading);
+Crane read_crane(const toml::table& table, Reading& reading);
+Rigging read_rigging(const toml::table& table, Reading& reading);
+Stage read_stage(const toml::table& table, Reading& reading);
+
+}  // namespace firstpick::plan

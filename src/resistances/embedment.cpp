@@ -1,0 +1,40 @@
+// The head of an insert must lie inside the concrete: its embedment against the concrete behind it.
+//
+//   h_ef < thickness
+//
+// Source   geometry. Nothing is assumed about the cover behind the head: that is for the drawing. An embedment that is
+//          equal to the thickness passes the comparison, and every headed_insert formula still refuses it.
+// Inputs   thickness of the real solid behind the insert, to the first opening or face.
+
+#include "resistances/embedment.hpp"
+
+#include <fmt/format.h>
+
+#include "resistances/lb_in_terms.hpp"
+#include "resistances/usable.hpp"
+
+namespace firstpick::resistances {
+
+Outcome<Resistance<Length>> embedment_room(const plan::Insert& insert, const piece::InsertSite& site, Trace& trace) {
+  if (!is_usable(site.thickness))
+    return NotAssessed{fmt::format("the concrete behind insert {} has no usable thickness", insert.id), {}};
+  trace.add([&] {
+    return Step{.words = fmt::format("concrete behind insert {}", insert.id),
+                .result = lb_in("t", site.thickness),
+                .formula = {},
+                .given = {},
+                .clause = "geometry",
+                .sources = {}};
+  });
+  return Resistance<Length>{site.thickness};
+}
+
+Outcome<Demand<Length>> embedment(const plan::Insert& insert) {
+  if (!insert.embedment)
+    return NotAssessed{fmt::format("insert {} has no embedment", insert.id), "[[insert]] embedment = \"... in\""};
+  if (!is_usable(*insert.embedment))
+    return NotAssessed{fmt::format("the embedment of insert {} is not a number above zero", insert.id), {}};
+  return Demand<Length>{*insert.embedment};
+}
+
+}  // namespace firstpick::resistances

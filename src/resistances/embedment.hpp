@@ -1,0 +1,16 @@
+#pragma once
+
+#include "piece/body.hpp"
+#include "plan/plan.hpp"
+#include "record/outcome.hpp"
+#include "record/trace.hpp"
+
+namespace firstpick::resistances {
+
+// The concrete that there is for the embedment of an insert: its thickness behind the insert.
+Outcome<Resistance<Length>> embedment_room(const plan::Insert& insert, const piece::InsertSite& site, Trace& trace);
+
+// What the plan asks for: the effective embedment. Not assessed: not in the plan, not finite and above zero.
+Outcome<Demand<Length>> embedment(const plan::Insert& insert);
+
+}  // namespace firstpick::resistances

@@ -1,0 +1,108 @@
+// Age of the strength evidence: tested after the pour, before the lift, and within the plan's own limit.
+//
+//   t_test = tested - cast > 0      t_since = lift - tested >= 0      t_since <= t_limit where there is one
+//
+// Source   order of events. ASTM C31/C31M-24b 4.3 has field-cured specimens tell the time of form removal; it
+//          is not known here to limit how long a result may be used, so the limit is the plan's own
+//          (valid_for), and where it has none a note says so. Concrete gains strength; the limit guards
+//          against the papers of another lift.
+// Range    local times are compared as written. Two moments compare only if both or neither carry a zone
+//          offset.
+
+#include "strength/evidence_age.hpp"
+
+#include <fmt/format.h>
+
+#include "units/print.hpp"
+
+namespace firstpick::strength {
+
+namespace {
+
+Duration between(const plan::Timestamp& earlier, const plan::Timestamp& later) {
+  return Duration::from_value(static_cast<double>(later.seconds) - static_cast<double>(earlier.seconds));
+}
+
+std::optional<NotAssessed> fault_of_test(const plan::Evidence& evidence) {
+  if (!evidence.cast)
+    return NotAssessed{"when the piece was cast is not stated", "write cast in [concrete.evidence]"};
+  if (!evidence.tested)
+    return NotAssessed{"when the specimens were tested is not stated", "write tested in [concrete.evidence]"};
+  if (evidence.cast->has_offset != evidence.tested->has_offset)
+    return NotAssessed{"of `cast` and `tested` one has a zone offset and the other has none",
+                       "write both as local time, or both with their offset"};
+  if (!(evidence.tested->seconds > evidence.cast->seconds))
+    return NotAssessed{
+        fmt::format("tested {} is not after cast {}", evidence.tested->text, evidence.cast->text),
+        "correct cast or tested in [concrete.evidence]"};
+  return {};
+}
+
+std::optional<NotAssessed> fault_of_limit(const plan::Evidence& evidence, const plan::Stage& stage) {
+  if (!evidence.valid_for) return {};
+  if (!(*evidence.valid_for > Duration{}) || !is_finite(*evidence.valid_for))
+    return NotAssessed{"valid_for of the strength evidence is not a usable number",
+                       "write valid_for in [concrete.evidence], above zero"};
+  if (!stage.at)
+    return NotAssessed{"the evidence is limited by valid_for, but when the lift is to be made is not stated",
+                       "write `at` in [[stage]]"};
+  return {};
+}
+
+std::optional<NotAssessed> fault_of_lift(const plan::Evidence& evidence, const plan::Stage& stage) {
+  if (!stage.at) return {};
+  if (stage.at->has_offset != evidence.tested->has_offset)
+    return NotAssessed{"of `tested` and the stage's `at` one has a zone offset and the other has none",
+                       "write both as local time, or both with their offset"};
+  if (!(stage.at->seconds >= evidence.tested->seconds))
+    return NotAssessed{
+        fmt::format("the lift at {} is before the test at {}", stage.at->text, evidence.tested->text),
+        "correct `at` in [[stage]] or tested in [concrete.evidence]"};
+  const Duration since_test = between(*evidence.tested, *stage.at);
+  if (evidence.valid_for && !(since_test <= *evidence.valid_for))
+    return NotAssessed{fmt::format("the test is {} old at the lift and was to be used for {}",
+                                   print(since_test, UnitSystem::si, Rounding::up),
+                                   print(*evidence.valid_for, UnitSystem::si, Rounding::down)),
+                       "test again, or lift within valid_for of the test"};
+  return {};
+}
+
+void record(const EvidenceAge& age, Trace& trace) {
+  trace.add([&] {
+    return Step{.words = "age of the concrete when its specimens were tested",
+                .result = {"t_test", in(hour, age.at_test), "h"},
+                .clause = "plan"};
+  });
+  if (age.since_test)
+    trace.add([&] {
+      return Step{.words = "time from the test to the lift",
+                  .result = {"t_since", in(hour, *age.since_test), "h"},
+                  .clause = "plan"};
+    });
+  if (age.limit)
+    trace.add([&] {
+      return Step{.words = "longest time from the test to the lift, stated by the plan",
+                  .result = {"t_limit", in(hour, *age.limit), "h"},
+                  .clause = "plan"};
+    });
+}
+
+}  // namespace
+
+Outcome<EvidenceAge> evidence_age(const plan::Concrete& concrete, const plan::Stage& stage, Trace& trace) {
+  if (!concrete.evidence)
+    return NotAssessed{"no strength test of this piece is in the plan",
+                       "write [concrete.evidence] with specimen, cure, cast, tested and results"};
+  const plan::Evidence& evidence = *concrete.evidence;
+  if (const auto fault = fault_of_test(evidence)) return *fault;
+  if (const auto fault = fault_of_limit(evidence, stage)) return *fault;
+  if (const auto fault = fault_of_lift(evidence, stage)) return *fault;
+
+  EvidenceAge age{between(*evidence.cast, *evidence.tested), {}, evidence.valid_for, {}};
+  if (stage.at) age.since_test = between(*evidence.tested, *stage.at);
+  if (!evidence.valid_for) age.note = "the plan states no limit on the age of the strength evidence";
+  record(age, trace);
+  return age;
+}
+
+}  // namespace firstpick::strength

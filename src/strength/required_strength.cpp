@@ -1,0 +1,57 @@
+// The concrete strength that a stage needs before anything is lifted.
+//
+//   f_req = max(f_drawing, f_min)
+//
+// Source   f_drawing: the drawing's strength for the stage, by the names of ISO 16739 (from memory): strip
+//          FormStrippingStrength, haul TransportationStrength, every other stage LiftingStrength. f_min:
+//          minimum_strength of the rule set; "minimum or as plan", Iowa DOT Materials IM 445.06, works the
+//          same way. WAC 296-155-691 asks that the plan state the strength at lifting.
+// Range    a drawing that does not state it is not assessed: the rule set's minimum alone is nobody's design.
+
+#include <fmt/format.h>
+
+#include "strength/strength_at_lift.hpp"
+
+namespace firstpick::strength {
+
+namespace {
+
+struct DrawingStrength {
+  std::optional<Stress> value;
+  const char* key;
+};
+
+DrawingStrength drawing_strength(plan::StageKind stage, const plan::Concrete& concrete) {
+  if (stage == plan::StageKind::strip) return {concrete.form_stripping_strength, "form_stripping_strength"};
+  if (stage == plan::StageKind::haul) return {concrete.transportation_strength, "transportation_strength"};
+  return {concrete.lifting_strength, "lifting_strength"};
+}
+
+}  // namespace
+
+Outcome<Stress> required_strength(plan::StageKind stage, const plan::Concrete& concrete,
+                                  const tables::RuleSet& rules, Trace& trace) {
+  const auto [drawing, key] = drawing_strength(stage, concrete);
+  if (!drawing)
+    return NotAssessed{
+        fmt::format("the strength required for the stage '{}' is not in the plan", plan::word_for(stage)),
+        fmt::format("write {} in [concrete] as the drawing has it, in the form \"2500 psi\"", key)};
+  if (!(*drawing > Stress{}) || !is_finite(*drawing))
+    return NotAssessed{fmt::format("{} is not a usable number", key),
+                       fmt::format("write {} in [concrete], above zero", key)};
+  const Stress minimum = rules.minimum_strength.value;
+  if (!(minimum >= Stress{}) || !is_finite(minimum))
+    return NotAssessed{"the minimum strength of the rule set is not a usable number", {}};
+
+  const Stress required = *drawing > minimum ? *drawing : minimum;
+  trace.add([&, drawing = *drawing] {
+    return Step{.words = "strength required: the drawing's, not below the rule set's minimum",
+                .result = {"f_req", in(MPa, required), "MPa"},
+                .formula = "max(f_drawing, f_min)",
+                .given = {{"f_drawing", in(MPa, drawing), "MPa"}, {"f_min", in(MPa, minimum), "MPa"}},
+                .sources = {rules.minimum_strength.source}};
+  });
+  return required;
+}
+
+}  // namespace firstpick::strength

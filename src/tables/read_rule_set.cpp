@@ -1,0 +1,143 @@
+#include "tables/read_rule_set.hpp"
+
+#include <algorithm>
+#include <array>
+#include <utility>
+
+#include <fmt/format.h>
+
+#include "tables/fields.hpp"
+
+namespace firstpick::tables {
+namespace {
+
+template <class Word, std::size_t n>
+using Words = std::array<std::pair<std::string_view, Word>, n>;
+
+constexpr Words<InsertLoad, 2> insert_loads{
+    {{"with adhesion and dynamic factor", InsertLoad::with_adhesion_and_dynamic},
+     {"weight only", InsertLoad::weight_only}}};
+constexpr Words<CraneLoad, 2> crane_loads{
+    {{"with adhesion", CraneLoad::with_adhesion}, {"weight and gear", CraneLoad::weight_and_gear}}};
+constexpr Words<Sharing, 2> sharings{{{"statics", Sharing::statics}, {"elastic", Sharing::elastic}}};
+constexpr Words<UsableStrength, 2> usable_strengths{
+    {{"lowest", UsableStrength::lowest}, {"mean", UsableStrength::mean}}};
+constexpr Words<BelowFloor, 2> floors{
+    {{"refuse", BelowFloor::refuse}, {"proportional", BelowFloor::proportional}}};
+constexpr Words<RatingScaling, 2> scalings{
+    {{"proportional", RatingScaling::proportional}, {"square root", RatingScaling::square_root}}};
+
+using Factors = std::map<std::string, Sourced<Ratio>>;
+
+Factors dynamic_factors(EntryReader& read) {
+  Factors factors;
+  for (const std::string_view stage : stage_words)
+    factors.emplace(stage, read.quantity<Ratio>("dynamic_factor", Limit::at_least_one, stage));
+  return factors;
+}
+
+// Of "<stage>.<product>.<face>"; which products there are is the table's affair.
+Factors bending_multipliers(EntryReader& read) {
+  Factors factors;
+  for (const std::string& of : read.words_of("bending_multiplier")) {
+    factors.emplace(of, read.quantity<Ratio>("bending_multiplier", Limit::at_least_one, of));
+    const std::string_view stage = std::string_view(of).substr(0, of.find('.'));
+    if (std::find(stage_words.begin(), stage_words.end(), stage) == stage_words.end())
+      read.fault("bending_multiplier", of, fmt::format("'{}' does not begin with a stage", of),
+                 suggestion(stage, {stage_words.begin(), stage_words.end()}));
+  }
+  return factors;
+}
+
+std::vector<Mandatory> read_mandatory(const TableFile& file, Faults& faults) {
+  static const std::vector<std::string_view> scopes = {"piece",  "rigging",       "crane",       "leg",
+                                                       "insert", "headed insert", "rated insert"};
+  std::vector<Mandatory> all;
+  for (const toml::table* table : tables_of(file, "mandatory", faults)) {
+    Fields fields(file, *table, "[[mandatory]]", faults);
+    Mandatory mandatory;
+    mandatory.rule = fields.text("rule");
+    mandatory.scope = fields.word("scope", scopes);
+    mandatory.stages = fields.texts("stages", false);
+    fields.refuse_others();
+    for (const std::string& stage : mandatory.stages)
+      if (std::find(stage_words.begin(), stage_words.end(), stage) == stage_words.end())
+        fields.fault(fields.value_region("stages"), fmt::format("'{}' is not a stage", stage),
+                     suggestion(stage, {stage_words.begin(), stage_words.end()}));
+    const bool twice =
+        std::any_of(all.begin(), all.end(), [&](const Mandatory& m) { return m.rule == mandatory.rule; });
+    if (twice && !mandatory.rule.empty())
+      fields.fault(fields.value_region("rule"), fmt::format("'{}' is listed twice", mandatory.rule));
+    all.push_back(std::move(mandatory));
+  }
+  if (all.empty()) faults.push_back({file.path(), {}, "the rule set has no [[mandatory]] rule", {}});
+  return all;
+}
+
+struct Heading {
+  std::string id, title, edition;
+  std::vector<std::string> cautions;
+};
+
+Heading read_heading(const TableFile& file, Faults& faults) {
+  const toml::node* node = file.root().get("rule_set");
+  const toml::table* table = node ? node->as_table() : nullptr;
+  if (!table) {
+    faults.push_back({file.path(), {}, "the file has no [rule_set]", {}});
+    return {};
+  }
+  Fields fields(file, *table, "[rule_set]", faults);
+  Heading heading{fields.text("id"), fields.text("title"), fields.text("edition"),
+                  fields.texts("cautions", true)};
+  fields.refuse_others();
+  if (!heading.id.empty() && file.name() != fmt::format("rules/{}.toml", heading.id))
+    fields.fault(fields.value_region("id"),
+                 fmt::format("the rule set '{}' stands in {}", heading.id, file.name()),
+                 "the id is the name of the file without .toml");
+  return heading;
+}
+
+}  // namespace
+
+RuleSet read_rule_set(const TableFile& file, EntryReader& read, Faults& faults) {
+  refuse_other_keys(file, {"rule_set", "mandatory", "entry"}, faults);
+  Heading heading = read_heading(file, faults);
+  const auto ratio = [&](std::string_view gives, Limit limit) { return read.quantity<Ratio>(gives, limit); };
+  RuleSet rules{
+      .id = heading.id,
+      .title = heading.title,
+      .edition = heading.edition,
+      .cautions = std::move(heading.cautions),
+      .insert_load = read.word<InsertLoad>("insert_load", insert_loads),
+      .crane_load = read.word<CraneLoad>("crane_load", crane_loads),
+      .dynamic_factor = dynamic_factors(read),
+      .bending_multiplier = bending_multipliers(read),
+      .sharing = read.word<Sharing>("sharing", sharings),
+      .leg_stiffness_ratio = ratio("leg_stiffness_ratio", Limit::positive),
+      .usable_strength = read.word<UsableStrength>("usable_strength", usable_strengths),
+      .minimum_results = ratio("minimum_results", Limit::whole),
+      .minimum_strength = read.quantity<Stress>("minimum_strength", Limit::positive),
+      .below_floor = read.word<BelowFloor>("below_floor", floors),
+      .insert_factor = ratio("insert_factor", Limit::at_least_one),
+      .hardware_factor = ratio("hardware_factor", Limit::at_least_one),
+      .rating_scaling = read.word<RatingScaling>("rating_scaling", scalings),
+      .minimum_sling_angle = read.quantity<Angle>("minimum_sling_angle", Limit::acute),
+      .weight_disagreement = ratio("weight_disagreement", Limit::at_most_one),
+      .headed = headed_insert_model(read),
+      .mandatory = read_mandatory(file, faults),
+  };
+  read.refuse_others();
+  return rules;
+}
+
+void refuse_all_but_entries(const TableFile& file, Faults& faults) {
+  for (const std::string_view key : {"rule_set", "mandatory"})
+    if (const auto found = file.root().find(key); found != file.root().end())
+      faults.push_back(file.fault(
+          found->first.source(), fmt::format("a plant's change of {} may hold entries only", file.name()),
+          "for other cautions or mandatory rules write a rule set of your own, in a new file"));
+  std::vector<std::string_view> known = {"rule_set", "mandatory", "entry"};
+  refuse_other_keys(file, known, faults);
+}
+
+}  // namespace firstpick::tables

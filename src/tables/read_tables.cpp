@@ -1,0 +1,129 @@
+#include <algorithm>
+#include <map>
+#include <set>
+#include <tuple>
+#include <utility>
+
+#include <fmt/format.h>
+
+#include "tables/entry.hpp"
+#include "tables/fields.hpp"
+#include "tables/read_rule_set.hpp"
+#include "tables/tables.hpp"
+#include "tables/word_tables.hpp"
+
+namespace firstpick::tables {
+namespace {
+
+// The shipped file and the plant's file of one name, with their entries put together.
+struct Table {
+  const TableFile* file = nullptr;  // the shipped one; the plant's where there is no other
+  std::vector<Entry> entries;
+};
+using TableMap = std::map<std::string, Table>;
+
+void add_file(TableMap& tables, const TableFile& file, const SourceList* sources,
+              std::vector<std::string>& overridden, Faults& faults) {
+  Table& table = tables[file.name()];
+  std::vector<Entry> entries = read_entries(file, sources, faults);
+  if (!table.file) {
+    table.file = &file;
+    table.entries = std::move(entries);
+  } else {
+    if (file.is_rule_set()) refuse_all_but_entries(file, faults);
+    override_entries(table.entries, std::move(entries), overridden, faults);
+  }
+  if (!file.is_rule_set()) refuse_other_keys(file, {"title", "entry"}, faults);
+}
+
+// An id names one value of the tables that all rule sets share, and one within each rule set.
+void refuse_ids_twice(const TableMap& tables, Faults& faults) {
+  std::map<std::string_view, std::string_view> shared;
+  const auto refuse = [&](const Table& table, bool add) {
+    for (const Entry& entry : table.entries) {
+      const auto same = shared.find(entry.source.id);
+      if (same == shared.end()) {
+        if (add) shared.emplace(entry.source.id, entry.source.table);
+      } else if (!entry.source.id.empty() && same->second != entry.source.table) {
+        faults.push_back(entry.file->fault(
+            entry.id_at, fmt::format("the id '{}' is used in {} too", entry.source.id, same->second)));
+      }
+    }
+  };
+  for (const auto& [name, table] : tables)
+    if (!table.file->is_rule_set()) refuse(table, true);
+  for (const auto& [name, table] : tables)
+    if (table.file->is_rule_set()) refuse(table, false);
+}
+
+template <class ReadTable>
+auto read_table(const TableMap& tables, const std::string& name, Faults& faults, ReadTable read_it) {
+  static const std::vector<Entry> none;
+  const auto found = tables.find(name);  // absent only where its file had a fault
+  EntryReader reader(found == tables.end() ? none : found->second.entries,
+                     found == tables.end() ? name : found->second.file->path(), faults);
+  return read_it(reader);
+}
+
+void read_rule_sets(Tables& result, const TableMap& tables, Faults& faults) {
+  for (const auto& [name, table] : tables) {
+    if (!table.file->is_rule_set()) continue;
+    EntryReader reader(table.entries, table.file->path(), faults);
+    RuleSet rules = read_rule_set(*table.file, reader, faults);
+    const std::string id = rules.id;
+    result.rule_sets.emplace(id, std::move(rules));
+  }
+}
+
+void add_entries(Tables& result, const TableMap& tables, const std::vector<TableFile>& files) {
+  std::set<std::string_view> done;
+  for (const TableFile& file : files)
+    if (const auto found = tables.find(file.name()); found != tables.end() && done.insert(file.name()).second)
+      for (const Entry& entry : found->second.entries) result.entries.push_back(entry.source);
+}
+
+void in_order_of_place(Faults& faults, const std::vector<TableFile>& files) {
+  const auto rank = [&](const Diagnostic& d) {
+    const auto file =
+        std::find_if(files.begin(), files.end(), [&](const TableFile& f) { return f.path() == d.file; });
+    return std::tuple(file - files.begin(), d.place.line, d.place.column);
+  };
+  std::stable_sort(faults.begin(), faults.end(),
+                   [&](const auto& a, const auto& b) { return rank(a) < rank(b); });
+}
+
+}  // namespace
+
+std::variant<Tables, std::vector<Diagnostic>> read_tables(const std::filesystem::path& directory,
+                                                          const std::filesystem::path& plant_directory) {
+  Faults faults;
+  Tables result;
+  std::vector<TableFile> files = read_table_files(directory, false, result.content, faults);
+  if (!plant_directory.empty())
+    for (TableFile& file : read_table_files(plant_directory, true, result.content, faults))
+      files.push_back(std::move(file));
+  const bool all_parsed = faults.empty();
+
+  SourceList sources;
+  for (const TableFile& file : files)
+    if (file.name() == "sources.toml") read_sources(file, sources, faults);
+  TableMap tables;
+  for (const TableFile& file : files)
+    if (file.name() != "sources.toml")
+      add_file(tables, file, all_parsed ? &sources : nullptr, result.overridden, faults);
+  refuse_ids_twice(tables, faults);
+
+  result.form_faces = read_table(tables, "form-faces.toml", faults, form_faces);
+  result.steels = read_table(tables, "steels.toml", faults, steels);
+  result.concretes = read_table(tables, "concretes.toml", faults, concretes);
+  result.slings = read_table(tables, "slings.toml", faults, slings);
+  result.hoists = read_table(tables, "hoists.toml", faults, hoists);
+  result.specimens = read_table(tables, "specimens.toml", faults, specimens);
+  read_rule_sets(result, tables, faults);
+  add_entries(result, tables, files);
+  if (faults.empty()) return result;
+  in_order_of_place(faults, files);
+  return faults;
+}
+
+}  // namespace firstpick::tables

@@ -1,0 +1,107 @@
+// A rule set: load model, sharing model, resistance model, safety format, limits and mandatory rules, each
+// value with its source. Read from tables/rules/<id>.toml and the tables it names; no number of this kind
+// lives in C++.
+#pragma once
+
+#include <array>
+#include <map>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "record/source.hpp"
+#include "units/quantity.hpp"
+
+namespace firstpick::tables {
+
+enum class InsertLoad { weight_only, with_adhesion_and_dynamic };  // what the insert factor multiplies
+enum class CraneLoad { weight_and_gear, with_adhesion };           // what is compared with the crane's rating
+enum class Sharing {
+  elastic,
+  statics
+};  // statics: no more legs are credited than equilibrium needs, worst set
+enum class UsableStrength { lowest, mean };
+enum class BelowFloor {
+  proportional,
+  refuse
+};  // concrete capacities below the strength range of the formulas
+enum class RatingScaling { proportional, square_root };
+
+// ACI 318-19 chapter 17, nominal strengths of headed cast-in inserts. Symbols as the standard writes them.
+struct HeadedInsertModel {
+  Sourced<BreakoutCoefficient> k_c;         // N_b = k_c lambda_a sqrt(f_c) h_ef^1.5
+  Sourced<DeepBreakoutCoefficient> k_deep;  // N_b = k_deep lambda_a sqrt(f_c) h_ef^(5/3)
+  Sourced<Length> deep_from, deep_to;       // the range of h_ef for k_deep
+  Sourced<Ratio> cone_extent;  // 1.5: the breakout body reaches cone_extent * h_ef from the insert
+  Sourced<Ratio> psi_ed_base, psi_ed_slope;       // 0.7, 0.3
+  Sourced<Ratio> psi_c_cracked, psi_c_uncracked;  // breakout in tension
+  Sourced<Ratio> psi_cp;                          // splitting, cast-in
+  Sourced<Ratio> pullout;                         // N_p = 8 A_brg f_c
+  Sourced<Ratio> psi_cP_cracked, psi_cP_uncracked;
+  Sourced<RootStress> blowout;               // N_sb = 160 c_a1 sqrt(A_brg) lambda_a sqrt(f_c)
+  Sourced<Ratio> blowout_depth;              // 2.5: blowout governs where h_ef > 2.5 c_a1
+  Sourced<Ratio> blowout_corner;             // 3: corner factor (1 + c_a2/c_a1)/4 where c_a2 < 3 c_a1
+  Sourced<Ratio> blowout_group;              // 6: inserts nearer than 6 c_a1 act as a group
+  Sourced<Ratio> futa_of_yield;              // 1.9
+  Sourced<Stress> futa_cap;                  // 125 ksi
+  Sourced<Ratio> shear_bolt;                 // 0.6: V_sa = 0.6 A_se f_uta of a bolt
+  Sourced<Ratio> shear_stud;                 // 1.0: headed stud
+  Sourced<RootStress> shear_small;           // 7: V_b = 7 (l_e/d_a)^0.2 sqrt(d_a) lambda_a sqrt(f_c) c_a1^1.5
+  Sourced<BreakoutCoefficient> shear_large;  // 9: V_b = 9 lambda_a sqrt(f_c) c_a1^1.5
+  Sourced<Ratio> bearing_length;             // 8: l_e <= 8 d_a
+  Sourced<Ratio> shear_extent;               // 1.5: shear breakout reaches 1.5 c_a1 sideways and down
+  Sourced<Ratio> psi_edV_base, psi_edV_slope;         // 0.7, 0.3
+  Sourced<Ratio> psi_cV_cracked, psi_cV_uncracked;    // 1.0 without edge bar, 1.4
+  Sourced<Ratio> parallel_shear;                      // 2: shear parallel to the edge
+  Sourced<Ratio> pryout_shallow, pryout_deep;         // k_cp 1, 2
+  Sourced<Length> pryout_depth;                       // 2.5 in
+  Sourced<Ratio> interaction_small, interaction_sum;  // 0.2, 1.2
+  Sourced<Ratio> minimum_spacing;                     // 4 d_a
+  Sourced<Stress> f_c_most;                           // 10,000 psi: more strength is not credited
+  Sourced<Stress> f_c_least;                          // the floor below which the formulas do not speak
+};
+
+// The stages of a piece's life, as plans and tables write them.
+inline constexpr std::array<std::string_view, 6> stage_words = {"strip", "turn", "yard",
+                                                                "store", "haul", "set"};
+
+struct Mandatory {
+  std::string rule;   // rule id
+  std::string scope;  // "piece" | "rigging" | "crane" | "leg" | "insert" | "headed insert" | "rated insert"
+  std::vector<std::string> stages;  // stage words; empty = every stage
+};
+
+struct RuleSet {
+  std::string id, title, edition;
+  std::vector<std::string> cautions;  // printed on every output, after the program's own
+
+  // Loads
+  Sourced<InsertLoad> insert_load;
+  Sourced<CraneLoad> crane_load;
+  std::map<std::string, Sourced<Ratio>> dynamic_factor;  // by stage word: "strip", "yard", ...
+  std::map<std::string, Sourced<Ratio>>
+      bending_multiplier;  // by stage and product: "strip.flat.smooth-mould", ...
+
+  // Sharing between legs
+  Sourced<Sharing> sharing;
+  Sourced<Ratio>
+      leg_stiffness_ratio;  // E A of a leg over the lifted load where the plan gives no axial stiffness
+
+  // Strength
+  Sourced<UsableStrength> usable_strength;
+  Sourced<Ratio> minimum_results;    // number of specimens
+  Sourced<Stress> minimum_strength;  // to strip or lift at all
+  Sourced<BelowFloor> below_floor;
+
+  // Safety format and limits
+  Sourced<Ratio> insert_factor;    // 4: capacity = nominal / factor
+  Sourced<Ratio> hardware_factor;  // 5
+  Sourced<RatingScaling> rating_scaling;
+  Sourced<Angle> minimum_sling_angle;  // from horizontal
+  Sourced<Ratio> weight_disagreement;  // stated weight against geometry
+
+  HeadedInsertModel headed;
+  std::vector<Mandatory> mandatory;
+};
+
+}  // namespace firstpick::tables

@@ -1,0 +1,66 @@
+// Every table of the program, read once at start-up.
+#pragma once
+
+#include <filesystem>
+#include <map>
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "record/diagnostic.hpp"
+#include "record/source.hpp"
+#include "tables/rule_set.hpp"
+#include "units/quantity.hpp"
+
+namespace firstpick::tables {
+
+struct FormFace {  // form-faces.toml: what grips the piece
+  std::string key;
+  Sourced<Stress> adhesion;
+};
+struct Steel {  // steels.toml
+  std::string key;
+  Sourced<Stress> futa;  // specified tensile strength
+  Sourced<Stress> fya;   // specified yield strength
+};
+struct ConcreteKind {  // concretes.toml
+  std::string key;
+  Sourced<Ratio> lambda_a;  // factor on sqrt(f_c) for lightweight concrete, cast-in inserts
+  Sourced<Density> density_low, density_high;  // a density outside is questioned
+};
+struct SlingKind {  // slings.toml
+  std::string key;
+  Sourced<Ratio> design_factor;  // breaking load over rated load
+};
+struct HoistClass {  // hoists.toml: phi = phi_min + beta * v
+  std::string key;
+  Sourced<Ratio> phi_min;
+  Sourced<decltype(Ratio{} / Speed{})> beta;
+};
+struct SpecimenKind {  // specimens.toml: to the strength of a standard cylinder
+  std::string key;     // "cylinder 4x8 in", "cube 150 mm": shape and size as a plan writes them
+  std::string shape;   // "cylinder" | "cube"
+  Length width{}, height{};
+  Sourced<Ratio> to_cylinder;
+};
+
+struct Tables {
+  std::map<std::string, RuleSet> rule_sets;
+  std::map<std::string, FormFace> form_faces;
+  std::map<std::string, Steel> steels;
+  std::map<std::string, ConcreteKind> concretes;
+  std::map<std::string, SlingKind> slings;
+  std::map<std::string, HoistClass> hoists;
+  std::map<std::string, SpecimenKind> specimens;
+  std::vector<Source> entries;          // every entry of every table, in file order: for `firstpick tables`
+  std::string content;                  // every byte read, in reading order: for the fingerprint
+  std::vector<std::string> overridden;  // ids of entries that the plant's directory replaced
+};
+
+// Reads every table below `directory`; entries and files of `plant_directory` (may be empty) replace those of
+// the same id. A missing or unknown field, a unit of the wrong dimension or an incomplete provenance is a
+// diagnostic, and then there are no tables at all: the program does not start.
+std::variant<Tables, std::vector<Diagnostic>> read_tables(const std::filesystem::path& directory,
+                                                          const std::filesystem::path& plant_directory = {});
+
+}  // namespace firstpick::tables
