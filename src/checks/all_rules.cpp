@@ -25,6 +25,8 @@ const std::array rules{
          Scope::piece, strength_below_required},
     Rule{"rigging-statics", "the piece does not hang as drawn, or not stably", "statics", Scope::rigging,
          rigging_statics},
+    Rule{"hanging-tilt", "the piece hangs far out of level, or rolls over on free sheaves", "rule set", Scope::rigging,
+         hanging_tilt},
     Rule{"crane-overload", "the hook load exceeds the crane's rating", "29 CFR 1926.1417", Scope::crane,
          crane_overload},
     Rule{"sling-overload", "a leg carries more than its tag says", "29 CFR 1926.251(a)(2)", Scope::leg,

@@ -103,8 +103,9 @@ Report evaluate_plan(const plan::Plan& plan, const piece::Body& body, const tabl
                 .not_checked = not_checked(),
                 .trace = Trace::recording()};
 
+  for (std::string& text : stated_instead(plan, rules, tables)) report.choices.push_back(std::move(text));
+
   Trace& trace = report.trace;
-  trace.about([] { return std::string("inserts"); });
   const Anchorage prepared = anchorage(plan, body, rules, tables, trace);
   for (const plan::Stage& stage : plan.stages) {
     trace.about([&] { return fmt::format("{}: loads and strength", word_for(stage.kind)); });

@@ -68,7 +68,7 @@ std::vector<Finding> hardware_factor(const StageFacts& facts, Trace& trace) {
       }
     }
     Finding finding = compared<Force>(id, subject, demand_of(worst), breaking, required.value.value(),
-                                      fmt::format("{}, {}", required.source.title, required.source.locator));
+                                      citation(required.source));
     if (const auto* w = std::get_if<WorstLeg>(&worst)) finding.situation = w->situation;
     if (finding.result == Result::fail) {
       finding.text = fmt::format("the leg to {} keeps a factor of {} on its breaking load, {} is demanded", subject,

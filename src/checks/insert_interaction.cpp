@@ -8,7 +8,7 @@
 
 #include <fmt/format.h>
 
-#include "checks/insert_modes.hpp"
+#include "checks/insert_mode_findings.hpp"
 #include "checks/rule.hpp"
 #include "resistances/interaction.hpp"
 
@@ -61,7 +61,9 @@ Finding judge_one(std::string_view id, std::size_t insert, const StageFacts& fac
       worst = s;
     }
   }
-  trace.about([&] { return fmt::format("{}: insert {}, {}", id, subject, situations->at(worst).name); });
+  trace.about([&] {
+    return fmt::format("{}: {}, insert {}, {}", plan::word_for(facts.stage.kind), id, subject, situations->at(worst).name);
+  });
   const auto governing = std::get<Both>(both(facts, worst, insert));
   const Ratio use = resistances::interaction_utilization(governing.tension, governing.shear, facts.rules.headed, trace);
   Finding finding = compared<Ratio>(id, subject, Demand<Ratio>{use}, Resistance<Ratio>{Ratio{1.0}}, 1.0,
@@ -71,7 +73,9 @@ Finding judge_one(std::string_view id, std::size_t insert, const StageFacts& fac
     finding.text = fmt::format("tension uses {} and shear {} of insert {}, together more than it holds",
                                print_utilization(governing.tension.value()),
                                print_utilization(governing.shear.value()), subject);
-    finding.remedy = "steeper legs or a spreader beam (less shear), a deeper insert, or more strength before lifting";
+    if (situations->at(worst).some_legs_only) finding.text += fmt::format(", {}", situations->at(worst).name);
+    finding.remedy = remedy_in(
+        situations->at(worst), "steeper legs or a spreader beam (less shear), a deeper insert, or more strength before lifting");
   }
   return finding;
 }

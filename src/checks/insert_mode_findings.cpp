@@ -12,7 +12,8 @@ std::string names(const StageFacts& facts, const std::vector<std::size_t>& toget
   return text;
 }
 
-Finding from(const ModeRule& rule, const ModeCheck& check, const StageFacts& facts, const std::string& subject) {
+Finding from(const ModeRule& rule, const ModeCheck& check, const StageFacts& facts, const std::string& subject,
+             const InsertSituation& situation) {
   const UnitSystem units = facts.plan.piece.units;
   Finding finding{.rule = rule.id, .subject = subject, .result = check.comparison.result};
   finding.clause = rule.clause;
@@ -37,7 +38,8 @@ Finding from(const ModeRule& rule, const ModeCheck& check, const StageFacts& fac
                                firstpick::print(*check.demand, units, Rounding::up),
                                firstpick::print(Force{*check.nominal / factor}, units, Rounding::down),
                                firstpick::print(*check.nominal, units, Rounding::down), print_number(factor, 2));
-    finding.remedy = rule.remedy;
+    if (situation.some_legs_only) finding.text += fmt::format(", {}", situation.name);
+    finding.remedy = remedy_in(situation, rule.remedy);
   }
   return finding;
 }
@@ -64,6 +66,10 @@ void record_use(const Finding& finding, const ModeCheck& check, const StageFacts
 
 }  // namespace
 
+std::string remedy_in(const InsertSituation& situation, std::string_view remedy) {
+  return (situation.some_legs_only ? "gear that shares the load by itself (equalised), " : "") + std::string(remedy);
+}
+
 std::vector<Finding> findings_of(const ModeRule& rule, const StageFacts& facts, Trace& trace) {
   std::vector<Finding> findings;
   for (std::size_t insert = 0; insert < facts.plan.inserts.size(); ++insert) {
@@ -79,10 +85,11 @@ std::vector<Finding> findings_of(const ModeRule& rule, const StageFacts& facts, 
     for (std::size_t s = 1; s < situations->size(); ++s)
       if (less_severe(facts.modes.at(worst, insert, rule.mode), facts.modes.at(s, insert, rule.mode))) worst = s;
     trace.about([&] {
-      return fmt::format("{}: insert {}, {}", rule.id, one.id, situations->at(worst).name);
+      return fmt::format("{}: {}, insert {}, {}", plan::word_for(facts.stage.kind), rule.id, one.id,
+                         situations->at(worst).name);
     });
     if (trace.is_recording()) check_mode(rule.mode, facts, situations->at(worst), insert, trace);
-    Finding finding = from(rule, facts.modes.at(worst, insert, rule.mode), facts, one.id);
+    Finding finding = from(rule, facts.modes.at(worst, insert, rule.mode), facts, one.id, situations->at(worst));
     finding.situation = situations->at(worst).name;
     record_use(finding, facts.modes.at(worst, insert, rule.mode), facts, trace);
     findings.push_back(std::move(finding));

@@ -18,6 +18,9 @@ struct ModeRule {
   std::string_view remedy;
 };
 
+// `remedy`, with equalising gear before it where some legs of the situation carry everything.
+std::string remedy_in(const InsertSituation& situation, std::string_view remedy);
+
 // The governing situation of each insert is computed once more with `trace`, so that its steps are recorded.
 std::vector<Finding> findings_of(const ModeRule& rule, const StageFacts& facts, Trace& trace);
 

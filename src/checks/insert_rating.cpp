@@ -46,7 +46,7 @@ std::vector<Finding> insert_rating(const StageFacts& facts, Trace& trace) {
   for (std::size_t i = 0; i < facts.plan.inserts.size(); ++i) {
     const plan::Insert& insert = facts.plan.inserts[i];
     if (insert.kind != "rated" && !insert.rating) continue;
-    trace.about([&] { return fmt::format("{}: insert {}", id, insert.id); });
+    trace.about([&] { return fmt::format("{}: {}, insert {}", plan::word_for(facts.stage.kind), id, insert.id); });
     const auto worst = largest_force(facts, i);
     Outcome<Demand<Force>> demand = NotAssessed{};
     if (const auto* gap = std::get_if<NotAssessed>(&worst)) demand = *gap;
@@ -56,14 +56,14 @@ std::vector<Finding> insert_rating(const StageFacts& facts, Trace& trace) {
     else ultimate = resistances::rated(insert, std::get<Stress>(facts.usable_strength), facts.rules, trace);
 
     Finding finding = compared<Force>(id, insert.id, demand, ultimate, factor.value.value(),
-                                      fmt::format("{}, {}", factor.source.title, factor.source.locator));
+                                      citation(factor.source));
     if (const auto* w = std::get_if<WorstForce>(&worst)) finding.situation = w->situation;
     if (finding.utilization)
       trace.add([&] {
         return Step{.words = fmt::format("use of insert {} by its rating: the whole force of its leg", insert.id),
                     .result = {"u", *finding.utilization, "1"},
-                    .formula = "F / (U / n_i)",
-                    .given = {{"F", in(kN, std::get<Demand<Force>>(demand).value), "kN"},
+                    .formula = "F_A / (U / n_i)",
+                    .given = {{"F_A", in(kN, std::get<Demand<Force>>(demand).value), "kN"},
                               {"U", in(kN, std::get<Resistance<Force>>(ultimate).value), "kN"},
                               {"n_i", factor.value.value(), "1"}},
                     .clause = factor.source.locator,

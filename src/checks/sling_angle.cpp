@@ -25,6 +25,10 @@ std::vector<Finding> sling_angle(const StageFacts& facts, Trace& trace) {
     Angle limit = rule_limit.value;
     if (sling != facts.plan.slings.end() && sling->minimum_angle) limit = std::max(limit, *sling->minimum_angle);
 
+    if (sling != facts.plan.slings.end() && sling->minimum_angle && !is_finite(*sling->minimum_angle)) {
+      findings.push_back(missing(id, l.to, "the tag's least angle is not a usable number", "[[sling]] minimum_angle"));
+      continue;
+    }
     const auto angle = flattest(facts.gear_situations, leg);
     Outcome<Resistance<Angle>> has = NotAssessed{};
     if (const auto* gap = std::get_if<NotAssessed>(&angle)) has = *gap;
@@ -38,7 +42,7 @@ std::vector<Finding> sling_angle(const StageFacts& facts, Trace& trace) {
                   .sources = {rule_limit.source}};
     });
     Finding finding = compared<Angle>(id, l.to, Demand<Angle>{limit}, has, 1.0,
-                                      fmt::format("{}, {}", rule_limit.source.title, rule_limit.source.locator));
+                                      citation(rule_limit.source));
     if (finding.result == Result::fail) {
       finding.text = fmt::format("the leg to {} lies at {} from horizontal, not flatter than {} is allowed", l.to,
                                  firstpick::print(std::get<Angle>(angle), units, Rounding::down),

@@ -58,7 +58,7 @@ Outcome<Shared> shared(const plan::Plan& plan, const plan::Rigging* rigging, con
   if (const auto* missing = std::get_if<NotAssessed>(&hanging)) return *missing;
 
   Shared result{std::get<demands::Hanging>(hanging), {}};
-  result.situations.push_back({set.name, result.hanging.legs});
+  result.situations.push_back({set.name, result.hanging.legs, false});
   if (rules.sharing.value == tables::Sharing::elastic) return result;
 
   auto distributions = demands::basic_distributions(piece, result.hanging);
@@ -67,7 +67,7 @@ Outcome<Shared> shared(const plan::Plan& plan, const plan::Rigging* rigging, con
   if (basic.empty()) return NotAssessed{"no set of legs that only pull can carry the load", {}};
   if (basic.size() > 1)
     for (demands::Sharing& sharing : basic)
-      result.situations.push_back({fmt::format("{}, {}", set.name, sharing.name), std::move(sharing.legs)});
+      result.situations.push_back({fmt::format("{}, {}", set.name, sharing.name), std::move(sharing.legs), true});
   return result;
 }
 
@@ -95,7 +95,8 @@ Outcome<std::vector<InsertSituation>> on_inserts(const Outcome<std::vector<Situa
   if (const auto* missing = std::get_if<NotAssessed>(&situations)) return *missing;
   std::vector<InsertSituation> all;
   for (const Situation& situation : std::get<std::vector<Situation>>(situations)) {
-    InsertSituation felt{situation.name, std::vector<demands::InsertForce>(plan.inserts.size())};
+    InsertSituation felt{situation.name, std::vector<demands::InsertForce>(plan.inserts.size()),
+                         situation.some_legs_only};
     for (std::size_t leg = 0; leg < rigging->legs.size(); ++leg) {
       const auto insert = std::ranges::find(plan.inserts, rigging->legs[leg].to, &plan::Insert::id);
       const auto index = static_cast<std::size_t>(insert - plan.inserts.begin());
@@ -118,6 +119,7 @@ Anchorage anchorage(const plan::Plan& plan, const piece::Body& body, const table
   Anchorage result;
   for (std::size_t i = 0; i < plan.inserts.size(); ++i) {
     const plan::Insert& insert = plan.inserts[i];
+    trace.about([&] { return fmt::format("insert {}", insert.id); });
     if (insert.kind == "headed")
       result.headed.push_back(
           resistances::headed_insert(insert, body.sites.at(i), plan.concrete, rules, tables, trace));

@@ -24,12 +24,14 @@ namespace firstpick::checks {
 struct Situation {
   std::string name;                            // "breaking free, legs A1 and A3 only"
   std::vector<demands::LegForce> legs;         // in the rigging's order
+  bool some_legs_only = false;                 // a sharing that leaves legs slack: gear that equalises would mend it
 };
 
 // The same situation as the inserts feel it: one force for each insert of the plan, zero where no leg pulls.
 struct InsertSituation {
   std::string name;
   std::vector<demands::InsertForce> forces;
+  bool some_legs_only = false;
 };
 
 // What does not change from stage to stage: the inserts as the formulas need them.

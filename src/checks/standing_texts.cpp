@@ -2,6 +2,8 @@
 
 #include <fmt/format.h>
 
+#include "units/print.hpp"
+
 namespace firstpick::checks {
 
 std::vector<std::string> cautions_of(const tables::RuleSet& rules) {
@@ -13,6 +15,27 @@ std::vector<std::string> cautions_of(const tables::RuleSet& rules) {
   };
   cautions.insert(cautions.end(), rules.cautions.begin(), rules.cautions.end());
   return cautions;
+}
+
+std::vector<std::string> stated_instead(const plan::Plan& plan, const tables::RuleSet& rules,
+                                        const tables::Tables& tables) {
+  std::vector<std::string> texts;
+  for (const plan::Stage& stage : plan.stages) {
+    if (!stage.dynamic_factor) continue;
+    const auto own = rules.dynamic_factor.find(std::string(plan::word_for(stage.kind)));
+    texts.push_back(fmt::format("stage {}: dynamic factor {} as the plan states it; the rule set has {}",
+                                plan::word_for(stage.kind), print_number(stage.dynamic_factor->value(), 4),
+                                own == rules.dynamic_factor.end() ? "none" : own->second.source.value_text));
+  }
+  if (plan.form)
+    for (const plan::Contact& contact : plan.form->contacts) {
+      if (!contact.adhesion) continue;
+      const auto own = tables.form_faces.find(contact.finish);
+      texts.push_back(fmt::format("form contact '{}': grip of {} as the plan states it; the table has {}", contact.finish,
+                                  print(*contact.adhesion, plan.piece.units),
+                                  own == tables.form_faces.end() ? "none" : own->second.adhesion.source.value_text));
+    }
+  return texts;
 }
 
 std::vector<std::string> choices_of(const tables::RuleSet& rules) {
@@ -28,6 +51,8 @@ std::vector<std::string> choices_of(const tables::RuleSet& rules) {
       rules.sharing.value == tables::Sharing::statics
           ? "no more legs are credited than equilibrium needs, in the worst set (four equal legs count as two)"
           : "legs share the load as equal elastic legs do",
+      fmt::format("a piece that hangs more than {} out of level is not lifted",
+                  print(rules.maximum_tilt.value, UnitSystem::si)),
       rules.usable_strength.value == tables::UsableStrength::lowest ? "the lowest specimen is the strength that counts"
                                                                     : "the mean of the specimens is the strength that counts",
   };

@@ -103,7 +103,7 @@ bool balance(const RopeSystem<bodies>& system, Attitude<bodies>& at, Tensions& t
   Linear<bodies> linear;
   for (std::size_t r = 0; r < system.rope_count; ++r) linear.taut[r] = tension[r] > 0.0;
   double soft = off * off;
-  double held_give = 1e-7;
+  double held_give = 1e-5;
   for (int step = 0; step < 40; ++step) {
     held_give = std::max(1e-12, 0.1 * held_give);
     bool settled = true;

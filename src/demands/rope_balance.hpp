@@ -7,9 +7,9 @@
 // which does not grow worse as c goes to zero. Which ropes are taut is part of each step: t >= 0, a slack
 // rope not too long. Ropes that do not stretch may be `held`: c (t - t before) instead of c t, which vanishes
 // as t settles, so that they keep their length exactly; without that they get a strain of 1e-7 under the
-// whole load, which settles how they share where equilibrium leaves it open. A step leaves a second-order
-// error of length, which must not swing the tensions of stiff ropes: they give at least the square of the
-// shortest step so far.
+// whole load, which settles which of them are taut where equilibrium leaves it open. A step leaves a
+// second-order error of length, which must not swing the tensions of stiff ropes: they give at least the
+// square of the shortest step so far.
 #pragma once
 
 #include "demands/rope_attitude.hpp"

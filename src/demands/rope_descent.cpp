@@ -76,10 +76,11 @@ bool is_bowl(const Curvature<bodies>& curvature) {
 
 template <std::size_t bodies>
 double make_bowl(Curvature<bodies>& curvature) {
-  double added = 0.0;
-  for (double more = 1e-2; !is_bowl<bodies>(curvature) && added < 1e9; more *= 4.0) {
+  double added = 0.0, more = 1e-2;
+  while (!is_bowl<bodies>(curvature) && added < 1e9) {
     for (std::size_t i = 0; i < curvature.size(); ++i) curvature[i][i] += more;
     added += more;
+    more *= 4.0;
   }
   return added;
 }

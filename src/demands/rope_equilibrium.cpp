@@ -4,6 +4,7 @@
 
 #include "demands/rope_balance.hpp"
 #include "demands/rope_descent.hpp"
+#include "demands/rope_sharing.hpp"
 
 namespace firstpick::demands {
 
@@ -49,7 +50,10 @@ Rest<bodies> come_to_rest(const RopeSystem<bodies>& system, const std::array<Pos
     for (std::size_t r = 0; r < system.rope_count; ++r)
       tension[r] = std::max(0.0, (at.length[r] - system.ropes[r].length) / give_in(descent, system.ropes[r]));
     if (!balance(system, at, tension, descent.least_strain, Rigid::nearly)) continue;
-    if (some_rigid && !balance(system, at, tension, 0.0, Rigid::held)) continue;
+    if (some_rigid) {
+      if (!balance(system, at, tension, 0.0, Rigid::held)) continue;
+      share_evenly(system, at, tension);
+    }
     rest = {stays(system, at, tension) ? Ending::at_rest : Ending::unstable, at.poses, tension};
     if (rest.ending == Ending::at_rest) break;
   }

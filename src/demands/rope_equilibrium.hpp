@@ -5,7 +5,7 @@
 //
 // L is the length of a rope, the sum over its spans; c is its give, stretch per tension. c = 0 is a rope that
 // does not stretch: L <= L0 as a constraint, its tension the multiplier. Where equilibrium leaves the sharing
-// between such ropes open, they share as ropes of equal E A would (to 1e-6 of the load).
+// between such ropes open, they share as ropes of equal E A would (rope_sharing.hpp).
 //
 // In two steps, each with its own file: downhill with softened ropes, which finds the valley
 // (rope_descent.hpp), then the balance with the true ropes, which finds its floor (rope_balance.hpp). If the

@@ -71,24 +71,19 @@ void record(const Grip& grip, const piece::ContactArea& area, Force force, std::
   });
 }
 
-Step sum_of(const Adhesion& adhesion) {
-  Step step{.words = "adhesion of the form, all contacts",
-            .result = {"F_adh", in(kN, adhesion.total), "kN"},
-            .clause = "statics"};
-  for (std::size_t i = 0; i < adhesion.loads.size(); ++i) {
-    const std::string symbol = fmt::format("F_adh_{}", i + 1);
-    step.formula += (i == 0 ? "" : " + ") + symbol;
-    step.given.push_back({symbol, in(kN, adhesion.loads[i].force), "kN"});
-  }
-  return step;
-}
-
 }  // namespace
 
 Outcome<Adhesion> adhesion(const plan::Plan& plan, const plan::Stage& stage, const piece::Body& body,
                            const tables::Tables& tables, Trace& trace) {
   Adhesion sum;
-  if (stage.kind != plan::StageKind::strip) return sum;
+  if (stage.kind != plan::StageKind::strip) {
+    trace.add([] {
+      return Step{.words = "adhesion of the form: none outside the strip stage",
+                  .result = {"F_adh", 0.0, "kN"},
+                  .clause = "firstpick, stage-load"};
+    });
+    return sum;
+  }
   if (!plan.form)
     return NotAssessed{"the plan does not say what grips the piece in its form",
                        "write [form] with a [[form.contact]] for each gripped face, or with contact = [] "
@@ -120,9 +115,9 @@ Outcome<Adhesion> adhesion(const plan::Plan& plan, const plan::Stage& stage, con
     const Force force = std::get<Grip>(grip).stress * area.area;
     record(std::get<Grip>(grip), area, force, i + 1, trace);
     sum.loads.push_back({area.centroid, force});
-    sum.total += force;
   }
-  trace.add([&] { return sum_of(sum); });
+  sum.total = sum_of(sum.loads);
+  trace.add([&] { return sum_step("adhesion of the form, all contacts", "F_adh", sum.loads); });
   return sum;
 }
 

@@ -4,8 +4,7 @@
 //
 // Source   statics. That formwork still attached is part of the load lifted: AS 3850.3:2021 cl. 2.5.2, read
 //          in a re-hosted extract.
-// Range    the strip stage: [form] describes what is there when the piece leaves its form. In a later stage
-//          its parts are not counted, and a step says so.
+// Range    every stage: a plan that does not say that a part is taken off again carries it to the end.
 
 #include "loads/attached.hpp"
 
@@ -25,34 +24,11 @@ std::string place_in_words(const plan::Attached& part, const Position& at) {
                      in(m, at.y), in(m, at.z));
 }
 
-std::string symbol(std::size_t index) { return fmt::format("W_att_{}", index + 1); }
-
-Step sum_of(const AttachedParts& parts) {
-  Step step{.words = "weight of all attached parts",
-            .result = {"W_att", in(kN, parts.total), "kN"},
-            .clause = "statics"};
-  for (std::size_t i = 0; i < parts.loads.size(); ++i) {
-    step.formula += (i == 0 ? "" : " + ") + symbol(i);
-    step.given.push_back({symbol(i), in(kN, parts.loads[i].force), "kN"});
-  }
-  return step;
-}
-
 }  // namespace
 
-Outcome<AttachedParts> attached_parts(const plan::Plan& plan, const plan::Stage& stage,
-                                      const piece::Body& body, Trace& trace) {
+Outcome<AttachedParts> attached_parts(const plan::Plan& plan, const piece::Body& body, Trace& trace) {
   AttachedParts parts;
   if (!plan.form || plan.form->attached.empty()) return parts;
-  if (stage.kind != plan::StageKind::strip) {
-    trace.add([&] {
-      return Step{.words = "attached parts of [form] are counted in the strip stage only",
-                  .result = {"W_att", 0.0, "kN"},
-                  .clause = "firstpick, stage-load"};
-    });
-    return parts;
-  }
-
   for (const plan::Attached& part : plan.form->attached) {
     const Position at = part.at.value_or(body.centroid);
     if (!(part.weight > Force{}) || !is_finite(part.weight))
@@ -63,13 +39,13 @@ Outcome<AttachedParts> attached_parts(const plan::Plan& plan, const plan::Stage&
                          "write `at` in [[form.attached]]"};
     trace.add([&] {
       return Step{.words = fmt::format("attached part {}, {}", part.what, place_in_words(part, at)),
-                  .result = {symbol(parts.loads.size()), in(kN, part.weight), "kN"},
+                  .result = {fmt::format("W_att_{}", parts.loads.size() + 1), in(kN, part.weight), "kN"},
                   .clause = "plan"};
     });
     parts.loads.push_back({at, part.weight});
-    parts.total += part.weight;
   }
-  trace.add([&] { return sum_of(parts); });
+  parts.total = sum_of(parts.loads);
+  trace.add([&] { return sum_step("weight of all attached parts", "W_att", parts.loads); });
   return parts;
 }
 

@@ -16,9 +16,7 @@ struct AttachedParts {
   Force total{};
 };
 
-// Nothing outside the strip stage.
 // Not assessed: a weight that is not positive and finite, a point that is not finite.
-Outcome<AttachedParts> attached_parts(const plan::Plan& plan, const plan::Stage& stage,
-                                      const piece::Body& body, Trace& trace);
+Outcome<AttachedParts> attached_parts(const plan::Plan& plan, const piece::Body& body, Trace& trace);
 
 }  // namespace firstpick::loads

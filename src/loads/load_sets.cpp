@@ -19,7 +19,7 @@ LoadSet set_of(std::string name, const LoadParts& parts, Ratio factor, bool with
   set.loads.push_back({parts.weight.at, factor * parts.weight.force});
   for (const AppliedLoad& part : parts.attached) set.loads.push_back({part.at, factor * part.force});
   if (with_adhesion) set.loads.insert(set.loads.end(), parts.adhesion.begin(), parts.adhesion.end());
-  for (const AppliedLoad& load : set.loads) set.total += load.force;
+  set.total = sum_of(set.loads);
   return set;
 }
 

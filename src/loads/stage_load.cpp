@@ -73,7 +73,7 @@ Outcome<StageLoad> stage_load(const plan::Plan& plan, const plan::Stage& stage, 
                               const tables::RuleSet& rules, const tables::Tables& tables, Trace& trace) {
   const Outcome<Force> weight = loads::weight(plan, body, trace);
   if (const auto* missing = std::get_if<NotAssessed>(&weight)) return *missing;
-  const Outcome<AttachedParts> attached = attached_parts(plan, stage, body, trace);
+  const Outcome<AttachedParts> attached = attached_parts(plan, body, trace);
   if (const auto* missing = std::get_if<NotAssessed>(&attached)) return *missing;
   const Outcome<Adhesion> grip = adhesion(plan, stage, body, tables, trace);
   if (const auto* missing = std::get_if<NotAssessed>(&grip)) return *missing;

@@ -94,7 +94,7 @@ Json report(const checks::Report& r) {
     json["unconfirmed"].push_back({{"table", source.table},
                                    {"key", source.id},
                                    {"value", source.value_text},
-                                   {"source", source.title + (source.locator.empty() ? "" : ", " + source.locator)}});
+                                   {"source", citation(source)}});
   json["not_checked"] = r.not_checked;
   json["cautions"] = r.cautions;
   return json;

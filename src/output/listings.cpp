@@ -48,7 +48,7 @@ std::string tables_text(const std::vector<Source>& entries, std::string_view fil
     }
     out += paragraph("  ", "    ", printable(fmt::format("{} = {}", s.id, s.value_text)), width);
     out += paragraph("      ", "      ", printable(s.what), width);
-    const std::string where = s.title.empty() ? "" : ": " + s.title + (s.locator.empty() ? "" : ", " + s.locator);
+    const std::string where = s.title.empty() ? "" : ": " + citation(s);
     out += paragraph("      ", "      ", printable(fmt::format("[{}]{}", basis_words(s), where)), width);
     if (!s.note.empty()) out += paragraph("      note: ", "      ", printable(s.note), width);
   }

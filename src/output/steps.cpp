@@ -25,8 +25,8 @@ std::string step_text(const Step& step, std::size_t width) {
   if (!step.clause.empty()) out += paragraph("    by ", "       ", printable(step.clause), width);
   for (const Source& source : step.sources)
     out += paragraph("    from ", "         ",
-                     printable(fmt::format("{} = {} ({}, {}; {})", source.id, source.value_text, source.title,
-                                           source.locator, word_for(source.basis))),
+                     printable(fmt::format("{} = {} ({}; {})", source.id, source.value_text, citation(source),
+                                           word_for(source.basis))),
                      width);
   return out;
 }

@@ -51,9 +51,12 @@ std::string heading(const Report& report, const TerminalStyle& style) {
   return out;
 }
 
-// One reason, however many rules and subjects it stops.
+// One reason, however many rules and subjects it stops: what is missing is the same for all that say the same; what
+// fails is told once for each rule, at its worst subject.
 struct Reason {
   Result result = Result::missing;
+  std::string_view rule;
+  double utilization = 0.0;
   std::string text, remedy;
   std::vector<std::string> stages, rules, subjects;
 };
@@ -62,13 +65,23 @@ void add_once(std::vector<std::string>& list, std::string_view word) {
   if (std::ranges::find(list, word) == list.end()) list.emplace_back(word);
 }
 
+bool same_reason(const Reason& reason, const Finding& f) {
+  if (f.result == Result::fail && f.utilization) return reason.rule == f.rule;
+  return reason.text == f.text && reason.remedy == f.remedy;
+}
+
 std::vector<Reason> reasons(const Report& report, Result result) {
   std::vector<Reason> all;
   for (const StageReport& stage : report.stages)
     for (const Finding& f : stage.findings) {
       if (f.result != result) continue;
-      auto same = std::ranges::find_if(all, [&](const Reason& r) { return r.text == f.text && r.remedy == f.remedy; });
-      if (same == all.end()) same = all.insert(all.end(), Reason{f.result, f.text, f.remedy, {}, {}, {}});
+      auto same = std::ranges::find_if(all, [&](const Reason& r) { return same_reason(r, f); });
+      if (same == all.end()) same = all.insert(all.end(), Reason{.result = f.result, .rule = f.rule});
+      if (same->subjects.empty() || f.utilization.value_or(0.0) > same->utilization) {
+        same->utilization = f.utilization.value_or(0.0);
+        same->text = f.text;
+        same->remedy = f.remedy;
+      }
       add_once(same->stages, checks::word_for(stage.kind));
       add_once(same->rules, f.rule);
       add_once(same->subjects, f.subject);
@@ -206,8 +219,8 @@ std::string rests_on(const Report& report, const TerminalStyle& style) {
 
   std::vector<std::string> unconfirmed;
   for (const Source& s : report.unconfirmed)
-    unconfirmed.push_back(fmt::format("{} = {}: {} ({}, {})", s.id, s.value_text, s.what, s.title, s.locator));
-  return out + list("Values from memory, to be confirmed by the engineer of record", unconfirmed, style);
+    unconfirmed.push_back(fmt::format("{} = {}: {} ({})", s.id, s.value_text, s.what, citation(s)));
+  return out + list("From memory, to be confirmed by the engineer of record", unconfirmed, style);
 }
 
 }  // namespace

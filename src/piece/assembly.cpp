@@ -1,11 +1,14 @@
 // The solids of the plan, added or cut in order, to one solid; and which solid made which face of it.
 //
-// A step that changes nothing is a fault of the plan, and so is a piece in several parts. Whether a step changed
-// anything is read from the topology, not from volumes: it made a face of its own, or a face disappeared.
+// A step that changes nothing is a fault of the plan, and so is a piece in several parts. Whether a step
+// changed anything is read from the topology, not from volumes: it made a face of its own, or a face
+// disappeared.
 
 #include <algorithm>
+#include <set>
 #include <utility>
 
+#include <fmt/format.h>
 #include <BRepAlgoAPI_BooleanOperation.hxx>
 #include <BRepCheck_Analyzer.hxx>
 #include <BRepTools_History.hxx>
@@ -16,7 +19,6 @@
 #include <TopTools_IndexedMapOfShape.hxx>
 #include <TopTools_ListOfShape.hxx>
 #include <TopoDS.hxx>
-#include <fmt/format.h>
 
 #include "piece/shape.hpp"
 #include "units/print.hpp"
@@ -66,8 +68,11 @@ std::variant<bool, ShapeFault> apply(Standing& standing, const TopoDS_Shape& too
       if (!after.maker.IsBound(image)) after.maker.Bind(image, standing.maker.Find(face));
   }
   for (const TopoDS_Shape& face : parts(tool, TopAbs_FACE))
-    for (const TopoDS_Shape& image : images(operation, face))
-      changed = after.maker.Bind(image, index) || changed;  // Bind is false when an earlier solid made it
+    for (const TopoDS_Shape& image : images(operation, face)) {
+      if (after.maker.IsBound(image)) continue;  // an earlier solid made it
+      after.maker.Bind(image, index);
+      changed = true;
+    }
   standing = std::move(after);
   return changed;
 }
@@ -80,7 +85,8 @@ std::string without_effect(bool cut) {
 // The first fault that a step has, nothing if it went well.
 std::optional<ShapeFault> step(Standing& standing, const TopoDS_Shape& tool, bool cut, int index) {
   if (standing.shape.IsNull()) {
-    if (cut) return ShapeFault{"it is cut, but no solid stands before it", "solids are added or cut in order"};
+    if (cut)
+      return ShapeFault{"it is cut, but no solid stands before it", "solids are added or cut in order"};
     standing.shape = tool;
     for (const TopoDS_Shape& face : parts(tool, TopAbs_FACE)) standing.maker.Bind(face, index);
     return {};
@@ -114,19 +120,19 @@ std::vector<Diagnostic> loose_parts(const plan::Plan& plan, const Standing& stan
   }
   const auto first = std::min_element(found.begin(), found.end(),
                                       [](const Part& a, const Part& b) { return a.earliest < b.earliest; });
-  std::vector<int> told_at;
+  std::set<int> told_at;
+  for (auto part = found.begin(); part != found.end(); ++part)
+    if (part != first) told_at.insert(part->latest);
   std::vector<Diagnostic> faults;
-  for (auto part = found.begin(); part != found.end(); ++part) {
-    if (part == first || std::count(told_at.begin(), told_at.end(), part->latest) != 0) continue;
-    told_at.push_back(part->latest);
-    faults.push_back(told(plan, static_cast<std::size_t>(part->latest),
+  for (const int index : told_at)
+    faults.push_back(told(plan, static_cast<std::size_t>(index),
                           {fmt::format("the piece falls into {} parts here", found.size()),
                            "a piece is one solid: its parts touch along faces"}));
-  }
   return faults;
 }
 
-// Joins faces that continue each other on one surface, so that an edge is a true edge and not a seam between solids.
+// Joins faces that continue each other on one surface, so that an edge is a true edge and not a seam between
+// solids.
 std::optional<Assembly> joined(const Standing& standing) {
   Assembly assembly;
   ShapeUpgrade_UnifySameDomain unify(standing.shape, true, true, false);
@@ -163,16 +169,19 @@ std::variant<Assembly, std::vector<Diagnostic>> assemble(const plan::Plan& plan)
     try {
       work();
     } catch (const Standard_Failure& failure) {
-      faults.push_back(told(plan, index, {fmt::format("the geometry kernel gave up on it: {}",
-                                                      failure.GetMessageString()), ""}));
+      faults.push_back(
+          told(plan, index,
+               {fmt::format("the geometry kernel gave up on it: {}", failure.GetMessageString()), ""}));
     }
   };
 
   for (std::size_t i = 0; i < solids.size(); ++i)
     guarded(i, [&] {
       auto made = solid_shape(solids[i], plan.file);
-      if (const auto* fault = std::get_if<ShapeFault>(&made)) faults.push_back(told(plan, i, *fault));
-      else shapes.push_back(std::get<TopoDS_Shape>(made));
+      if (const auto* fault = std::get_if<ShapeFault>(&made))
+        faults.push_back(told(plan, i, *fault));
+      else
+        shapes.push_back(std::get<TopoDS_Shape>(made));
     });
   if (solids.empty()) faults.push_back({plan.file, plan.piece.place, "the piece has no solid", ""});
   if (!faults.empty()) return faults;
@@ -192,8 +201,9 @@ std::variant<Assembly, std::vector<Diagnostic>> assemble(const plan::Plan& plan)
   guarded(solids.size() - 1, [&] { assembly = joined(standing); });
   if (assembly) return *std::move(assembly);
   if (faults.empty())
-    faults.push_back({plan.file, plan.piece.place, "the solids do not make a valid solid",
-                      "surfaces that only touch along a line or at a point make a solid that has no clear inside"});
+    faults.push_back(
+        {plan.file, plan.piece.place, "the solids do not make a valid solid",
+         "surfaces that only touch along a line or at a point make a solid that has no clear inside"});
   return faults;
 }
 

@@ -3,13 +3,14 @@
 #include <algorithm>
 #include <cmath>
 #include <exception>
+#include <utility>
 
+#include <fmt/format.h>
 #include <BRepBndLib.hxx>
 #include <BRepGProp.hxx>
 #include <Bnd_Box.hxx>
 #include <GProp_GProps.hxx>
 #include <Standard_Failure.hxx>
-#include <fmt/format.h>
 #include <gp_Mat.hxx>
 
 #include "piece/shape.hpp"
@@ -17,7 +18,8 @@
 namespace firstpick::piece {
 namespace {
 
-constexpr double least_accuracy = 1e-7;  // of the volume, as the kernel estimates it afterwards; worse is refused
+constexpr double least_accuracy =
+    1e-7;  // of the volume, as the kernel estimates it afterwards; worse is refused
 
 struct MassProperties {
   Volume volume{};
@@ -30,8 +32,10 @@ std::optional<MassProperties> mass_properties(const Assembly& assembly) {
   double error = 0.0;
   const bool plain = std::all_of(assembly.faces.begin(), assembly.faces.end(),
                                  [](const JoinedFace& joined) { return is_plain(joined.face); });
-  if (plain) BRepGProp::VolumeProperties(assembly.solid, measured);
-  else error = BRepGProp::VolumeProperties(assembly.solid, measured, relative_accuracy);
+  if (plain)
+    BRepGProp::VolumeProperties(assembly.solid, measured);
+  else
+    error = BRepGProp::VolumeProperties(assembly.solid, measured, relative_accuracy);
   MassProperties found{measured.Mass() * mm * mm * mm, position(measured.CentreOfMass()), {}};
   const gp_Mat inertia_mm5 = measured.MatrixOfInertia();
   bool finite = is_finite(found.centroid.x) && is_finite(found.centroid.y) && is_finite(found.centroid.z);
@@ -41,7 +45,8 @@ std::optional<MassProperties> mass_properties(const Assembly& assembly) {
       finite = finite && std::isfinite(number);
       found.inertia_per_density_m5[static_cast<std::size_t>(row)][static_cast<std::size_t>(column)] = number;
     }
-  if (!finite || !is_finite(found.volume) || !(found.volume > Volume{}) || !(error <= least_accuracy)) return {};
+  if (!finite || !is_finite(found.volume) || !(found.volume > Volume{}) || !(error <= least_accuracy))
+    return {};
   return found;
 }
 
@@ -82,7 +87,9 @@ std::variant<Body, std::vector<Diagnostic>> measured(const plan::Plan& plan, con
     return std::vector<Diagnostic>{{plan.file, plan.piece.place, what, ""}};
   };
   const auto mass = mass_properties(assembly);
-  if (!mass) return fault_of_the_piece("the volume of the piece cannot be computed: its surface is not closed or not valid");
+  if (!mass)
+    return fault_of_the_piece(
+        "the volume of the piece cannot be computed: its surface is not closed or not valid");
 
   std::vector<SurfaceMeasure> measures;
   for (const Patch& patch : assembly.patches) measures.push_back(surface_measure(patch.face));
@@ -102,16 +109,19 @@ std::variant<Body, std::vector<Diagnostic>> measured(const plan::Plan& plan, con
   std::vector<Diagnostic> faults;
   body.contacts = contact_areas(plan, assembly, measures, faults);
   body.sites = insert_sites(plan, assembly, faults);
-  if (!faults.empty()) return faults;
-  return body;
+  if (faults.empty()) return body;
+  std::stable_sort(faults.begin(), faults.end(), [](const Diagnostic& a, const Diagnostic& b) {
+    return std::pair(a.place.line, a.place.column) < std::pair(b.place.line, b.place.column);
+  });
+  return faults;
 }
 
 }  // namespace
 
 std::variant<Body, std::vector<Diagnostic>> make_body(const plan::Plan& plan) {
   const auto gave_up = [&](const char* why) {
-    return std::vector<Diagnostic>{{plan.file, plan.piece.place,
-                                    fmt::format("the geometry kernel gave up on the piece: {}", why), ""}};
+    return std::vector<Diagnostic>{
+        {plan.file, plan.piece.place, fmt::format("the geometry kernel gave up on the piece: {}", why), ""}};
   };
   try {
     auto assembled = assemble(plan);

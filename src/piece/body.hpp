@@ -1,5 +1,6 @@
-// The piece as a real solid: volume, centre of gravity, inertia, faces, contact with the form, and what surrounds each
-// insert. The geometry kernel (Open CASCADE) stays behind this folder; nothing of it shows here.
+// The piece as a real solid: volume, centre of gravity, inertia, faces, contact with the form, and what
+// surrounds each insert. The geometry kernel (Open CASCADE) stays behind this folder; nothing of it shows
+// here.
 #pragma once
 
 #include <array>
@@ -15,58 +16,60 @@
 namespace firstpick::piece {
 
 struct Face {
-  std::vector<std::string> made_by;   // solids of the plan whose surfaces it is: several where they continue each other
+  std::vector<std::string> made_by;  // solids of the plan, several where their surfaces continue each other
   bool planar = false;
-  Direction normal{};                 // out of the concrete, at the middle of the face
+  Direction normal{};  // out of the concrete, at the middle of the face
   Area area{};
   Position centroid;
 };
 
 // What the form grips: one entry for each [[form.contact]], in the plan's order.
 struct ContactArea {
-  Area area{};                        // all faces chosen
-  Area on_pull{};                     // integral of max(0, -n.z): what faces down and must be pulled straight off
-  Position centroid;                  // of the area
-  std::vector<std::size_t> faces;     // indices into Body::faces, chosen wholly or in the part that a named solid made
+  Area area{};        // all faces chosen
+  Area on_pull{};     // integral of max(0, -n.z): what faces down and must be pulled straight off
+  Position centroid;  // of the area
+  std::vector<std::size_t> faces;  // indices into Body::faces, each chosen wholly or in part
 };
 
-// The face an insert sits in, flat, in axes u, v of that face with the insert at the origin.
+// The face an insert sits in, flat, in axes u, v of that face with the insert at the origin. Rings are not
+// closed (the last point joins the first); curves are chords on the side of the concrete.
 struct Outline {
-  std::vector<plan::PlanarPoint> outer;               // counter-clockwise, not closed; curves as chords inside the concrete
-  std::vector<std::vector<plan::PlanarPoint>> holes;  // clockwise; openings, chords outside the opening's curve
+  std::vector<plan::PlanarPoint> outer;               // counter-clockwise
+  std::vector<std::vector<plan::PlanarPoint>> holes;  // clockwise: openings
 };
 
 struct EdgeDistance {
-  Length distance{};                  // in the plane of the face, from the insert to the nearest point of this edge
-  Direction towards{};                // unit vector in piece axes
-  bool opening = false;               // edge of an opening, not of the outline
+  Length distance{};     // in the plane of the face, from the insert to the nearest point of this edge
+  Direction towards{};   // unit vector in piece axes
+  bool opening = false;  // edge of an opening, not of the outline
 };
 
 struct InsertSite {
-  std::string insert;                 // id
-  std::size_t face = 0;               // index into Body::faces
-  bool planar = false;                // false: a curved face; edges and outline are then empty, u and v any two axes
-  Direction normal{};                 // out of the concrete at the insert
-  Direction u{}, v{};                 // axes of the outline; u points to the nearest edge; u, v, normal right-handed
+  std::string insert;    // id
+  std::size_t face = 0;  // index into Body::faces
+  bool planar = false;   // false: a curved face; edges and outline are then empty, u and v any two axes
+  Direction normal{};    // out of the concrete at the insert
+  Direction u{}, v{};    // axes of the outline; u points to the nearest edge; u, v, normal right-handed
   Outline outline;
-  std::vector<EdgeDistance> edges;    // every edge of the face, nearest first
-  Length thickness{};                 // concrete behind the insert along -normal, to the first void or face
+  std::vector<EdgeDistance> edges;  // every edge of the face, nearest first
+  Length thickness{};               // concrete behind the insert along -normal, to the first void or face
 };
 
 struct Body {
   Volume volume{};
-  Position centroid;                  // centre of gravity of the concrete
-  // About the centroid in piece axes, for density 1: on the diagonal the integral of y2 + z2 and so on, beside it
-  // that of -x y and so on.
+  Position centroid;  // centre of gravity of the concrete
+  // About the centroid in piece axes, for density 1: on the diagonal the integral of y2 + z2 and so on,
+  // beside it that of -x y and so on.
   std::array<std::array<double, 3>, 3> inertia_per_density_m5{};
-  Position lowest, highest;           // bounding box
+  Position lowest, highest;  // bounding box
   std::vector<Face> faces;
   std::vector<ContactArea> contacts;
-  std::vector<InsertSite> sites;      // in the order of the plan's inserts
+  std::vector<InsertSite> sites;  // in the order of the plan's inserts
 };
 
-// Builds the solid and everything above. Faults of geometry (a solid that cuts or adds nothing, a contact that chooses no
-// face, an insert that does not lie on the concrete, an unreadable mesh file) come back together, each with its place.
+// Builds the solid and everything above. Faults of geometry (a solid that cuts or adds nothing, a contact
+// that chooses no face, an insert that does not lie on the concrete, an unreadable mesh file) come back
+// together, each with its place.
 std::variant<Body, std::vector<Diagnostic>> make_body(const plan::Plan& plan);
 
 }  // namespace firstpick::piece

@@ -1,14 +1,14 @@
-// What the form grips: the faces that each [[form.contact]] chooses, their area and its projection on the pull.
+// What the form grips: the faces that each [[form.contact]] chooses, their area and projection on the pull.
 //
-// By name       every face that this solid made; where two surfaces fall together, the earlier solid made the face.
-// By direction  every flat face whose outward normal is nearest to the direction, halfway between two z before x
-//               before y, unless another contact names the solid that made it. A curved face faces several
-//               directions: it is chosen only where all of them are named together ("+x", "-x", "+y", "-y" choose an
-//               upright round wall).
-// All but       every face of the piece except those of the named solids, and except those that face the named
-//               directions and were made by an added solid: what a cut made is left out by its name only.
+// By name       every face that this solid made; where two surfaces fall together the earlier solid made it.
+// By direction  every flat face whose outward normal is nearest to the direction (halfway between two: z
+//               before x before y), unless another contact names the solid that made it. A curved face
+//               faces several directions: it is chosen only where all of them are named together ("+x",
+//               "-x", "+y", "-y" choose an upright round wall).
+// All but       every face of the piece except those of the named solids, and except those that face the
+//               named directions and were made by an added solid: what a cut made is left out by its name.
 //
-// So a face is in doubt gripped: what is chosen too much shows as an area counted twice or as a heavier load.
+// So a face is in doubt gripped: one too many shows as an area counted twice, or as a heavier load.
 
 #include <algorithm>
 #include <array>
@@ -26,7 +26,8 @@ using Facing = std::set<std::string>;
 
 std::string nearest_direction(const gp_Dir& normal) {
   constexpr double halfway = 1e-6;  // two components this near to each other count as equal
-  const std::array<double, 6> share = {-normal.Z(), normal.Z(), -normal.X(), normal.X(), -normal.Y(), normal.Y()};
+  const std::array<double, 6> share = {-normal.Z(), normal.Z(),  -normal.X(),
+                                       normal.X(),  -normal.Y(), normal.Y()};
   std::size_t best = 0;
   for (std::size_t i = 1; i < share.size(); ++i)
     if (share[i] > share[best] + halfway) best = i;
@@ -81,9 +82,10 @@ class Chooser {
   }
   bool may_be_chosen_by_direction(std::size_t patch, const plan::FaceChoice& choice) const {
     if (choice.all_but) return !plan_.piece.solids[assembly_.patches[patch].maker].cut;
-    return std::none_of(plan_.form->contacts.begin(), plan_.form->contacts.end(), [&](const plan::Contact& contact) {
-      return !contact.faces.all_but && is_made_by_one_of(patch, contact.faces);
-    });
+    return std::none_of(plan_.form->contacts.begin(), plan_.form->contacts.end(),
+                        [&](const plan::Contact& contact) {
+                          return !contact.faces.all_but && is_made_by_one_of(patch, contact.faces);
+                        });
   }
   const Facing& facing_of(std::size_t patch) {
     facing_.resize(assembly_.patches.size());
@@ -106,7 +108,8 @@ std::set<std::size_t> all_but(const std::set<std::size_t>& left_out, std::size_t
 Diagnostic idle_name(const plan::Plan& plan, const plan::Placed<std::string>& name) {
   if (is_direction(name.value))
     return {plan.file, name.place, fmt::format("no face of the piece is chosen by '{}'", name.value),
-            "a curved face is chosen by the name of its solid, or when all directions it faces are named together",
+            "a curved face is chosen by the name of its solid, or when all directions it faces are named "
+            "together",
             name.value.size() + 2};
   return {plan.file, name.place, fmt::format("no face of the piece is made by solid '{}'", name.value),
           "a face where two solids meet flush belongs to the earlier one", name.value.size() + 2};
@@ -154,10 +157,11 @@ std::vector<ContactArea> contact_areas(const plan::Plan& plan, const Assembly& a
     for (const std::size_t patch : chosen)
       if (holder[patch] != nullptr && other == nullptr) {
         other = holder[patch];
-        faults.push_back({plan.file, contact.place,
-                          fmt::format("a face made by solid '{}' is in this contact and in the one at line {}",
-                                      chooser.maker(patch), other->place.line),
-                          "its area would count twice: name each face in one contact"});
+        faults.push_back(
+            {plan.file, contact.place,
+             fmt::format("a face made by solid '{}' is in this contact and in the one at line {}",
+                         chooser.maker(patch), other->place.line),
+             "its area would count twice: name each face in one contact"});
       } else if (holder[patch] == nullptr) {
         holder[patch] = &contact;
       }

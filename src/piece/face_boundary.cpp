@@ -1,7 +1,8 @@
 // The boundary of a flat face: the distance to each of its edges, and its outline as chords.
 //
-// Chords of 7.5 degrees at most, and within 0.2 mm of the curve; always on the side of the concrete: where the edge
-// bulges out of the concrete the corners lie on the curve, where it bulges in (an opening) they lie on its tangents.
+// Chords of 7.5 degrees at most, and within 0.2 mm of the curve; always on the side of the concrete: where
+// the edge bulges out of the concrete the corners lie on the curve, where it bulges in (an opening) they lie
+// on its tangents.
 
 #include <algorithm>
 #include <cmath>
@@ -78,7 +79,8 @@ std::vector<double> parameters(const BRepAdaptor_Curve& curve) {
   std::vector<double> found;
   if (curve.GetType() == GeomAbs_Circle) {
     const double radius_mm = curve.Circle().Radius();
-    const double by_sagitta = radius_mm > chord_sagitta_mm ? 2.0 * std::acos(1.0 - chord_sagitta_mm / radius_mm) : 1.0;
+    const double by_sagitta =
+        radius_mm > chord_sagitta_mm ? 2.0 * std::acos(1.0 - chord_sagitta_mm / radius_mm) : 1.0;
     const int count = static_cast<int>(std::ceil((last - first) / std::min(chord_turn_rad, by_sagitta)));
     for (int i = 0; i <= count; ++i) found.push_back(first + (last - first) * i / count);
     return found;
@@ -106,7 +108,8 @@ EdgeSamples samples_of(const TopoDS_Edge& edge, const FlatAxes& axes) {
 bool is_counter_clockwise(const std::vector<EdgeSamples>& way) {
   double doubled_area = 0.0;
   for (const EdgeSamples& samples : way)
-    for (std::size_t i = 0; i + 1 < samples.size(); ++i) doubled_area += samples[i].at.Crossed(samples[i + 1].at);
+    for (std::size_t i = 0; i + 1 < samples.size(); ++i)
+      doubled_area += samples[i].at.Crossed(samples[i + 1].at);
   return doubled_area > 0.0;
 }
 
@@ -160,8 +163,10 @@ std::vector<EdgeDistance> edge_distances(const TopoDS_Face& face, const gp_Pnt& 
     std::vector<EdgeDistance> of_wire;
     for (std::size_t i = 0; i < edges.size(); ++i) {
       const EdgeDistance next = distance_to(edges[i], origin, !wire.IsSame(outer));
-      if (i == 0 || !continues(edges[i - 1], edges[i])) of_wire.push_back(next);
-      else if (next.distance < of_wire.back().distance) of_wire.back() = next;
+      if (i == 0 || !continues(edges[i - 1], edges[i]))
+        of_wire.push_back(next);
+      else if (next.distance < of_wire.back().distance)
+        of_wire.back() = next;
     }
     if (of_wire.size() > 1 && continues(edges.back(), edges.front())) {
       if (of_wire.back().distance < of_wire.front().distance) of_wire.front() = of_wire.back();
@@ -183,8 +188,10 @@ Outline face_outline(const TopoDS_Face& face, const gp_Pnt& origin, const gp_Dir
     std::vector<EdgeSamples> way;
     for (const TopoDS_Edge& edge : edges_in_order(wire, face)) way.push_back(samples_of(edge, axes));
     if (is_counter_clockwise(way) != is_outer) turn_round(way);
-    if (is_outer) outline.outer = chords(way);
-    else outline.holes.push_back(chords(way));
+    if (is_outer)
+      outline.outer = chords(way);
+    else
+      outline.holes.push_back(chords(way));
   }
   return outline;
 }

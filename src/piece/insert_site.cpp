@@ -1,13 +1,15 @@
 // The face that each insert sits in, the edges around it and the concrete behind it.
 //
-// A plan is written to 1/16 in, so the point may miss the face by that rounding: `off_the_face` below. Everything is
-// measured from the foot of the point on the face. Two faces within that distance: it is not clear which one is meant.
+// A plan is written to 1/16 in, so the point may miss the face by that rounding: `off_the_face` below.
+// Everything is measured from the foot of the point on the face. Two faces within that distance: it is not
+// clear which one is meant.
 
 #include <algorithm>
 #include <array>
 #include <cmath>
 #include <limits>
 
+#include <fmt/format.h>
 #include <BRepBndLib.hxx>
 #include <BRepBuilderAPI_MakeVertex.hxx>
 #include <BRepExtrema_DistShapeShape.hxx>
@@ -16,7 +18,6 @@
 #include <GeomAPI_ProjectPointOnSurf.hxx>
 #include <IntCurvesFace_ShapeIntersector.hxx>
 #include <TopoDS_Vertex.hxx>
-#include <fmt/format.h>
 #include <gp_Ax2.hxx>
 #include <gp_Lin.hxx>
 
@@ -84,8 +85,9 @@ class Seats {
     return best;
   }
 
-  // Concrete behind the point, against the normal; nothing if no face was met. Rays beside the point find the end of
-  // the concrete where the ray itself runs along a face; they count only where they differ by more than a slope can.
+  // Concrete behind the point, against the normal; nothing if no face was met. Rays beside the point find the
+  // end of the concrete where the ray itself runs along a face; they count only where they differ by more
+  // than a slope can.
   std::optional<Length> thickness(const gp_Pnt& point, const gp_Dir& normal) {
     constexpr double beside_mm = 0.01, of_a_step_mm = 1.0;
     const gp_Ax2 axes(point, normal);
@@ -128,11 +130,12 @@ Diagnostic off_the_concrete(const plan::Plan& plan, const plan::Insert& insert, 
 }
 
 Diagnostic on_an_edge(const plan::Plan& plan, const plan::Insert& insert, std::size_t faces) {
-  return {plan.file, insert.place,
-          fmt::format("insert '{}' lies on an edge where {} faces meet: it is not clear which face it sits in",
-                      insert.id, faces),
-          fmt::format("an insert sits in one face, more than {} from every edge",
-                      print(off_the_face, plan.piece.units))};
+  return {
+      plan.file, insert.place,
+      fmt::format("insert '{}' lies on an edge where {} faces meet: it is not clear which face it sits in",
+                  insert.id, faces),
+      fmt::format("an insert sits in one face, more than {} from every edge",
+                  print(off_the_face, plan.piece.units))};
 }
 
 std::optional<InsertSite> site_at(const plan::Insert& insert, const Foot& foot, const Assembly& assembly,
@@ -168,6 +171,11 @@ std::vector<InsertSite> insert_sites(const plan::Plan& plan, const Assembly& ass
   if (plan.inserts.empty()) return sites;
   Seats seats(assembly);
   for (const plan::Insert& insert : plan.inserts) {
+    if (!is_finite(insert.at.x) || !is_finite(insert.at.y) || !is_finite(insert.at.z)) {
+      faults.push_back(
+          {plan.file, insert.place, fmt::format("the place of insert '{}' is not a number", insert.id), ""});
+      continue;
+    }
     const gp_Pnt point = point_mm(insert.at);
     const std::vector<Foot> feet = seats.at(point);
     if (feet.empty()) {
@@ -177,8 +185,9 @@ std::vector<InsertSite> insert_sites(const plan::Plan& plan, const Assembly& ass
     } else if (auto site = site_at(insert, feet[0], assembly, seats)) {
       sites.push_back(*std::move(site));
     } else {
-      faults.push_back({plan.file, insert.place,
-                        fmt::format("the concrete behind insert '{}' has no end that can be found", insert.id), ""});
+      faults.push_back(
+          {plan.file, insert.place,
+           fmt::format("the concrete behind insert '{}' has no end that can be found", insert.id), ""});
     }
   }
   return sites;

@@ -1,10 +1,12 @@
-// Reads one closed solid from a STEP file (ISO 10303-21) or an STL file. Built as a module: see mesh_file.hpp.
+// Reads one closed solid from a STEP file (ISO 10303-21) or an STL file. Built as a module: see
+// mesh_file.hpp.
 
 #include "piece/mesh_file.hpp"
 
 #include <exception>
 
-#include <BRepAlgoAPI_Check.hxx>
+#include <fmt/format.h>
+#include <BOPAlgo_ArgumentAnalyzer.hxx>
 #include <BRepCheck_Analyzer.hxx>
 #include <BRepGProp.hxx>
 #include <BRep_Tool.hxx>
@@ -17,7 +19,6 @@
 #include <TopExp.hxx>
 #include <TopTools_IndexedMapOfShape.hxx>
 #include <TopoDS.hxx>
-#include <fmt/format.h>
 
 namespace firstpick::piece {
 namespace {
@@ -59,7 +60,11 @@ void check(MeshRead& read) {
     read.fault = "holds a solid whose surface faces inward";
     return;
   }
-  if (!BRepAlgoAPI_Check(read.solid, false, true).IsValid()) read.fault = "holds a surface that crosses itself";
+  BOPAlgo_ArgumentAnalyzer crossings;
+  crossings.SetShape1(read.solid);
+  crossings.SelfInterMode() = true;
+  crossings.Perform();
+  if (crossings.HasFaulty()) read.fault = "holds a surface that crosses itself";
 }
 
 void read_mesh_file(const MeshFile& file, MeshRead& read) {
@@ -78,7 +83,7 @@ void read_mesh_file(const MeshFile& file, MeshRead& read) {
 }  // namespace
 }  // namespace firstpick::piece
 
-extern "C" [[gnu::visibility("default")]] void firstpick_read_mesh_file(const firstpick::piece::MeshFile& file,
-                                                                        firstpick::piece::MeshRead& read) {
+extern "C" [[gnu::visibility("default")]] void firstpick_read_mesh_file(
+    const firstpick::piece::MeshFile& file, firstpick::piece::MeshRead& read) {
   firstpick::piece::read_mesh_file(file, read);
 }

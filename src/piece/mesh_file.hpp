@@ -1,5 +1,5 @@
-// Between the program and the module that reads STEP and STL files. The module links toolkits that would double the
-// start-up time of the program, so it is loaded only when a plan names such a file.
+// Between the program and the module that reads STEP and STL files. The module links toolkits that would
+// double the start-up time of the program, so it is loaded only when a plan names such a file.
 #pragma once
 
 #include <string>

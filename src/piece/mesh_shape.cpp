@@ -17,9 +17,13 @@ namespace fs = std::filesystem;
 
 constexpr std::uintmax_t largest_file = 64u << 20;  // bytes
 
-// The module stays loaded; a second call finds it again.
+// The module lies beside the program, in the build tree as in an installed one. It stays loaded; a second call finds
+// it again.
 ReadMeshFile module_function() {
-  void* const module = dlopen(mesh_module, RTLD_NOW | RTLD_LOCAL);
+  std::error_code ignored;
+  const fs::path program = fs::read_symlink("/proc/self/exe", ignored);
+  const fs::path path = program.parent_path() / FIRSTPICK_MESH_FROM_PROGRAM / mesh_module;
+  void* const module = dlopen(path.c_str(), RTLD_NOW | RTLD_LOCAL);
   return module == nullptr ? nullptr : reinterpret_cast<ReadMeshFile>(dlsym(module, mesh_function));
 }
 
@@ -34,7 +38,8 @@ bool leaves_the_folder(const fs::path& relative) {
          std::find(relative.begin(), relative.end(), "..") != relative.end();
 }
 
-std::optional<ShapeFault> file_fault(const std::string& named, const fs::path& path, const std::string& ending) {
+std::optional<ShapeFault> file_fault(const std::string& named, const fs::path& path,
+                                     const std::string& ending) {
   if (named.empty() || leaves_the_folder(named))
     return ShapeFault{fmt::format("file '{}' is not in the folder of the plan or below it", named), ""};
   if (ending != ".stl" && ending != ".step" && ending != ".stp")

@@ -1,5 +1,5 @@
-// A prism needs an outline that bounds one area: no side crosses or touches another, and each hole lies inside the
-// outline and outside the other holes.
+// A prism needs an outline that bounds one area: no side crosses or touches another, and each hole lies
+// inside the outline and outside the other holes.
 
 #include <algorithm>
 #include <cmath>
@@ -63,14 +63,15 @@ std::string ring_name(std::size_t ring) { return ring == 0 ? "the outline" : fmt
 std::optional<ShapeFault> point_fault(const std::vector<plan::PlanarPoint>& points, std::size_t ring) {
   if (points.size() < 3)
     return ShapeFault{fmt::format("{} has {} points", ring_name(ring), points.size()), "three at least"};
-  for (std::size_t i = 0; i < points.size(); ++i) {
-    const plan::PlanarPoint &p = points[i], &next = points[(i + 1) % points.size()];
-    if (!(std::abs(in(mm, p.x)) <= farthest_mm && std::abs(in(mm, p.y)) <= farthest_mm))
+  for (std::size_t i = 0; i < points.size(); ++i)
+    if (!(std::abs(in(mm, points[i].x)) <= farthest_mm && std::abs(in(mm, points[i].y)) <= farthest_mm))
       return ShapeFault{fmt::format("point {} of {} is too far away", i + 1, ring_name(ring)),
                         "the piece lies within 100 m of the origin"};
+  for (std::size_t i = 0; i < points.size(); ++i) {
+    const plan::PlanarPoint &p = points[i], &next = points[(i + 1) % points.size()];
     if (!(std::hypot(in(mm, next.x - p.x), in(mm, next.y - p.y)) >= touching_mm))
-      return ShapeFault{fmt::format("points {} and {} of {} are one point", i + 1, (i + 1) % points.size() + 1,
-                                    ring_name(ring)),
+      return ShapeFault{fmt::format("points {} and {} of {} are one point", i + 1,
+                                    (i + 1) % points.size() + 1, ring_name(ring)),
                         "each corner is written once; the last point joins the first"};
   }
   return {};
@@ -79,7 +80,8 @@ std::optional<ShapeFault> point_fault(const std::vector<plan::PlanarPoint>& poin
 std::vector<Side> sides_of(const std::vector<plan::PlanarPoint>& points, std::size_t ring) {
   std::vector<Side> sides;
   const auto at = [&](std::size_t i) { return Point{in(mm, points[i].x), in(mm, points[i].y)}; };
-  for (std::size_t i = 0; i < points.size(); ++i) sides.push_back({at(i), at((i + 1) % points.size()), ring, i + 1});
+  for (std::size_t i = 0; i < points.size(); ++i)
+    sides.push_back({at(i), at((i + 1) % points.size()), ring, i + 1});
   return sides;
 }
 
@@ -106,8 +108,8 @@ std::optional<ShapeFault> outline_fault(const plan::Solid& prism) {
       const bool s_follows = s.ring == t.ring && s.number == t.number % count + 1;
       const bool fault = t_follows ? fold_back(s, t) : s_follows ? fold_back(t, s) : meet(s, t);
       if (fault)
-        return ShapeFault{fmt::format("side {} of {} meets side {} of {}", s.number, ring_name(s.ring), t.number,
-                                      ring_name(t.ring)),
+        return ShapeFault{fmt::format("side {} of {} meets side {} of {}", s.number, ring_name(s.ring),
+                                      t.number, ring_name(t.ring)),
                           "side 1 runs from point 1 to point 2"};
     }
   for (std::size_t hole = 1; hole < rings.size(); ++hole) {

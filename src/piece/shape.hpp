@@ -1,5 +1,5 @@
-// What the files of this folder share: the piece in the terms of the geometry kernel (Open CASCADE, millimetres).
-// Included by src/piece/*.cpp only.
+// What the files of this folder share: the piece in the terms of the geometry kernel (Open CASCADE,
+// millimetres). Included by src/piece/*.cpp only.
 #pragma once
 
 #include <cstddef>
@@ -29,14 +29,15 @@ inline Direction direction(const gp_Dir& d) { return {d.X(), d.Y(), d.Z()}; }
 // One solid of the plan, where it stands.
 std::variant<TopoDS_Shape, ShapeFault> solid_shape(const plan::Solid& solid, const std::string& plan_file);
 
-// What is wrong with the outline and the holes of a prism: points that coincide, sides that cross, a hole outside.
+// What is wrong with the outline and the holes of a prism: points that coincide, sides that cross, a hole
+// outside.
 std::optional<ShapeFault> outline_fault(const plan::Solid& prism);
 
 // A closed solid from a STEP or STL file below the folder of the plan.
 std::variant<TopoDS_Shape, ShapeFault> mesh_shape(const plan::Solid& mesh, const std::string& plan_file);
 
-// A face of the solid as the boolean operations left it; `maker` is the solid of the plan that made it, by index.
-// Where the surfaces of two solids fall together, the earlier one made it.
+// A face of the solid as the boolean operations left it; `maker` is the solid of the plan that made it, by
+// index. Where the surfaces of two solids fall together, the earlier one made it.
 struct Patch {
   TopoDS_Face face;
   std::size_t maker = 0;
@@ -62,21 +63,23 @@ struct SurfaceMeasure {
   Position centroid;
 };
 
-// Accuracy asked of the kernel's integrals where they are adaptive; on plain faces (plane, cylinder or cone within
-// straight lines and circles) its fixed quadrature is exact.
+// Accuracy asked of the kernel's integrals where they are adaptive; on plain faces (plane, cylinder or cone
+// within straight lines and circles) its fixed quadrature is exact.
 constexpr double relative_accuracy = 1e-9;
 
 bool is_planar(const TopoDS_Face& face);
 bool is_plain(const TopoDS_Face& face);
 gp_Dir outward_normal(const TopoDS_Face& face, double u, double v);  // at these parameters of its surface
 gp_Dir middle_normal(const TopoDS_Face& face);
-std::vector<gp_Dir> normals_all_over(const TopoDS_Face& face);  // outward, on a grid finer than any turn that matters
+std::vector<gp_Dir> normals_all_over(
+    const TopoDS_Face& face);  // outward, on a grid finer than any turn that matters
 SurfaceMeasure surface_measure(const TopoDS_Face& face);
 Area downward_projection(const TopoDS_Face& face, Area area);  // integral of max(0, -n.z) over the face
 
 // One for each [[form.contact]]; faults are appended to `faults`. `measures` holds one entry for each patch.
 std::vector<ContactArea> contact_areas(const plan::Plan& plan, const Assembly& assembly,
-                                       const std::vector<SurfaceMeasure>& measures, std::vector<Diagnostic>& faults);
+                                       const std::vector<SurfaceMeasure>& measures,
+                                       std::vector<Diagnostic>& faults);
 
 // One for each insert; faults are appended to `faults`.
 std::vector<InsertSite> insert_sites(const plan::Plan& plan, const Assembly& assembly,

@@ -1,11 +1,13 @@
 // One solid of the plan as a shape of the geometry kernel: box, cylinder, cone, pipe, prism, wedge.
 //
-// A shape of revolution and a prism stand on `at` and grow along the positive `axis`. The outline of a prism lies in
-// the plane across the axis, in right-handed order: axis z: x, y; axis x: y, z; axis y: z, x. `turned` comes last.
+// A shape of revolution and a prism stand on `at` and grow along the positive `axis`. The outline of a prism
+// lies in the plane across the axis, in right-handed order: axis z: x, y; axis x: y, z; axis y: z, x.
+// `turned` comes last.
 
 #include <array>
 #include <cmath>
 
+#include <fmt/format.h>
 #include <BRepAlgoAPI_Cut.hxx>
 #include <BRepBuilderAPI_MakeFace.hxx>
 #include <BRepBuilderAPI_MakePolygon.hxx>
@@ -16,7 +18,6 @@
 #include <BRepPrimAPI_MakeWedge.hxx>
 #include <TopLoc_Location.hxx>
 #include <TopoDS_Wire.hxx>
-#include <fmt/format.h>
 #include <gp_Ax2.hxx>
 #include <gp_Pln.hxx>
 #include <gp_Trsf.hxx>
@@ -27,10 +28,12 @@
 namespace firstpick::piece {
 namespace {
 
-// The kernel tells two points apart at 1e-7 mm; within these limits that is far below any length and above rounding.
+// The kernel tells two points apart at 1e-7 mm; within these limits that is far below any length and above
+// rounding.
 constexpr Length smallest = 0.1 * mm, largest = 100.0 * m;
 
-struct Frame {  // of a solid along an axis: `along` is the axis, `first` and `second` span the plane across it
+struct
+    Frame {  // of a solid along an axis: `along` is the axis, `first` and `second` span the plane across it
   gp_Dir along, first, second;
 };
 
@@ -58,7 +61,7 @@ std::optional<ShapeFault> length_fault(const std::vector<NamedLength>& lengths, 
   }
   for (const Length& coordinate : {at.x, at.y, at.z})
     if (!(abs(coordinate) <= largest))
-      return ShapeFault{fmt::format("at is {} from the origin", print(coordinate, UnitSystem::si)),
+      return ShapeFault{fmt::format("a coordinate of at is {}", print(coordinate, UnitSystem::si)),
                         "the piece lies within 100 m of the origin"};
   return {};
 }
@@ -68,14 +71,18 @@ std::vector<NamedLength> lengths_of(const plan::Solid& s) {
     case plan::Shape::box: return {{"size", s.size.x}, {"size", s.size.y}, {"size", s.size.z}};
     case plan::Shape::cylinder: return {{"diameter", s.diameter}, {"length", s.length}};
     case plan::Shape::cone:
-      return {{"bottom_diameter", s.bottom_diameter, true}, {"top_diameter", s.top_diameter, true},
+      return {{"bottom_diameter", s.bottom_diameter, true},
+              {"top_diameter", s.top_diameter, true},
               {"length", s.length}};
     case plan::Shape::pipe:
       return {{"diameter", s.diameter}, {"inside_diameter", s.inside_diameter}, {"length", s.length}};
     case plan::Shape::prism: return {{"length", s.length}};
     case plan::Shape::wedge:
-      return {{"size", s.size.x}, {"size", s.size.y}, {"size", s.size.z},
-              {"top_size", s.top_size[0], true}, {"top_size", s.top_size[1], true}};
+      return {{"size", s.size.x},
+              {"size", s.size.y},
+              {"size", s.size.z},
+              {"top_size", s.top_size[0], true},
+              {"top_size", s.top_size[1], true}};
     case plan::Shape::mesh: break;
   }
   return {};
@@ -84,14 +91,16 @@ std::vector<NamedLength> lengths_of(const plan::Solid& s) {
 std::optional<ShapeFault> proportion_fault(const plan::Solid& s) {
   const auto shown = [](Length length) { return print(length, UnitSystem::si); };
   if (s.shape == plan::Shape::pipe && !(s.diameter - s.inside_diameter >= smallest))
-    return ShapeFault{fmt::format("inside_diameter {} leaves no wall in diameter {}", shown(s.inside_diameter),
-                                  shown(s.diameter)), ""};
+    return ShapeFault{fmt::format("inside_diameter {} leaves no wall in diameter {}",
+                                  shown(s.inside_diameter), shown(s.diameter)),
+                      ""};
   if (s.shape == plan::Shape::cone && !(s.bottom_diameter + s.top_diameter > Length{}))
     return ShapeFault{"both diameters are zero", ""};
   if (s.shape == plan::Shape::wedge)
     for (const Length& shift : s.top_at)
       if (!(abs(shift) <= largest))
-        return ShapeFault{fmt::format("top_at is {}", shown(shift)), "the piece lies within 100 m of the origin"};
+        return ShapeFault{fmt::format("top_at is {}", shown(shift)),
+                          "the piece lies within 100 m of the origin"};
   return {};
 }
 
@@ -146,7 +155,8 @@ TopoDS_Shape standing(const plan::Solid& s) {
   const gp_Ax2 base(point_mm(s.at), f.along, f.first);
   switch (s.shape) {
     case plan::Shape::box:
-      return BRepPrimAPI_MakeBox(point_mm(s.at), in(mm, s.size.x), in(mm, s.size.y), in(mm, s.size.z)).Solid();
+      return BRepPrimAPI_MakeBox(point_mm(s.at), in(mm, s.size.x), in(mm, s.size.y), in(mm, s.size.z))
+          .Solid();
     case plan::Shape::cylinder: return round_solid(base, 0.5 * s.diameter, 0.5 * s.diameter, s.length);
     case plan::Shape::cone: return round_solid(base, 0.5 * s.bottom_diameter, 0.5 * s.top_diameter, s.length);
     case plan::Shape::pipe:
@@ -174,7 +184,8 @@ std::variant<TopoDS_Shape, ShapeFault> solid_shape(const plan::Solid& s, const s
   if (auto fault = proportion_fault(s)) return *std::move(fault);
   if (s.shape == plan::Shape::prism)
     if (auto fault = outline_fault(s)) return *std::move(fault);
-  if (s.turned_about && !is_finite(s.turned_by)) return ShapeFault{"the angle of 'turned' is not a number", ""};
+  if (s.turned_about && !is_finite(s.turned_by))
+    return ShapeFault{"the angle of 'turned' is not a number", ""};
   if (s.shape != plan::Shape::mesh) return turned(s, standing(s));
 
   auto read = mesh_shape(s, plan_file);

@@ -44,13 +44,14 @@ double integral(double from, double to, int pieces, Function&& f) {
 // The surface of a face as seen from outside, by its parameters.
 class Downward {
  public:
-  explicit Downward(const TopoDS_Face& face) : surface_(face, false), reversed_(face.Orientation() == TopAbs_REVERSED) {
+  explicit Downward(const TopoDS_Face& face)
+      : surface_(face, false), reversed_(face.Orientation() == TopAbs_REVERSED) {
     double v_from, v_to;
     BRepTools::UVBounds(face, from_, to_, v_from, v_to);
   }
 
-  // Integral of max(0, -n.z) from the left bound of the face to u, at constant v. The integrand is smooth between the
-  // places where the face turns from down to up, so these bound the pieces of the integration.
+  // Integral of max(0, -n.z) from the left bound of the face to u, at constant v. The integrand is smooth
+  // between the places where the face turns from down to up, so these bound the pieces of the integration.
   double up_to(double u, double v) const {
     constexpr int steps = 8;
     const auto down = [&](double s) { return down_at(s, v); };
@@ -130,8 +131,8 @@ std::vector<gp_Dir> normals_all_over(const TopoDS_Face& face) {
     for (int j = 0; j < steps; ++j) {  // at the middles of cells, so that the point of a cone is not met
       gp_Pnt point;
       gp_Vec along_u, along_v;
-      surface.D1(u_from + (u_to - u_from) * (i + 0.5) / steps, v_from + (v_to - v_from) * (j + 0.5) / steps, point,
-                 along_u, along_v);
+      surface.D1(u_from + (u_to - u_from) * (i + 0.5) / steps, v_from + (v_to - v_from) * (j + 0.5) / steps,
+                 point, along_u, along_v);
       const gp_Dir normal(along_u.Crossed(along_v));
       normals.push_back(face.Orientation() == TopAbs_REVERSED ? normal.Reversed() : normal);
     }
@@ -151,13 +152,15 @@ bool is_plain(const TopoDS_Face& face) {
 
 SurfaceMeasure surface_measure(const TopoDS_Face& face) {
   GProp_GProps measured;
-  if (is_plain(face)) BRepGProp::SurfaceProperties(face, measured);
-  else BRepGProp::SurfaceProperties(face, measured, relative_accuracy);
+  if (is_plain(face))
+    BRepGProp::SurfaceProperties(face, measured);
+  else
+    BRepGProp::SurfaceProperties(face, measured, relative_accuracy);
   return {measured.Mass() * mm2, position(measured.CentreOfMass())};
 }
 
-// Green's theorem over the boundary in the parameters of the surface: the integral of f du dv over the face is the
-// integral of F dv along its edges, F being the integral of f over u.
+// Green's theorem over the boundary in the parameters of the surface: the integral of f du dv over the face
+// is the integral of F dv along its edges, F being the integral of f over u.
 Area downward_projection(const TopoDS_Face& face, Area area) {
   if (is_planar(face)) return std::max(0.0, -middle_normal(face).Z()) * area;
   const Downward downward(face);
@@ -167,13 +170,12 @@ Area downward_projection(const TopoDS_Face& face, Area area) {
     const TopoDS_Edge& edge = TopoDS::Edge(edges.Current());
     const BRepAdaptor_Curve2d curve(edge, TopoDS::Face(forward));
     const int pieces = std::max(8, curve.NbIntervals(GeomAbs_C2));
-    const double along =
-        integral(curve.FirstParameter(), curve.LastParameter(), pieces, [&](double t) {
-          gp_Pnt2d at;
-          gp_Vec2d step;
-          curve.D1(t, at, step);
-          return step.Y() == 0.0 ? 0.0 : downward.up_to(at.X(), at.Y()) * step.Y();
-        });
+    const double along = integral(curve.FirstParameter(), curve.LastParameter(), pieces, [&](double t) {
+      gp_Pnt2d at;
+      gp_Vec2d step;
+      curve.D1(t, at, step);
+      return step.Y() == 0.0 ? 0.0 : downward.up_to(at.X(), at.Y()) * step.Y();
+    });
     sum_mm2 += edge.Orientation() == TopAbs_REVERSED ? -along : along;
   }
   return std::max(0.0, sum_mm2) * mm2;

@@ -44,36 +44,47 @@ void check_groups(const Rigging& rigging, const NameBook& names, Faults& faults)
     }
 }
 
-// Two legs of one hook form a triangle with the line between their inserts.
-void check_legs_meet(const Rigging& rigging, const Plan& plan, Faults& faults) {
+// Two legs of one hook form a triangle with the line between their inserts. One message for each leg.
+void check_legs_meet(const Rigging& rigging, const Plan& plan, Reading& reading) {
+  struct PlacedLeg {
+    const Leg& leg;
+    Length length;
+    Position at;
+  };
   const auto inserts = inserts_by_id(plan);
   const auto shown = [&](Length length, Rounding rounding) {
     return print(length, plan.piece.units, rounding);
   };
-  for (auto second = rigging.legs.begin(); second != rigging.legs.end(); ++second)
-    for (auto first = rigging.legs.begin(); first != second; ++first) {
-      const bool known =
-          first->length && second->length && inserts.contains(first->to) && inserts.contains(second->to);
-      if (!known || first->to == second->to) continue;
-      const Length apart = norm(inserts.at(first->to)->at - inserts.at(second->to)->at);
-      if (*first->length + *second->length > apart) continue;
-      faults.add(
-          second->place,
+  std::vector<PlacedLeg> before;
+  for (const Leg& leg : rigging.legs) {
+    const auto insert = inserts.find(leg.to);
+    if (!leg.length || insert == inserts.end() || reading.unplaced.contains(leg.to)) continue;
+    const PlacedLeg second{leg, *leg.length, insert->second->at};
+    const auto first = std::ranges::find_if(before, [&](const PlacedLeg& other) {
+      return other.leg.to != leg.to && !(other.length + second.length > norm(other.at - second.at));
+    });
+    if (first != before.end())
+      reading.faults.add(
+          leg.place,
           fmt::format("the legs to {} and {} are too short to meet: {} and {} for inserts {} apart",
-                      in_quotes(first->to), in_quotes(second->to), shown(*first->length, Rounding::down),
-                      shown(*second->length, Rounding::down), shown(apart, Rounding::up)));
-    }
+                      in_quotes(first->leg.to), in_quotes(leg.to), shown(first->length, Rounding::down),
+                      shown(second.length, Rounding::down),
+                      shown(norm(first->at - second.at), Rounding::up)));
+    before.push_back(second);
+  }
 }
 
 // A leg to a name that does not exist is likely meant for the insert that is left: one message is enough.
 void check_every_insert_reached(const Plan& plan, const NameBook& names, Faults& faults) {
   if (plan.riggings.empty() || names.has_unknown(Names::insert)) return;
   std::set<std::string> reached;
-  for (const Rigging& rigging : plan.riggings)
+  for (const Rigging& rigging : plan.riggings) {
+    if (rigging.legs.empty()) return;  // faulty, and reported
     for (const Leg& leg : rigging.legs) {
       if (leg.to.empty()) return;  // faulty, and reported
       reached.insert(leg.to);
     }
+  }
   const std::string legs = plan.riggings.size() == 1
                                ? "no leg of rigging " + in_quotes(plan.riggings.front().id)
                                : "no leg of any rigging";
@@ -88,7 +99,7 @@ void check_riggings(const Plan& plan, Reading& reading) {
   for (const Rigging& rigging : plan.riggings) {
     check_one_leg_each(rigging, reading.faults);
     check_groups(rigging, reading.names, reading.faults);
-    check_legs_meet(rigging, plan, reading.faults);
+    check_legs_meet(rigging, plan, reading);
   }
   check_every_insert_reached(plan, reading.names, reading.faults);
 }

@@ -16,6 +16,11 @@ bool is_used_by(const Key& key, std::string_view shape) {
   return key.shapes.empty() || std::ranges::find(key.shapes, shape) != key.shapes.end();
 }
 
+bool is_inside(const Section& outer, std::string_view name) {
+  return std::ranges::any_of(sections_inside(outer),
+                             [&](const Section* each) { return last_part(each->path) == name; });
+}
+
 // Where in the plan this very word has its place, for the hint; empty if nowhere.
 std::string place_of_word(std::string_view name) {
   std::string list;
@@ -30,17 +35,14 @@ std::string place_of_word(std::string_view name) {
 
 Fields::Fields(const toml::table& table, const Section& section, Reading& reading)
     : table_(table), section_(section), reading_(reading) {
-  for (const auto& [name, value] : table_) {
-    const auto inner = sections_inside(section_);
-    const bool is_section =
-        std::ranges::any_of(inner, [&](const Section* each) { return last_part(each->path) == name.str(); });
-    if (!is_section && !find_key(section_, name.str())) report_unknown(name);
-  }
+  for (const auto& [name, value] : table_)
+    if (!find_key(section_, name.str()) && !is_inside(section_, name.str())) report_unknown(name);
   for (const Key& key : section_.keys)
     if (key.required && key.shapes.empty() && !has(key.name)) report_missing(key);
 }
 
 void Fields::report_missing(const Key& key) {
+  if (key.defines != Names::none) reading_.names.give_unreadable(key.defines);
   const bool top = section_.path.empty();
   const std::string what = fmt::format("{} needs the key '{}'", heading(section_), key.name);
   if (top)
@@ -219,7 +221,10 @@ std::string Fields::word(std::string_view name) {
 
 std::optional<Placed<std::string>> Fields::name_in(const toml::node& node, const Key& key) {
   const std::optional<std::string> line = read_line(node, key, reading_.faults);
-  if (!line) return {};
+  if (!line) {
+    if (key.defines != Names::none) reading_.names.give_unreadable(key.defines);
+    return {};
+  }
   if (key.defines != Names::none) reading_.names.give(key.defines, *line, node.source());
   if (key.refers_to != Names::none) reading_.names.use(key.refers_to, *line, node.source());
   return Placed<std::string>{*line, reading_.faults.place_of(node.source())};
@@ -292,29 +297,38 @@ const toml::table* Fields::inside(std::string_view path) {
   return nullptr;
 }
 
+// A section that cannot be read takes the names with it that it would have given.
+void Fields::report_section(const toml::node& node, const Section& inner, std::string what,
+                            std::string help) {
+  reading_.faults.at(node.source(), std::move(what), std::move(help));
+  for (const Key& key : inner.keys)
+    if (key.defines != Names::none) reading_.names.give_unreadable(key.defines);
+}
+
 std::vector<const toml::table*> Fields::each(std::string_view path) {
   const Section& inner = section(path);
   assert(inner.repeated);
-  std::vector<const toml::table*> all;
   const toml::node* node = node_of(inner);
-  if (!node) return all;
+  if (!node) return {};
+  const std::string name = heading(inner);
   const toml::array* list = node->as_array();
   if (!list) {
-    reading_.faults.at(node->source(), fmt::format("{} is a list; given: {}", heading(inner), given(*node)),
-                       fmt::format("write {} above each", heading(inner)));
-    return all;
+    report_section(*node, inner, fmt::format("{} is a list; given: {}", name, given(*node)),
+                   fmt::format("write {} above each", name));
+    return {};
   }
-  if (list->size() > longest_list || (list->empty() && inner.required))
-    reading_.faults.at(node->source(), list->empty()
-                                           ? fmt::format("{} needs {}", heading(section_), heading(inner))
-                                           : fmt::format("more than {} {}", longest_list, heading(inner)));
-  if (list->size() > longest_list) return all;
-  for (const toml::node& each : *list) {
-    if (const toml::table* table = each.as_table())
+  if (list->empty() && inner.required)
+    report_section(*node, inner, fmt::format("{} needs {}", heading(section_), name));
+  if (list->size() > longest_list) {
+    report_section(*node, inner, fmt::format("{} stands there more than {} times", name, longest_list));
+    return {};
+  }
+  std::vector<const toml::table*> all;
+  for (const toml::node& one : *list) {
+    if (const toml::table* table = one.as_table())
       all.push_back(table);
     else
-      reading_.faults.at(each.source(),
-                         fmt::format("{} is a list of tables; given: {}", heading(inner), given(each)));
+      report_section(one, inner, fmt::format("{} is a list of tables; given: {}", name, given(one)));
   }
   return all;
 }

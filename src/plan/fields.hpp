@@ -6,6 +6,7 @@
 
 #include <array>
 #include <optional>
+#include <set>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -32,6 +33,7 @@ struct Reading {
   const tables::Tables& tables;
   NameBook names{};
   std::vector<Moment> moments{};
+  std::set<std::string> unplaced{};  // inserts without a usable place: nothing is measured from them
 };
 
 class Fields {
@@ -97,6 +99,7 @@ class Fields {
   const toml::array* list_in(const toml::node& node, const Key& key, std::string_view needed,
                              std::size_t least);
   const toml::node* node_of(const Section& inner);
+  void report_section(const toml::node& node, const Section& inner, std::string what, std::string help = {});
   void report_missing(const Key& key);
   void report_unknown(const toml::key& name);
 

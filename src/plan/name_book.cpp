@@ -44,6 +44,8 @@ void NameBook::use(Names kind, const std::string& name, const toml::source_regio
   used_.push_back({kind, name, where});
 }
 
+void NameBook::give_unreadable(Names kind) { unreadable_.insert(kind); }
+
 bool NameBook::is_given(Names kind, const std::string& name) const {
   const bool is_direction = std::ranges::find(direction_words, name) != direction_words.end();
   return first_.contains({given_kind(kind), name}) || (kind == Names::solid_or_direction && is_direction);
@@ -74,7 +76,8 @@ void NameBook::report(Faults& faults) const {
                           in_quotes(each.name), faults.place_of(first_.at({each.kind, each.name})).line));
   std::size_t unknown = 0;
   for (const Entry& each : used_)
-    if (!is_given(each.kind, each.name)) report_unknown(each, ++unknown <= most_helped, faults);
+    if (!is_given(each.kind, each.name) && !unreadable_.contains(given_kind(each.kind)))
+      report_unknown(each, ++unknown <= most_helped, faults);
 }
 
 }  // namespace firstpick::plan

@@ -3,6 +3,7 @@
 #pragma once
 
 #include <map>
+#include <set>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -17,6 +18,9 @@ class NameBook {
  public:
   void give(Names kind, const std::string& name, const toml::source_region& where);
   void use(Names kind, const std::string& name, const toml::source_region& where);
+
+  // Something of this kind could not be read: its name is not known, and no use can be called unknown.
+  void give_unreadable(Names kind);
 
   bool is_given(Names kind, const std::string& name) const;
   bool has_unknown(Names kind) const;  // some use of this kind names nothing that there is
@@ -34,6 +38,7 @@ class NameBook {
 
   std::vector<Entry> given_, used_, given_again_;                       // in the order of reading
   std::map<std::pair<Names, std::string>, toml::source_region> first_;  // where each name is given first
+  std::set<Names> unreadable_;
 };
 
 std::string_view word_for(Names kind);  // "insert", "sling", ...

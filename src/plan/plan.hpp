@@ -49,7 +49,7 @@ struct Solid {
   Length length{};                // cylinder, cone, pipe, prism: along the axis
   std::array<Length, 2> top_size{};          // wedge: extent of the top face along x, y
   std::array<Length, 2> top_at{};            // wedge: corner of the top face from that of the bottom face
-  std::vector<PlanarPoint> outline;          // prism, in the plane across the axis
+  std::vector<PlanarPoint> outline;          // prism, across the axis. Axis z: x, y; x: y, z; y: z, x
   std::vector<std::vector<PlanarPoint>> holes;
   std::string file;               // mesh: STEP or STL, below the plan's folder
   Length file_unit = mm;          // mesh from STL: one unit of the file

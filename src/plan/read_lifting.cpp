@@ -31,7 +31,9 @@ Insert read_insert(const toml::table& table, Reading& reading) {
   insert.place = in.place();
   insert.id = in.line("id");
   insert.kind = in.word("kind");
-  insert.at = in.xyz("at").value_or(Position{});
+  const std::optional<Position> at = in.xyz("at");
+  insert.at = at.value_or(Position{});
+  if (!at) reading.unplaced.insert(insert.id);
   insert.embedment = in.quantity<Length>("embedment");
   insert.shank = in.quantity<Length>("shank");
   insert.thread_pitch = in.quantity<Length>("thread_pitch");

@@ -129,8 +129,8 @@ const toml::value<std::string>* read_string(const toml::node& node, const Key& k
 std::optional<double> read_in_si(const toml::node& node, const Key& key, Faults& faults) {
   if (key.kind == Kind::number && node.is_number()) {
     const toml::value<std::int64_t>* whole = node.as_integer();
-    return within_limit(whole ? static_cast<double>(whole->get()) : node.as_floating_point()->get(), node, key,
-                        faults);
+    return within_limit(whole ? static_cast<double>(whole->get()) : node.as_floating_point()->get(), node,
+                        key, faults);
   }
   const toml::value<std::string>* text = read_string(node, key, faults);
   if (!text) return {};

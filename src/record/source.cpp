@@ -13,4 +13,8 @@ std::string_view word_for(Basis basis) {
   return "from memory";
 }
 
+std::string citation(const Source& source) {
+  return source.locator.empty() ? source.title : source.title + ", " + source.locator;
+}
+
 }  // namespace firstpick

@@ -35,6 +35,9 @@ struct Source {
   bool unconfirmed() const { return basis == Basis::from_memory && confirmed_by.empty(); }
 };
 
+// "ACI 318-19 ..., 17.6.2.2.1": title, and locator where there is one.
+std::string citation(const Source& source);
+
 // A table value together with its source. No default: a value without a source cannot be made.
 template <class T>
 struct Sourced {

@@ -3,11 +3,11 @@
 //   N_cbg = (A_Nc / A_Nco) psi_ec psi_ed psi_c psi_cp N_b        A_Nco = 9 h_ef^2
 //   psi_ec = 1 / (1 + e / (1.5 h_ef)), both axes multiplied
 //   psi_ed = 1 where c_a,min >= 1.5 h_ef, else 0.7 + 0.3 c_a,min / (1.5 h_ef)
-//   edges nearer than 1.5 h_ef in three or four directions: h_ef = max(c_a,max / 1.5, s_max / 3) everywhere above,
-//   c_a,max the largest of these edge distances; never more than the real h_ef
+//   h_ef everywhere above is that of near_edges.cpp where edges are near in three or four directions
 //
-// Source   ACI 318-19 17.6.2.1 to 17.6.2.5; 17.6.2.1.2 for three edges; 17.9.2 for the least spacing.
-// Inputs   inserts of one face with equal h_ef (a group, by ACI 318-19 2.3, has about equal depths); f_c for the formulas.
+// Source   ACI 318-19 17.6.2.1 to 17.6.2.6; 17.9.2 for the least spacing.
+// Inputs   inserts of one face with equal h_ef (a group, by ACI 318-19 2.3, has about equal depths); f_c
+//          for the formulas.
 // Range    spacing of at least 4 d_a. No supplementary reinforcement is counted.
 
 #include "resistances/breakout.hpp"
@@ -21,6 +21,7 @@
 
 #include "resistances/basic_breakout.hpp"
 #include "resistances/lb_in_terms.hpp"
+#include "resistances/near_edges.hpp"
 #include "resistances/usable.hpp"
 
 namespace firstpick::resistances {
@@ -44,39 +45,15 @@ std::optional<NotAssessed> outside_range(Group group, const GroupLayout& layout,
     if (!is_usable(insert->h_ef) || !is_usable(insert->d_a) || !is_usable(insert->lambda_a))
       return NotAssessed{fmt::format("insert {} is not described by numbers above zero", insert->id), {}};
     if (!(abs(insert->h_ef - first.h_ef) <= rounding * first.h_ef))
-      return NotAssessed{fmt::format("inserts {} and {} break out together but differ in embedment", first.id, insert->id),
-                         "one embedment for all inserts of the group, or more distance between them"};
+      return NotAssessed{
+          fmt::format("inserts {} and {} break out together but differ in embedment", first.id, insert->id),
+          "one embedment for all inserts of the group, or more distance between them"};
     if (!(layout.s_min >= (1.0 - rounding) * model.minimum_spacing.value * insert->d_a))
-      return NotAssessed{fmt::format("inserts of the group of {} are nearer than {:g} shank diameters", first.id,
-                                     model.minimum_spacing.value.value()),
+      return NotAssessed{fmt::format("inserts of the group of {} are nearer than {:g} shank diameters",
+                                     first.id, model.minimum_spacing.value.value()),
                          "more distance between the inserts"};
   }
   return {};
-}
-
-// The depth to calculate with: h_ef, or less where edges in three or four directions cut the body.
-Length effective_depth(Length h_ef, const GroupLayout& layout, const tables::HeadedInsertModel& model, Trace& trace) {
-  const Length reach = model.cone_extent.value * h_ef;
-  int near = 0;
-  Length c_amax{};
-  for (const Length& c : layout.edges.c) {
-    if (!(c < reach)) continue;
-    ++near;
-    c_amax = std::max(c_amax, c);
-  }
-  if (near < 3) return h_ef;
-  const Length depth =
-      std::min(h_ef, std::max(c_amax / model.cone_extent.value, layout.s_max / (2.0 * model.cone_extent.value)));
-  trace.add([&] {
-    return Step{.words = fmt::format("edges in {} directions cut the breakout body: depth to calculate with", near),
-                .result = lb_in("h_ef_c", depth),
-                .formula = "min(h_ef, max(c_amax / k_h, s_max / (2 * k_h)))",
-                .given = {lb_in("h_ef", h_ef), lb_in("c_amax", c_amax), lb_in("k_h", model.cone_extent.value),
-                          lb_in("s_max", layout.s_max)},
-                .clause = "ACI 318-19 17.6.2.1.2",
-                .sources = {model.cone_extent.source}};
-  });
-  return depth;
 }
 
 Ratio eccentricity_factor(const Eccentricity& e, Length reach) {
@@ -106,9 +83,11 @@ Step area_step(Group group, const GroupLayout& layout, const Factors& f) {
   const auto& c = layout.edges.c;
   const auto reach = [&](std::size_t i) { return std::min(c[i], f.reach); };
   const Area rectangle = (reach(0) + reach(1)) * (reach(2) + reach(3));
-  if (!(abs(rectangle - f.A_Nc) <= rounding * f.A_Nc)) return step;  // cut in another shape: no formula to print
+  if (!(abs(rectangle - f.A_Nc) <= rounding * f.A_Nc))
+    return step;  // cut in another shape: no formula to print
   step.formula = "(min(c_1, r) + min(c_2, r)) * (min(c_3, r) + min(c_4, r))";
-  step.given = {lb_in("c_1", c[0]), lb_in("r", f.reach), lb_in("c_2", c[1]), lb_in("c_3", c[2]), lb_in("c_4", c[3])};
+  step.given = {lb_in("c_1", c[0]), lb_in("r", f.reach), lb_in("c_2", c[1]), lb_in("c_3", c[2]),
+                lb_in("c_4", c[3])};
   return step;
 }
 
@@ -152,8 +131,8 @@ void record(Group group, const GroupLayout& layout, const Eccentricity& e, const
 
 }  // namespace
 
-Outcome<Resistance<Force>> breakout(Group group, ProjectedAreas& areas, const Eccentricity& eccentricity, Stress f_c,
-                                    const tables::HeadedInsertModel& model, Trace& trace) {
+Outcome<Resistance<Force>> breakout(Group group, ProjectedAreas& areas, const Eccentricity& eccentricity,
+                                    Stress f_c, const tables::HeadedInsertModel& model, Trace& trace) {
   const Outcome<GroupLayout>& placed = areas.layout(group);
   if (const auto* why = std::get_if<NotAssessed>(&placed)) return *why;
   const auto& layout = std::get<GroupLayout>(placed);
@@ -162,7 +141,7 @@ Outcome<Resistance<Force>> breakout(Group group, ProjectedAreas& areas, const Ec
     return NotAssessed{"the place of the resultant of the group is not a number", {}};
 
   const HeadedInsert& insert = *group.front();
-  const Length depth = effective_depth(insert.h_ef, layout, model, trace);
+  const Length depth = depth_near_edges(insert.h_ef, layout, model, trace);
   const Length reach = model.cone_extent.value * depth;
   const Outcome<Area>& area = areas.area(group, reach);
   if (const auto* why = std::get_if<NotAssessed>(&area)) return *why;
@@ -178,14 +157,15 @@ Outcome<Resistance<Force>> breakout(Group group, ProjectedAreas& areas, const Ec
   const Force N_b = basic_breakout(depth, insert.lambda_a, f_c, model, trace);
   const Force N_cb = (f.A_Nc / f.A_Nco) * f.psi_ec * f.psi_ed * psi_c.value * model.psi_cp.value * N_b;
   if (!is_usable(N_cb))
-    return NotAssessed{fmt::format("the breakout strength about insert {} is not a number above zero", insert.id), {}};
+    return NotAssessed{
+        fmt::format("the breakout strength about insert {} is not a number above zero", insert.id), {}};
   trace.add([&] {
     return Step{.words = fmt::format("breakout strength of {} in tension", inserts_in_words(group)),
                 .result = lb_in("N_cb", N_cb),
                 .formula = "A_Nc / A_Nco * psi_ec * psi_ed * psi_c * psi_cp * N_b",
                 .given = {lb_in("A_Nc", f.A_Nc), lb_in("A_Nco", f.A_Nco), lb_in("psi_ec", f.psi_ec),
-                          lb_in("psi_ed", f.psi_ed), lb_in("psi_c", psi_c.value), lb_in("psi_cp", model.psi_cp.value),
-                          lb_in("N_b", N_b)},
+                          lb_in("psi_ed", f.psi_ed), lb_in("psi_c", psi_c.value),
+                          lb_in("psi_cp", model.psi_cp.value), lb_in("N_b", N_b)},
                 .clause = group.size() == 1 ? "ACI 318-19 17.6.2.1(a)" : "ACI 318-19 17.6.2.1(b)",
                 .sources = {psi_c.source, model.psi_cp.source}};
   });

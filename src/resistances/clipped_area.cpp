@@ -1,10 +1,11 @@
 // Area of a union of squares inside an outline with openings.
 //
-// The squares are cut into convex parts that do not overlap: of each square what the earlier ones leave. The outline is
-// clipped by each part, half plane by half plane, and the signed areas are added: openings run clockwise, so theirs are
-// taken away. Clipping by half planes has no special cases: a corner on a line, or two edges on one line, change the
-// area by no more than rounding. (A general union of polygons has to decide such cases, and they are the usual ones
-// here: inserts in rows, squares that end at the edge.)
+// The squares are cut into convex parts that do not overlap: of each square what the earlier ones leave.
+// The outline is clipped by each part, half plane by half plane, and the signed areas are added: openings
+// run clockwise, so theirs are taken away. Clipping by half planes has no special cases: a corner on a
+// line, or two edges on one line, change the area by no more than rounding. (A general union of polygons
+// has to decide such cases, and they are the usual ones here: inserts in rows, squares that end at the
+// edge.)
 
 #include "resistances/clipped_area.hpp"
 
@@ -44,7 +45,8 @@ Ring clipped(const Ring& ring, const HalfPlane& side) {
 
 double signed_area_m2(const Ring& ring) {
   double twice = 0.0;
-  for (std::size_t i = 0; i + 2 < ring.size(); ++i) {  // fan from the first point: small differences, small rounding
+  for (std::size_t i = 0; i + 2 < ring.size();
+       ++i) {  // fan from the first point: small differences, small rounding
     const Point_m &o = ring[0], &p = ring[i + 1], &q = ring[i + 2];
     twice += (p.x - o.x) * (q.y - o.y) - (q.x - o.x) * (p.y - o.y);
   }
@@ -54,7 +56,10 @@ double signed_area_m2(const Ring& ring) {
 Ring corners_of(const Square& square) {
   const double x = in(m, square.centre.x), y = in(m, square.centre.y), r = in(m, square.half_side);
   const double ux = r * square.u_x, uy = r * square.u_y;
-  return {{x - ux + uy, y - uy - ux}, {x + ux + uy, y + uy - ux}, {x + ux - uy, y + uy + ux}, {x - ux - uy, y - uy + ux}};
+  return {{x - ux + uy, y - uy - ux},
+          {x + ux + uy, y + uy - ux},
+          {x + ux - uy, y + uy + ux},
+          {x - ux - uy, y - uy + ux}};
 }
 
 Sides sides_of(const Square& square) {
@@ -64,7 +69,8 @@ Sides sides_of(const Square& square) {
           side(square.u_y, -square.u_x)};
 }
 
-// What `sides` leaves of the convex ring, in convex parts: beyond its first side, beyond its second of the rest, ...
+// What `sides` leaves of the convex ring, in convex parts: beyond its first side, beyond its second of the
+// rest, ...
 void append_outside(std::vector<Ring>& parts, Ring ring, const Sides& sides) {
   for (const HalfPlane& side : sides) {
     if (ring.size() < 3) return;

@@ -15,8 +15,8 @@ struct Square {
   Length half_side;
 };
 
-// Each part of the plane counts once, however many squares lie over it. Exact but for rounding, also where sides of
-// squares and edges of the outline lie on one line.
+// Each part of the plane counts once, however many squares lie over it. Exact but for rounding, also where
+// sides of squares and edges of the outline lie on one line.
 Area covered_area(const piece::Outline& outline, const std::vector<Square>& squares);
 
 }  // namespace firstpick::resistances

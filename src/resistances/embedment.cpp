@@ -2,8 +2,9 @@
 //
 //   h_ef < thickness
 //
-// Source   geometry. Nothing is assumed about the cover behind the head: that is for the drawing. An embedment that is
-//          equal to the thickness passes the comparison, and every headed_insert formula still refuses it.
+// Source   geometry. Nothing is assumed about the cover behind the head: that is for the drawing. An
+//          embedment that is equal to the thickness passes the comparison, and every headed_insert formula
+//          still refuses it.
 // Inputs   thickness of the real solid behind the insert, to the first opening or face.
 
 #include "resistances/embedment.hpp"
@@ -15,7 +16,8 @@
 
 namespace firstpick::resistances {
 
-Outcome<Resistance<Length>> embedment_room(const plan::Insert& insert, const piece::InsertSite& site, Trace& trace) {
+Outcome<Resistance<Length>> embedment_room(const plan::Insert& insert, const piece::InsertSite& site,
+                                           Trace& trace) {
   if (!is_usable(site.thickness))
     return NotAssessed{fmt::format("the concrete behind insert {} has no usable thickness", insert.id), {}};
   trace.add([&] {
@@ -31,7 +33,8 @@ Outcome<Resistance<Length>> embedment_room(const plan::Insert& insert, const pie
 
 Outcome<Demand<Length>> embedment(const plan::Insert& insert) {
   if (!insert.embedment)
-    return NotAssessed{fmt::format("insert {} has no embedment", insert.id), "[[insert]] embedment = \"... in\""};
+    return NotAssessed{fmt::format("insert {} has no embedment", insert.id),
+                       "[[insert]] embedment = \"... in\""};
   if (!is_usable(*insert.embedment))
     return NotAssessed{fmt::format("the embedment of insert {} is not a number above zero", insert.id), {}};
   return Demand<Length>{*insert.embedment};

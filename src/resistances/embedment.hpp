@@ -8,7 +8,8 @@
 namespace firstpick::resistances {
 
 // The concrete that there is for the embedment of an insert: its thickness behind the insert.
-Outcome<Resistance<Length>> embedment_room(const plan::Insert& insert, const piece::InsertSite& site, Trace& trace);
+Outcome<Resistance<Length>> embedment_room(const plan::Insert& insert, const piece::InsertSite& site,
+                                           Trace& trace);
 
 // What the plan asks for: the effective embedment. Not assessed: not in the plan, not finite and above zero.
 Outcome<Demand<Length>> embedment(const plan::Insert& insert);

@@ -1,7 +1,7 @@
 // Where the inserts of a group stand towards each other and towards the edges of their face.
 //
-// s_max is the longest link of the shortest tree over the inserts: the largest spacing of neighbours, in a rectangle the
-// longer of its two spacings.
+// s_max is the longest link of the shortest tree over the inserts: the largest spacing of neighbours, in a
+// rectangle the longer of its two spacings.
 
 #include "resistances/group_layout.hpp"
 
@@ -35,7 +35,7 @@ Outcome<GroupLayout> group_layout(Group group) {
     centroid.x += layout.from_centroid.back().x / count;
     centroid.y += layout.from_centroid.back().y / count;
     if (insert == &first) continue;
-    const auto edges = edge_distances(*insert->site, layout.u, layout.v);
+    const auto edges = edge_distances(*insert, layout.u);
     if (const auto* why = std::get_if<NotAssessed>(&edges)) return *why;
     const auto& own = std::get<EdgeDistances>(edges);
     for (std::size_t i = 0; i < 4; ++i) layout.edges.c[i] = std::min(layout.edges.c[i], own.c[i]);

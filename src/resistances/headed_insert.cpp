@@ -1,10 +1,11 @@
 // Collects what the formulas need of one headed insert, and refuses what is not there.
 //
 //   f_uta = min(futa, 1.9 fya, 125 ksi)                   ACI 318-19 17.6.1.2, 17.7.1.2
-//   A_se  = pi/4 (d_a - 9/16 sqrt(3) p)^2                 thread of pitch p; 9/16 sqrt(3) is the 0.9743 of R17.6.1.2
+//   A_se  = pi/4 (d_a - 9/16 sqrt(3) p)^2        thread of pitch p; 9/16 sqrt(3) is 0.9743
 //   A_se  = pi/4 d_a^2                                    no thread on the shank
 //
-// Absent   cracked concrete is the lower resistance, and still nobody's silent choice: [concrete] cracked must be said.
+// Absent   cracked concrete is the lower resistance, and still nobody's silent choice: [concrete] cracked
+//          must be said.
 
 #include "resistances/headed_insert.hpp"
 
@@ -50,7 +51,7 @@ Outcome<Area> steel_area(const plan::Insert& insert, Trace& trace) {
       return Step{.words = "steel area of the shank, which has no thread by the plan",
                   .result = lb_in("A_se", A_se),
                   .formula = "pi / 4 * d_a^2",
-                  .given = {{"pi", pi, "1"}, lb_in("d_a", d_a)},
+                  .given = {lb_in("d_a", d_a)},
                   .clause = "geometry",
                   .sources = {}};
     });
@@ -64,24 +65,26 @@ Outcome<Area> steel_area(const plan::Insert& insert, Trace& trace) {
     return Step{.words = "steel area of the threaded shank",
                 .result = lb_in("A_se", A_se),
                 .formula = "pi / 4 * (d_a - 9 / 16 * sqrt(3) * p)^2",
-                .given = {{"pi", pi, "1"}, lb_in("d_a", d_a), lb_in("p", p)},
+                .given = {lb_in("d_a", d_a), lb_in("p", p)},
                 .clause = "ACI 318-19 R17.6.1.2",
                 .sources = {}};
   });
   return A_se;
 }
 
-Stress credited_steel_strength(const tables::Steel& steel, const tables::HeadedInsertModel& model, Trace& trace) {
+Stress credited_steel_strength(const tables::Steel& steel, const tables::HeadedInsertModel& model,
+                               Trace& trace) {
   const Stress f_uta =
       std::min({steel.futa.value, Stress{model.futa_of_yield.value * steel.fya.value}, model.futa_cap.value});
   trace.add([&] {
-    return Step{.words = "tensile strength of the steel that the formulas credit",
-                .result = lb_in("f_uta", f_uta),
-                .formula = "min(futa, k_y * fya, cap)",
-                .given = {lb_in("futa", steel.futa.value), lb_in("k_y", model.futa_of_yield.value),
-                          lb_in("fya", steel.fya.value), lb_in("cap", model.futa_cap.value)},
-                .clause = "ACI 318-19 17.6.1.2",
-                .sources = {steel.futa.source, steel.fya.source, model.futa_of_yield.source, model.futa_cap.source}};
+    return Step{
+        .words = "tensile strength of the steel that the formulas credit",
+        .result = lb_in("f_uta", f_uta),
+        .formula = "min(futa, k_y * fya, cap)",
+        .given = {lb_in("futa", steel.futa.value), lb_in("k_y", model.futa_of_yield.value),
+                  lb_in("fya", steel.fya.value), lb_in("cap", model.futa_cap.value)},
+        .clause = "ACI 318-19 17.6.1.2",
+        .sources = {steel.futa.source, steel.fya.source, model.futa_of_yield.source, model.futa_cap.source}};
   });
   return f_uta;
 }
@@ -92,8 +95,8 @@ Outcome<HeadedInsert> headed_insert(const plan::Insert& insert, const piece::Ins
                                     const plan::Concrete& concrete, const tables::RuleSet& rules,
                                     const tables::Tables& tables, Trace& trace) {
   if (insert.kind != "headed")
-    return NotAssessed{fmt::format("insert {} is of kind '{}'; these formulas are for headed inserts", insert.id,
-                                   insert.kind),
+    return NotAssessed{fmt::format("insert {} is of kind '{}'; these formulas are for headed inserts",
+                                   insert.id, insert.kind),
                        {}};
   if (!insert.embedment || !insert.shank || !insert.head_bearing_area || insert.steel.empty())
     return absent_keys(insert, {{insert.embedment.has_value(), "embedment", "embedment = \"... in\""},
@@ -102,8 +105,9 @@ Outcome<HeadedInsert> headed_insert(const plan::Insert& insert, const piece::Ins
                                  "head_bearing_area = \"... in2\""},
                                 {!insert.steel.empty(), "steel", "steel = \"...\""}});
   if (!concrete.cracked)
-    return NotAssessed{fmt::format("the plan does not say whether the concrete at insert {} is cracked", insert.id),
-                       "[concrete] cracked = true; false only where analysis shows no cracking at the insert"};
+    return NotAssessed{
+        fmt::format("the plan does not say whether the concrete at insert {} is cracked", insert.id),
+        "[concrete] cracked = true; false only where analysis shows no cracking at the insert"};
 
   if (!is_usable(*insert.embedment)) return unusable(insert, "the embedment");
   if (!is_usable(*insert.shank)) return unusable(insert, "the shank");
@@ -112,17 +116,20 @@ Outcome<HeadedInsert> headed_insert(const plan::Insert& insert, const piece::Ins
 
   const auto steel = tables.steels.find(insert.steel);
   if (steel == tables.steels.end())
-    return NotAssessed{fmt::format("the steel '{}' of insert {} is not in tables/steels.toml", insert.steel, insert.id),
-                       "[[insert]] steel = a key of tables/steels.toml"};
+    return NotAssessed{
+        fmt::format("the steel '{}' of insert {} is not in tables/steels.toml", insert.steel, insert.id),
+        "[[insert]] steel = a key of tables/steels.toml"};
   const auto kind = tables.concretes.find(concrete.kind);
   if (kind == tables.concretes.end())
     return NotAssessed{fmt::format("the concrete '{}' is not in tables/concretes.toml", concrete.kind),
                        "[concrete] kind = a key of tables/concretes.toml"};
   if (!site.planar)
-    return NotAssessed{fmt::format("insert {} sits in a curved face; the formulas are for a flat face", insert.id), {}};
+    return NotAssessed{
+        fmt::format("insert {} sits in a curved face; the formulas are for a flat face", insert.id), {}};
   if (!(*insert.embedment < site.thickness))
-    return NotAssessed{fmt::format("the head of insert {} is not inside the concrete: see insert-embedment", insert.id),
-                       "a shorter insert, or another place"};
+    return NotAssessed{
+        fmt::format("the head of insert {} is not inside the concrete: see insert-embedment", insert.id),
+        "a shorter insert, or another place"};
   const auto edges = edge_distances(site, site.u, site.v);
   if (const auto* why = std::get_if<NotAssessed>(&edges)) return *why;
 

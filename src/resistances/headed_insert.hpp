@@ -15,26 +15,26 @@ namespace firstpick::resistances {
 
 // The directions +u, -u, +v, -v of a face, in this order wherever four numbers stand for them.
 struct EdgeDistances {
-  std::array<Length, 4> c;   // to the edge in each direction, see edge_distances()
-  Length nearest;            // to the nearest point of any edge: c_a,min
+  std::array<Length, 4> c;  // to the edge in each direction, see edge_distances()
+  Length nearest;           // to the nearest point of any edge: c_a,min
 };
 
 struct HeadedInsert {
   std::string id;
-  Length h_ef, d_a;          // effective embedment, shank diameter
-  Area A_brg, A_se;          // bearing area of the head, steel area of the shank
-  Stress f_uta;              // steel strength the formulas credit: min(futa, 1.9 fya, cap)
-  bool stud;                 // welded headed stud; else a bolt: steel shear differs
-  bool cracked;              // concrete counted as cracked at the insert
-  Ratio lambda_a;            // lightweight concrete
+  Length h_ef, d_a;               // effective embedment, shank diameter
+  Area A_brg, A_se;               // bearing area of the head, steel area of the shank
+  Stress f_uta;                   // steel strength the formulas credit: min(futa, 1.9 fya, cap)
+  bool stud;                      // welded headed stud; else a bolt: steel shear differs
+  bool cracked;                   // concrete counted as cracked at the insert
+  Ratio lambda_a;                 // lightweight concrete
   const piece::InsertSite* site;  // of the Body, which must outlive this; flat, with an outline
-  Position at;               // in piece axes
-  EdgeDistances edges;       // in the axes of `site`
+  Position at;                    // in piece axes
+  EdgeDistances edges;            // in the axes of `site`
 };
 
-// Not assessed, with the line to write: a key of the insert or [concrete] cracked that the plan does not give, a value
-// that is not finite and above zero, a steel or concrete that the tables do not hold, a curved face, a head that is
-// not inside the concrete (rule insert-embedment), another kind of insert.
+// Not assessed, with the line to write: a key of the insert or [concrete] cracked that the plan does not
+// give, a value that is not finite and above zero, a steel or concrete that the tables do not hold, a
+// curved face, a head that is not inside the concrete (rule insert-embedment), another kind of insert.
 Outcome<HeadedInsert> headed_insert(const plan::Insert& insert, const piece::InsertSite& site,
                                     const plan::Concrete& concrete, const tables::RuleSet& rules,
                                     const tables::Tables& tables, Trace& trace);

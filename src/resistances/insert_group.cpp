@@ -1,8 +1,9 @@
-// Which inserts act together, by the spacings at which ACI 318-19 17.5.1.3.2 ends the effect of a group:
-// 3 h_ef for breakout in tension, 3 c_a1 for breakout in shear, 6 c_a1 for side-face blowout (17.6.4.2).
+// Which inserts act together, by the spacings at which ACI 318-19 17.5.1.3 ends the effect of a group: 3
+// h_ef for breakout in tension, 3 c_a1 for breakout in shear, 6 c_a1 for side-face blowout (17.6.4.2).
 //
-// Breakout bodies are squares, and two squares meet where neither coordinate of the distance reaches the limit. The
-// distance is taken in the axes of either insert; if they meet in one of the two, the inserts are one group.
+// Breakout bodies are squares, and two squares meet where neither coordinate of the distance reaches the
+// limit. The distance is taken in the axes of either insert; if they meet in one of the two, the inserts
+// are one group.
 
 #include "resistances/insert_group.hpp"
 
@@ -55,8 +56,8 @@ std::vector<std::vector<std::size_t>> by_face(Inserts inserts) {
   });
 }
 
-// Rows of two and more along each edge. `reach` is how far insert i with edge distance c_a1 reaches for a neighbour;
-// zero: it takes no part.
+// Rows of two and more along each edge. `reach` is how far insert i with edge distance c_a1 reaches for a
+// neighbour; zero: it takes no part.
 template <class Reach>
 std::vector<EdgeRow> rows(Inserts inserts, Reach reach) {
   std::vector<EdgeRow> found;
@@ -66,14 +67,14 @@ std::vector<EdgeRow> rows(Inserts inserts, Reach reach) {
       std::vector<Length> reaches(inserts.size(), Length{});
       std::vector<std::size_t> members;
       for (const std::size_t i : face) {
-        const piece::InsertSite& site = *insert_at(inserts, i).site;
-        const auto edges = edge_distances(site, towards, cross(site.normal, towards));
+        const auto edges = edge_distances(insert_at(inserts, i), towards);
         if (const auto* known = std::get_if<EdgeDistances>(&edges))
           reaches[i] = reach(insert_at(inserts, i), known->c[0]);
         if (reaches[i] > Length{}) members.push_back(i);
       }
       for (auto& set : linked_sets(members, [&](std::size_t i, std::size_t j) {
-             return norm(insert_at(inserts, i).at - insert_at(inserts, j).at) < std::min(reaches[i], reaches[j]);
+             return norm(insert_at(inserts, i).at - insert_at(inserts, j).at) <
+                    std::min(reaches[i], reaches[j]);
            }))
         if (set.size() > 1) found.push_back({towards, std::move(set)});
     }
@@ -83,7 +84,8 @@ std::vector<EdgeRow> rows(Inserts inserts, Reach reach) {
 
 }  // namespace
 
-std::vector<std::vector<std::size_t>> breakout_groups(Inserts inserts, const tables::HeadedInsertModel& model) {
+std::vector<std::vector<std::size_t>> breakout_groups(Inserts inserts,
+                                                      const tables::HeadedInsertModel& model) {
   return linked_sets(assessed(inserts), [&](std::size_t i, std::size_t j) {
     const HeadedInsert &a = insert_at(inserts, i), &b = insert_at(inserts, j);
     return a.site->face == b.site->face && squares_meet(a, b, model.cone_extent.value * (a.h_ef + b.h_ef));

@@ -2,7 +2,8 @@
 //
 //   v <= 0.2 : n        n <= 0.2 : v        else (n + v) / 1.2
 //
-// Source   ACI 318-19 17.8.1 to 17.8.3; 0.2 and 1.2 in the rule set. At the limits the result jumps, as the clause does.
+// Source   ACI 318-19 17.8.1 to 17.8.3; 0.2 and 1.2 in the rule set. At the limits the result jumps, as the
+//          clause does.
 
 #include "resistances/interaction.hpp"
 
@@ -12,7 +13,8 @@
 
 namespace firstpick::resistances {
 
-Ratio interaction_utilization(Ratio tension, Ratio shear, const tables::HeadedInsertModel& model, Trace& trace) {
+Ratio interaction_utilization(Ratio tension, Ratio shear, const tables::HeadedInsertModel& model,
+                              Trace& trace) {
   const auto is_utilization = [](Ratio number) { return is_finite(number) && number >= 0.0; };
   if (!is_utilization(tension) || !is_utilization(shear)) return std::numeric_limits<double>::quiet_NaN();
 
@@ -24,9 +26,13 @@ Ratio interaction_utilization(Ratio tension, Ratio shear, const tables::HeadedIn
                          : shear_alone ? "tension is small: all of the shear strength counts"
                                        : "tension and shear together",
                 .result = lb_in("n_v", utilization),
-                .formula = tension_alone ? "n" : shear_alone ? "v" : "(n + v) / k_sum",
+                .formula = tension_alone ? "n"
+                           : shear_alone ? "v"
+                                         : "(n + v) / k_sum",
                 .given = {lb_in("n", tension), lb_in("v", shear), lb_in("k_sum", sum)},
-                .clause = tension_alone ? "ACI 318-19 17.8.1" : shear_alone ? "ACI 318-19 17.8.2" : "ACI 318-19 17.8.3",
+                .clause = tension_alone ? "ACI 318-19 17.8.1"
+                          : shear_alone ? "ACI 318-19 17.8.2"
+                                        : "ACI 318-19 17.8.3",
                 .sources = {model.interaction_small.source, model.interaction_sum.source}};
   });
   return utilization;

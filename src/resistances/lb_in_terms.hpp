@@ -1,5 +1,5 @@
-// Terms of a step in pounds and inches: the coefficients of ACI 318 are printed in these units, and a formula that is
-// tied to them must be shown with all its numbers in them.
+// Terms of a step in pounds and inches: the coefficients of ACI 318 are printed in these units, and a
+// formula that is tied to them must be shown with all its numbers in them.
 #pragma once
 
 #include <string>

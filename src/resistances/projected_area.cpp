@@ -30,7 +30,8 @@ Outcome<Area> projected_area(Group group, Length half_side) {
   const Area of_squares = static_cast<double>(group.size()) * 4.0 * half_side * half_side;
   constexpr double rounding = 1e-9;
   if (!(area > Area{}) || !(area <= (1.0 + rounding) * of_squares))
-    return NotAssessed{fmt::format("the breakout area about insert {} cannot be found on its face", first.id), {}};
+    return NotAssessed{fmt::format("the breakout area about insert {} cannot be found on its face", first.id),
+                       {}};
   return std::min(area, of_squares);
 }
 

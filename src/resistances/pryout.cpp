@@ -3,7 +3,8 @@
 //   V_cp = k_cp N_cb          k_cp = 1 where h_ef < 2.5 in, else 2
 //
 // Source   ACI 318-19 17.7.3.1, for cast-in inserts; k_cp in the rule set.
-// Inputs   N_cb, N_cbg: breakout strength in tension of the inserts that share the shear, with the eccentricity of the shear.
+// Inputs   N_cb, N_cbg: breakout strength in tension of the inserts that share the shear, with the
+//          eccentricity of the shear.
 
 #include "resistances/pryout.hpp"
 
@@ -24,7 +25,8 @@ Outcome<Resistance<Force>> pryout(Group group, const Outcome<Resistance<Force>>&
   Length h_ef = group.front()->h_ef;
   for (const HeadedInsert* insert : group) {
     if (!is_usable(insert->h_ef))
-      return NotAssessed{fmt::format("the embedment of insert {} is not a number above zero", insert->id), {}};
+      return NotAssessed{fmt::format("the embedment of insert {} is not a number above zero", insert->id),
+                         {}};
     h_ef = std::min(h_ef, insert->h_ef);
   }
 

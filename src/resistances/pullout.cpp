@@ -14,14 +14,15 @@
 
 namespace firstpick::resistances {
 
-Outcome<Resistance<Force>> pullout(const HeadedInsert& insert, Stress f_c, const tables::HeadedInsertModel& model,
-                                   Trace& trace) {
+Outcome<Resistance<Force>> pullout(const HeadedInsert& insert, Stress f_c,
+                                   const tables::HeadedInsertModel& model, Trace& trace) {
   const Sourced<Ratio>& psi_cP = insert.cracked ? model.psi_cP_cracked : model.psi_cP_uncracked;
   const Force N_p = model.pullout.value * insert.A_brg * f_c;
   const Force N_pn = psi_cP.value * N_p;
   if (!is_usable(insert.A_brg) || !is_usable(f_c) || !is_usable(N_pn))
     return NotAssessed{
-        fmt::format("the head of insert {} or the concrete strength is not a number above zero", insert.id), {}};
+        fmt::format("the head of insert {} or the concrete strength is not a number above zero", insert.id),
+        {}};
   trace.add([&] {
     return Step{.words = fmt::format("pressure under the head of insert {}", insert.id),
                 .result = lb_in("N_p", N_p),

@@ -18,21 +18,26 @@
 
 namespace firstpick::resistances {
 
-Outcome<Resistance<Force>> rated(const plan::Insert& insert, Stress usable, const tables::RuleSet& rules, Trace& trace) {
+Outcome<Resistance<Force>> rated(const plan::Insert& insert, Stress usable, const tables::RuleSet& rules,
+                                 Trace& trace) {
   if (!insert.rating)
-    return NotAssessed{fmt::format("insert {} has no rating", insert.id),
-                       "[[insert]] rating = { load = \"...\", at_strength = \"...\", includes_factor = ... }"};
+    return NotAssessed{
+        fmt::format("insert {} has no rating", insert.id),
+        "[[insert]] rating = { load = \"...\", at_strength = \"...\", includes_factor = ... }"};
   const plan::Rating& rating = *insert.rating;
   if (!rating.at_strength)
-    return NotAssessed{fmt::format("the rating of insert {} does not say at which concrete strength it holds", insert.id),
-                       "rating = { at_strength = \"...\" }, from the supplier's declaration"};
+    return NotAssessed{
+        fmt::format("the rating of insert {} does not say at which concrete strength it holds", insert.id),
+        "rating = { at_strength = \"...\" }, from the supplier's declaration"};
   if (!rating.includes_factor)
-    return NotAssessed{fmt::format("the rating of insert {} does not say which factor on failure it includes", insert.id),
-                       "rating = { includes_factor = ... }, from the supplier's declaration"};
+    return NotAssessed{
+        fmt::format("the rating of insert {} does not say which factor on failure it includes", insert.id),
+        "rating = { includes_factor = ... }, from the supplier's declaration"};
   const Stress at = *rating.at_strength;
   const double factor = *rating.includes_factor;
   if (!is_usable(rating.load) || !is_usable(at) || !std::isfinite(factor) || !(factor >= 1.0))
-    return NotAssessed{fmt::format("the rating of insert {} is not described by usable numbers", insert.id), {}};
+    return NotAssessed{fmt::format("the rating of insert {} is not described by usable numbers", insert.id),
+                       {}};
   if (!is_usable(usable)) return NotAssessed{"the concrete strength is not a number above zero", {}};
 
   const bool weaker = usable < at;
@@ -40,13 +45,17 @@ Outcome<Resistance<Force>> rated(const plan::Insert& insert, Stress usable, cons
   const double scale = !weaker ? 1.0 : by_root ? std::sqrt(usable / at) : double{usable / at};
   const Force ultimate = rating.load * factor * scale;
   if (!is_usable(ultimate))
-    return NotAssessed{fmt::format("the rating of insert {} is not described by usable numbers", insert.id), {}};
+    return NotAssessed{fmt::format("the rating of insert {} is not described by usable numbers", insert.id),
+                       {}};
   trace.add([&] {
     return Step{.words = fmt::format("load at which insert {} fails by its declaration, {}", insert.id,
                                      weaker ? "lowered to the strength of this lift" : "as declared"),
                 .result = lb_in("U", ultimate),
-                .formula = !weaker ? "P * k" : by_root ? "P * k * sqrt(f / f_at)" : "P * k * f / f_at",
-                .given = {lb_in("P", rating.load), lb_in("k", Ratio{factor}), lb_in("f", usable), lb_in("f_at", at)},
+                .formula = !weaker   ? "P * n_P"
+                           : by_root ? "P * n_P * sqrt(f / f_at)"
+                                     : "P * n_P * f / f_at",
+                .given = {lb_in("P", rating.load), lb_in("n_P", Ratio{factor}), lb_in("f", usable),
+                          lb_in("f_at", at)},
                 .clause = "supplier's declaration",
                 .sources = {rules.rating_scaling.source}};
   });

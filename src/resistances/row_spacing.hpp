@@ -14,8 +14,8 @@ struct RowSpacing {
   Length largest;        // of neighbours
 };
 
-// `places` along the edge, one for each insert, at least one. Beyond `reach` two neighbours no longer share a body of
-// concrete, and what lies between them is not part of either.
+// `places` along the edge, one for each insert, at least one. Beyond `reach` two neighbours no longer share
+// a body of concrete, and what lies between them is not part of either.
 inline RowSpacing row_spacing(std::vector<Length> places, Length reach) {
   std::sort(places.begin(), places.end());
   RowSpacing spacing{Length{}, Length{}};

@@ -2,10 +2,10 @@
 //
 //   V_cb = (A_Vc / A_Vco) psi_ec psi_ed psi_c psi_h V_b              towards the edge
 //   V_cb_par = 2 V_cb with psi_ed = 1                                along the edge
-//   V_b  = min(7 (l_e / d_a)^0.2 sqrt(d_a), 9) lambda_a sqrt(f_c) c_a1^1.5       l_e = min(h_ef, 8 d_a)
 //   A_Vc = (min(1.5 c_a1, c_a2) + s + min(1.5 c_a1, c_a2')) min(1.5 c_a1, h_a),   A_Vco = 4.5 c_a1^2
-//   psi_ec = 1 / (1 + e / (1.5 c_a1)),   psi_ed = 0.7 + 0.3 c_a2 / (1.5 c_a1) <= 1,   psi_h = sqrt(1.5 c_a1 / h_a) >= 1
-//   both c_a2 and h_a under 1.5 c_a1: c_a1 = max(c_a2,max / 1.5, h_a / 1.5, s_max / 3) everywhere above
+//   psi_ec = 1 / (1 + e / (1.5 c_a1)),   psi_ed = 0.7 + 0.3 c_a2 / (1.5 c_a1) <= 1,
+//   psi_h = sqrt(1.5 c_a1 / h_a) >= 1
+//   V_b: basic_shear_breakout.cpp;   c_a1 everywhere: narrow_section.cpp in a narrow and thin section
 //
 // Source   ACI 318-19 17.7.2.1 to 17.7.2.6. No edge reinforcement is counted.
 
@@ -14,7 +14,9 @@
 #include <algorithm>
 #include <cmath>
 
+#include "resistances/basic_shear_breakout.hpp"
 #include "resistances/lb_in_terms.hpp"
+#include "resistances/narrow_section.hpp"
 
 namespace firstpick::resistances {
 
@@ -27,26 +29,6 @@ struct Factors {
   Area A_Vc, A_Vco;
   Ratio psi_ec, psi_ed, psi_h;
 };
-
-// The edge distance to calculate with: less than the real one in a section that is narrow and thin.
-Length effective_edge_distance(const ShearEdge& edge, const tables::HeadedInsertModel& model, Trace& trace) {
-  const Length reach = model.shear_extent.value * edge.c_a1;
-  const Length c_a2 = std::max(edge.c_a2[0], edge.c_a2[1]);
-  if (!(c_a2 < reach && edge.h_a < reach)) return edge.c_a1;
-  const Length reduced =
-      std::min(edge.c_a1, std::max({Length{c_a2 / model.shear_extent.value}, Length{edge.h_a / model.shear_extent.value},
-                                    Length{edge.s_max / (2.0 * model.shear_extent.value)}}));
-  trace.add([&] {
-    return Step{.words = "narrow and thin section: edge distance to calculate with",
-                .result = lb_in("c_a1_c", reduced),
-                .formula = "min(c_a1, max(c_a2max / k_h, h_a / k_h, s_max / (2 * k_h)))",
-                .given = {lb_in("c_a1", edge.c_a1), lb_in("c_a2max", c_a2), lb_in("k_h", model.shear_extent.value),
-                          lb_in("h_a", edge.h_a), lb_in("s_max", edge.s_max)},
-                .clause = "ACI 318-19 17.7.2.1.2",
-                .sources = {model.shear_extent.source}};
-  });
-  return reduced;
-}
 
 Factors factors(const ShearEdge& edge, Length c_a1, const tables::HeadedInsertModel& model) {
   const Length reach = model.shear_extent.value * c_a1;
@@ -61,11 +43,13 @@ Factors factors(const ShearEdge& edge, Length c_a1, const tables::HeadedInsertMo
           .A_Vc = (sides[0] + edge.s + sides[1]) * depth,
           .A_Vco = 2.0 * reach * reach,
           .psi_ec = 1.0 / (1.0 + edge.eccentricity / reach),
-          .psi_ed = c_a2 >= reach ? Ratio{1.0} : model.psi_edV_base.value + model.psi_edV_slope.value * (c_a2 / reach),
+          .psi_ed = c_a2 >= reach ? Ratio{1.0}
+                                  : model.psi_edV_base.value + model.psi_edV_slope.value * (c_a2 / reach),
           .psi_h = edge.h_a >= reach ? Ratio{1.0} : root(reach / edge.h_a)};
 }
 
-void record_areas(const ShearEdge& edge, const Factors& f, const tables::HeadedInsertModel& model, Trace& trace) {
+void record_areas(const ShearEdge& edge, const Factors& f, const tables::HeadedInsertModel& model,
+                  Trace& trace) {
   trace.add([&] {
     return Step{.words = "how far the breakout body reaches sideways and down",
                 .result = lb_in("r", f.reach),
@@ -93,7 +77,8 @@ void record_areas(const ShearEdge& edge, const Factors& f, const tables::HeadedI
   });
 }
 
-void record_factors(const ShearEdge& edge, const Factors& f, const tables::HeadedInsertModel& model, Trace& trace) {
+void record_factors(const ShearEdge& edge, const Factors& f, const tables::HeadedInsertModel& model,
+                    Trace& trace) {
   trace.add([&] {
     return Step{.words = "the resultant shear acts beside the centroid of the row",
                 .result = lb_in("psi_ec", f.psi_ec),
@@ -121,43 +106,19 @@ void record_factors(const ShearEdge& edge, const Factors& f, const tables::Heade
   });
 }
 
-void record_basic(const ShearEdge& edge, const Factors& f, Stress f_c, Force V_b,
-                  const tables::HeadedInsertModel& model, Trace& trace) {
-  trace.add([&] {
-    return Step{.words = "basic breakout strength of one insert in shear, the lesser of two forms",
-                .result = lb_in("V_b", V_b),
-                .formula = "min(k_1 * (min(h_ef, k_e * d_a) / d_a)^0.2 * sqrt(d_a), k_2) * lambda_a * sqrt(f_c) * c_a1^1.5",
-                .given = {lb_in("k_1", model.shear_small.value), lb_in("h_ef", edge.h_ef),
-                          lb_in("k_e", model.bearing_length.value), lb_in("d_a", edge.d_a),
-                          lb_in("k_2", model.shear_large.value), lb_in("lambda_a", edge.lambda_a), lb_in("f_c", f_c),
-                          lb_in("c_a1", f.c_a1)},
-                .clause = "ACI 318-19 17.7.2.2.1",
-                .sources = {model.shear_small.source, model.shear_large.source, model.bearing_length.source}};
-  });
-}
-
 }  // namespace
 
-Force basic_shear_breakout(Length c_a1, Length h_ef, Length d_a, Ratio lambda_a, Stress f_c,
-                           const tables::HeadedInsertModel& model) {
-  const Length l_e = std::min(h_ef, Length{model.bearing_length.value * d_a});
-  const double slenderness = std::pow(l_e / d_a, 0.2);
-  const BreakoutCoefficient k =
-      std::min(BreakoutCoefficient{model.shear_small.value * slenderness * root(d_a)}, model.shear_large.value);
-  return k * lambda_a * root(f_c) * power<3, 2>(c_a1);
-}
-
-EdgeStrength shear_breakout(const ShearEdge& edge, Stress f_c, const tables::HeadedInsertModel& model, Trace& trace) {
-  const Length c_a1 = effective_edge_distance(edge, model, trace);
+EdgeStrength shear_breakout(const ShearEdge& edge, Stress f_c, const tables::HeadedInsertModel& model,
+                            Trace& trace) {
+  const Length c_a1 = edge_distance_in_section(edge, model, trace);
   const Factors f = factors(edge, c_a1, model);
   const Sourced<Ratio>& psi_c = edge.cracked ? model.psi_cV_cracked : model.psi_cV_uncracked;
-  const Force V_b = basic_shear_breakout(c_a1, edge.h_ef, edge.d_a, edge.lambda_a, f_c, model);
+  const Force V_b = basic_shear_breakout(c_a1, edge.h_ef, edge.d_a, edge.lambda_a, f_c, model, trace);
   const Force V_far = (f.A_Vc / f.A_Vco) * f.psi_ec * psi_c.value * f.psi_h * V_b;
   const EdgeStrength strength{f.psi_ed * V_far, model.parallel_shear.value * V_far};
 
   record_areas(edge, f, model, trace);
   record_factors(edge, f, model, trace);
-  record_basic(edge, f, f_c, V_b, model, trace);
   trace.add([&] {
     return Step{.words = "breakout strength against a shear towards the edge",
                 .result = lb_in("V_cb", strength.towards),
@@ -172,9 +133,9 @@ EdgeStrength shear_breakout(const ShearEdge& edge, Stress f_c, const tables::Hea
     return Step{.words = "breakout strength against a shear along the edge",
                 .result = lb_in("V_cb_par", strength.along),
                 .formula = "k_par * A_Vc / A_Vco * psi_ec * psi_c * psi_h * V_b",
-                .given = {lb_in("k_par", model.parallel_shear.value), lb_in("A_Vc", f.A_Vc), lb_in("A_Vco", f.A_Vco),
-                          lb_in("psi_ec", f.psi_ec), lb_in("psi_c", psi_c.value), lb_in("psi_h", f.psi_h),
-                          lb_in("V_b", V_b)},
+                .given = {lb_in("k_par", model.parallel_shear.value), lb_in("A_Vc", f.A_Vc),
+                          lb_in("A_Vco", f.A_Vco), lb_in("psi_ec", f.psi_ec), lb_in("psi_c", psi_c.value),
+                          lb_in("psi_h", f.psi_h), lb_in("V_b", V_b)},
                 .clause = "ACI 318-19 17.7.2.1(c)",
                 .sources = {psi_c.source, model.parallel_shear.source}};
   });

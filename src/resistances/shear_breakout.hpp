@@ -10,7 +10,8 @@
 
 namespace firstpick::resistances {
 
-// One insert or a row in front of an edge. Every length finite and above zero, but s, s_max, eccentricity: at least zero.
+// One insert or a row in front of an edge. Every length finite and above zero, but s, s_max, eccentricity:
+// at least zero.
 struct ShearEdge {
   Length c_a1;                 // to the edge
   std::array<Length, 2> c_a2;  // along it, to the edges on both sides
@@ -26,10 +27,7 @@ struct EdgeStrength {
   Force towards, along;  // nominal, against a shear towards the edge and along it
 };
 
-EdgeStrength shear_breakout(const ShearEdge& edge, Stress f_c, const tables::HeadedInsertModel& model, Trace& trace);
-
-// V_b of ACI 318-19 17.7.2.2, c_a1 as it is to be used.
-Force basic_shear_breakout(Length c_a1, Length h_ef, Length d_a, Ratio lambda_a, Stress f_c,
-                           const tables::HeadedInsertModel& model);
+EdgeStrength shear_breakout(const ShearEdge& edge, Stress f_c, const tables::HeadedInsertModel& model,
+                            Trace& trace);
 
 }  // namespace firstpick::resistances

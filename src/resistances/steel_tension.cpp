@@ -17,7 +17,8 @@ namespace firstpick::resistances {
 Outcome<Resistance<Force>> steel_tension(const HeadedInsert& insert, Trace& trace) {
   const Force N_sa = insert.A_se * insert.f_uta;
   if (!is_usable(insert.A_se) || !is_usable(insert.f_uta) || !is_usable(N_sa))
-    return NotAssessed{fmt::format("the steel of insert {} is not described by numbers above zero", insert.id), {}};
+    return NotAssessed{
+        fmt::format("the steel of insert {} is not described by numbers above zero", insert.id), {}};
   trace.add([&] {
     return Step{.words = fmt::format("steel strength of insert {} in tension", insert.id),
                 .result = lb_in("N_sa", N_sa),

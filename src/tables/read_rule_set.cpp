@@ -122,6 +122,7 @@ RuleSet read_rule_set(const TableFile& file, EntryReader& read, Faults& faults) 
       .hardware_factor = ratio("hardware_factor", Limit::at_least_one),
       .rating_scaling = read.word<RatingScaling>("rating_scaling", scalings),
       .minimum_sling_angle = read.quantity<Angle>("minimum_sling_angle", Limit::acute),
+      .maximum_tilt = read.quantity<Angle>("maximum_tilt", Limit::acute),
       .weight_disagreement = ratio("weight_disagreement", Limit::at_most_one),
       .headed = headed_insert_model(read),
       .mandatory = read_mandatory(file, faults),

@@ -98,6 +98,7 @@ struct RuleSet {
   Sourced<Ratio> hardware_factor;  // 5
   Sourced<RatingScaling> rating_scaling;
   Sourced<Angle> minimum_sling_angle;  // from horizontal
+  Sourced<Angle> maximum_tilt;         // of the piece as it hangs, out of level
   Sourced<Ratio> weight_disagreement;  // stated weight against geometry
 
   HeadedInsertModel headed;

@@ -88,7 +88,7 @@ std::string with_one_decimal(Q q, UnitSystem system, Rounding rounding) {
 
 // 100 sixteenths -> "6 1/4 in"; feet are written as soon as there are any, with their inches even if 0.
 std::string feet_and_inches(long long sixteenths) {
-  constexpr long long per_foot = 12 * 16;
+  constexpr long long per_foot = 192;  // sixteenths
   const long long feet = sixteenths / per_foot;
   const long long inches = sixteenths / 16 % 12;
   long long above = sixteenths % 16;

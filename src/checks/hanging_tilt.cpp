@@ -1,0 +1,41 @@
+// The piece hangs level enough, free of the form.
+//
+//   tilt <= limit        tilt: angle between the piece's own vertical as cast and the vertical, as it hangs
+//
+// Source   "maximum_tilt" of the rule set, a choice; the attitude is that of demands/hanging.cpp.
+// Missing  the statics are not assessed: HOLD.
+
+#include <fmt/format.h>
+
+#include "checks/rule.hpp"
+
+namespace firstpick::checks {
+
+std::vector<Finding> hanging_tilt(const StageFacts& facts, Trace& trace) {
+  constexpr std::string_view id = "hanging-tilt";
+  const std::string& subject = facts.stage.rigging;
+  const auto& limit = facts.rules.maximum_tilt;
+  const UnitSystem units = facts.plan.piece.units;
+  Outcome<Demand<Angle>> tilt = NotAssessed{};
+  if (const auto* gap = std::get_if<NotAssessed>(&facts.hanging)) tilt = *gap;
+  else tilt = Demand<Angle>{std::get<demands::Hanging>(facts.hanging).tilt};
+  trace.add([&] {
+    return Step{.words = "how far out of level the piece may hang",
+                .result = {"theta_max", in(deg, limit.value), "deg"},
+                .formula = {},
+                .given = {},
+                .clause = "rule set " + facts.rules.id,
+                .sources = {limit.source}};
+  });
+  Finding finding =
+      compared<Angle>(id, subject, tilt, Resistance<Angle>{limit.value}, 1.0, "rule set " + facts.rules.id);
+  if (finding.result == Result::fail) {
+    finding.text = fmt::format("the piece hangs {} out of level, {} is the most",
+                               firstpick::print(std::get<Demand<Angle>>(tilt).value, units, Rounding::up),
+                               firstpick::print(limit.value, units, Rounding::down));
+    finding.remedy = "legs that bring the hook over the centre of gravity; fewer free sheaves";
+  }
+  return {finding};
+}
+
+}  // namespace firstpick::checks

@@ -1,0 +1,88 @@
+// Has the wording changed? The terminal text and the JSON of the demo plans, byte for byte.
+//
+// After a change that is meant: sh tests/golden/update.sh, then read the difference before it is committed. Fingerprints
+// change with every byte of plan, tables and version and are kept out: 0 stands for each of their digits.
+
+#include <catch2/catch.hpp>
+
+#include <filesystem>
+#include <regex>
+#include <string>
+#include <vector>
+
+#include "output/json.hpp"
+#include "output/terminal.hpp"
+#include "support/plan_files.hpp"
+
+using namespace firstpick;
+using namespace firstpick::tests;
+
+namespace {
+
+std::string without_fingerprint(const std::string& text) {
+  static const std::regex fingerprint("(fingerprint\"?:? \"?)[0-9a-f]{16,64}");
+  std::string masked;
+  std::size_t done = 0;
+  for (std::sregex_iterator found(text.begin(), text.end(), fingerprint), end; found != end; ++found) {
+    const auto start = static_cast<std::size_t>(found->position()), head = static_cast<std::size_t>(found->length(1));
+    masked += text.substr(done, start - done + head);
+    masked += std::string(static_cast<std::size_t>(found->length()) - head, '0');
+    done = start + static_cast<std::size_t>(found->length());
+  }
+  return masked + text.substr(done);
+}
+
+std::string line_at(const std::string& text, std::size_t position) {
+  const std::size_t before = position == 0 ? std::string::npos : text.rfind('\n', position - 1);
+  const std::size_t start = before == std::string::npos ? 0 : before + 1;
+  return text.substr(start, text.find('\n', start) - start);
+}
+
+// Empty where the two are the same; else the first line that is not, with its number.
+std::string first_difference(const std::string& expected, const std::string& now) {
+  std::size_t at = 0, line = 1;
+  while (at < expected.size() && at < now.size() && expected[at] == now[at]) line += expected[at++] == '\n' ? 1U : 0U;
+  if (at == expected.size() && at == now.size()) return {};
+  return "line " + std::to_string(line) + "\n  was: " + line_at(expected, at) + "\n  now: " + line_at(now, at) +
+         "\n  meant? sh tests/golden/update.sh, and read the difference";
+}
+
+std::string golden_file(const std::string& plan, const char* ending) {
+  return "tests/golden/" + std::filesystem::path(plan).stem().string() + ending;
+}
+
+}  // namespace
+
+TEST_CASE("the terminal text of the demo plans is as it was") {
+  REQUIRE(demo_plans().size() >= 3);
+  for (const std::string& plan : demo_plans()) {
+    CAPTURE(plan);
+    const std::string now = without_fingerprint(output::terminal(report_on(plan), {}));
+    CHECK(first_difference(contents_of(golden_file(plan, ".txt")), now) == "");
+  }
+}
+
+TEST_CASE("the JSON of the demo plans is as it was") {
+  for (const std::string& plan : demo_plans()) {
+    CAPTURE(plan);
+    const checks::Report report = report_on(plan);
+    const std::string now = without_fingerprint(output::json({{plan, &report, nullptr}}));
+    CHECK(first_difference(contents_of(golden_file(plan, ".json")), now) == "");
+  }
+}
+
+TEST_CASE("the verdicts of the demo plans are those that their comments promise") {
+  CHECK(report_on("docs/demo/manhole-base.toml").verdict == checks::Verdict::go);
+  CHECK(report_on("docs/demo/wall-panel.toml").verdict == checks::Verdict::hold);
+  CHECK(report_on("docs/demo/box-culvert.toml").verdict == checks::Verdict::no_go);
+}
+
+TEST_CASE("the comparison finds a changed letter, a missing line and one too many") {
+  CHECK(first_difference("a\nb\n", "a\nb\n") == "");
+  CHECK(first_difference("a\nb\n", "a\nc\n").starts_with("line 2\n  was: b\n  now: c\n"));
+  CHECK(first_difference("a\nb\n", "a\n").starts_with("line 2\n  was: b\n"));
+  CHECK(first_difference("a\n", "a\nb\n").starts_with("line 2\n"));
+  CHECK(without_fingerprint("x fingerprint 0123456789abcdef\n") == "x fingerprint 0000000000000000\n");
+  CHECK(without_fingerprint("\"fingerprint\": \"" + std::string(64, 'f') + "\"") ==
+        "\"fingerprint\": \"" + std::string(64, '0') + "\"");
+}

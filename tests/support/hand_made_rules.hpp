@@ -1,0 +1,121 @@
+// A rule set and tables made for the test, so that a test of one rule does not move when a table is edited.
+// The numbers are near those of tables/rules/us.toml; no test holds them against an outside source.
+#pragma once
+
+#include <string>
+
+#include "tables/tables.hpp"
+
+namespace firstpick::tests {
+
+template <class T>
+Sourced<T> made(const std::string& symbol, T value) {
+  return {value, Source{.id = "hand-made." + symbol,
+                        .symbol = symbol,
+                        .what = "made for the test",
+                        .title = "hand-made rules",
+                        .locator = "none",
+                        .basis = Basis::choice,
+                        .note = "",
+                        .value_text = "",
+                        .table = "none",
+                        .confirmed_by = "",
+                        .confirmed_edition = "",
+                        .confirmed_on = ""}};
+}
+inline Sourced<Ratio> made_ratio(const std::string& symbol, double number) {
+  return made(symbol, Ratio::from_value(number));
+}
+
+inline tables::HeadedInsertModel hand_made_headed_model() {
+  const auto root_psi = root(psi);
+  const BreakoutCoefficient breakout = lbf / (root_psi * power<3, 2>(inch));
+  const DeepBreakoutCoefficient deep = lbf / (root_psi * power<5, 3>(inch));
+  return {.k_c = made("k_c", BreakoutCoefficient{24.0 * breakout}),
+          .k_deep = made("k_deep", DeepBreakoutCoefficient{16.0 * deep}),
+          .deep_from = made("deep_from", Length{11.0 * inch}),
+          .deep_to = made("deep_to", Length{25.0 * inch}),
+          .cone_extent = made_ratio("cone_extent", 1.5),
+          .psi_ed_base = made_ratio("psi_ed_base", 0.7),
+          .psi_ed_slope = made_ratio("psi_ed_slope", 0.3),
+          .psi_c_cracked = made_ratio("psi_c_cracked", 1.0),
+          .psi_c_uncracked = made_ratio("psi_c_uncracked", 1.25),
+          .psi_cp = made_ratio("psi_cp", 1.0),
+          .pullout = made_ratio("pullout", 8.0),
+          .psi_cP_cracked = made_ratio("psi_cP_cracked", 1.0),
+          .psi_cP_uncracked = made_ratio("psi_cP_uncracked", 1.4),
+          .blowout = made("blowout", RootStress{160.0 * root_psi}),
+          .blowout_depth = made_ratio("blowout_depth", 2.5),
+          .blowout_corner = made_ratio("blowout_corner", 3.0),
+          .blowout_group = made_ratio("blowout_group", 6.0),
+          .futa_of_yield = made_ratio("futa_of_yield", 1.9),
+          .futa_cap = made("futa_cap", Stress{125.0 * ksi}),
+          .shear_bolt = made_ratio("shear_bolt", 0.6),
+          .shear_stud = made_ratio("shear_stud", 1.0),
+          .shear_small = made("shear_small", RootStress{7.0 * root_psi}),
+          .shear_large = made("shear_large", BreakoutCoefficient{9.0 * breakout}),
+          .bearing_length = made_ratio("bearing_length", 8.0),
+          .shear_extent = made_ratio("shear_extent", 1.5),
+          .psi_edV_base = made_ratio("psi_edV_base", 0.7),
+          .psi_edV_slope = made_ratio("psi_edV_slope", 0.3),
+          .psi_cV_cracked = made_ratio("psi_cV_cracked", 1.0),
+          .psi_cV_uncracked = made_ratio("psi_cV_uncracked", 1.4),
+          .parallel_shear = made_ratio("parallel_shear", 2.0),
+          .pryout_shallow = made_ratio("pryout_shallow", 1.0),
+          .pryout_deep = made_ratio("pryout_deep", 2.0),
+          .pryout_depth = made("pryout_depth", Length{2.5 * inch}),
+          .interaction_small = made_ratio("interaction_small", 0.2),
+          .interaction_sum = made_ratio("interaction_sum", 1.2),
+          .minimum_spacing = made_ratio("minimum_spacing", 4.0),
+          .f_c_most = made("f_c_most", Stress{10000.0 * psi}),
+          .f_c_least = made("f_c_least", Stress{2500.0 * psi})};
+}
+
+// Stage words with a dynamic factor: strip 1.3, yard 1.2, haul 1.5, set 1.2. None for turn and store.
+inline tables::RuleSet hand_made_rules() {
+  return {.id = "hand-made",
+          .title = "rules made for the test",
+          .edition = "none",
+          .cautions = {},
+          .insert_load = made("insert_load", tables::InsertLoad::with_adhesion_and_dynamic),
+          .crane_load = made("crane_load", tables::CraneLoad::with_adhesion),
+          .dynamic_factor = {{"strip", made_ratio("dynamic.strip", 1.3)},
+                             {"yard", made_ratio("dynamic.yard", 1.2)},
+                             {"haul", made_ratio("dynamic.haul", 1.5)},
+                             {"set", made_ratio("dynamic.set", 1.2)}},
+          .bending_multiplier = {},
+          .sharing = made("sharing", tables::Sharing::statics),
+          .leg_stiffness_ratio = made_ratio("leg_stiffness_ratio", 1000.0),
+          .usable_strength = made("usable_strength", tables::UsableStrength::lowest),
+          .minimum_results = made_ratio("minimum_results", 2.0),
+          .minimum_strength = made("minimum_strength", Stress{2000.0 * psi}),
+          .below_floor = made("below_floor", tables::BelowFloor::proportional),
+          .insert_factor = made_ratio("insert_factor", 4.0),
+          .hardware_factor = made_ratio("hardware_factor", 5.0),
+          .rating_scaling = made("rating_scaling", tables::RatingScaling::proportional),
+          .minimum_sling_angle = made("minimum_sling_angle", Angle{30.0 * deg}),
+          .maximum_tilt = made("maximum_tilt", Angle{5.0 * deg}),
+          .weight_disagreement = made_ratio("weight_disagreement", 0.1),
+          .headed = hand_made_headed_model(),
+          .mandatory = {}};
+}
+
+// Finishes smooth (1 kPa) and rough (3 kPa); hoist class slow (1.1 + 0.34 v); specimens 4x8 in (1) and cube
+// 150 mm (0.8).
+inline tables::Tables hand_made_tables() {
+  tables::Tables tables;
+  tables.form_faces.emplace("smooth", tables::FormFace{"smooth", made("adhesion.smooth", Stress{1.0 * kPa})});
+  tables.form_faces.emplace("rough", tables::FormFace{"rough", made("adhesion.rough", Stress{3.0 * kPa})});
+  tables.hoists.emplace(
+      "slow", tables::HoistClass{"slow", made_ratio("phi_min.slow", 1.1),
+                                 made("beta.slow", decltype(Ratio{} / Speed{})::from_value(0.34))});
+  tables.specimens.emplace("cylinder 4x8 in",
+                           tables::SpecimenKind{"cylinder 4x8 in", "cylinder", 4.0 * inch, 8.0 * inch,
+                                                made_ratio("to_cylinder.4x8", 1.0)});
+  tables.specimens.emplace("cube 150 mm",
+                           tables::SpecimenKind{"cube 150 mm", "cube", 150.0 * mm, 150.0 * mm,
+                                                made_ratio("to_cylinder.cube150", 0.8)});
+  return tables;
+}
+
+}  // namespace firstpick::tests

@@ -1,0 +1,51 @@
+// The mandatory rules of the shipped rule sets are the rules of the program, each for its own subjects.
+
+#include <catch2/catch.hpp>
+
+#include <algorithm>
+#include <set>
+#include <string>
+
+#include "checks/rule.hpp"
+#include "plan/words.hpp"
+#include "tables/tables.hpp"
+
+using namespace firstpick;
+
+namespace {
+
+tables::Tables shipped() {
+  auto read = tables::read_tables("tables");
+  REQUIRE(std::holds_alternative<tables::Tables>(read));
+  return std::get<tables::Tables>(std::move(read));
+}
+
+}  // namespace
+
+TEST_CASE("every mandatory rule exists and has the scope that the program gives it") {
+  for (const auto& [id, rules] : shipped().rule_sets)
+    for (const tables::Mandatory& mandatory : rules.mandatory) {
+      CAPTURE(id, mandatory.rule);
+      const checks::Rule* rule = checks::rule_named(mandatory.rule);
+      REQUIRE(rule != nullptr);
+      CHECK(mandatory.scope == checks::word_for(rule->scope));
+    }
+}
+
+TEST_CASE("rule set us demands every rule of the program in every stage") {
+  const tables::Tables tables = shipped();
+  std::set<std::string_view> demanded;
+  for (const tables::Mandatory& mandatory : tables.rule_sets.at("us").mandatory) {
+    CHECK(mandatory.stages.empty());
+    demanded.insert(mandatory.rule);
+  }
+  for (const checks::Rule& rule : checks::all_rules()) {
+    CAPTURE(rule.id);
+    CHECK(demanded.contains(rule.id));
+  }
+}
+
+TEST_CASE("tables and plans call the stages alike") {
+  CHECK(std::equal(tables::stage_words.begin(), tables::stage_words.end(), plan::stage_words.begin(),
+                   plan::stage_words.end()));
+}

@@ -1,0 +1,56 @@
+// What every output says whatever the plan.
+
+#include <catch2/catch.hpp>
+
+#include <algorithm>
+
+#include "checks/standing_texts.hpp"
+#include "support/hand_made_rules.hpp"
+
+using namespace firstpick;
+using namespace firstpick::checks;
+using namespace firstpick::tests;
+
+TEST_CASE("the cautions of the program come first, those of the rule set behind them, none replaced") {
+  tables::RuleSet rules = hand_made_rules();
+  const auto own = cautions_of(rules);
+  REQUIRE(own.size() >= 4);
+  rules.cautions = {"a caution of the rule set"};
+  const auto both = cautions_of(rules);
+  REQUIRE(both.size() == own.size() + 1);
+  CHECK(std::equal(own.begin(), own.end(), both.begin()));
+  CHECK(both.back() == "a caution of the rule set");
+}
+
+TEST_CASE("the cautions say who decides and that nobody stands under the load") {
+  std::string all;
+  for (const std::string& caution : cautions_of(hand_made_rules())) all += caution + "\n";
+  CHECK(all.find("not permission") != std::string::npos);
+  CHECK(all.find("engineer of record") != std::string::npos);
+  CHECK(all.find("competent person") != std::string::npos);
+  CHECK(all.find("Nobody stands under") != std::string::npos);
+}
+
+TEST_CASE("the choices of the rule set are told in words that change with the choice") {
+  tables::RuleSet rules = hand_made_rules();
+  const auto before = choices_of(rules);
+  const auto changed = [&] {
+    const auto after = choices_of(rules);
+    std::size_t count = after.size() == before.size() ? 0 : after.size();
+    for (std::size_t i = 0; i < std::min(before.size(), after.size()); ++i) count += before[i] != after[i] ? 1 : 0;
+    return count;
+  };
+  SECTION("load behind the insert factor") { rules.insert_load.value = tables::InsertLoad::weight_only; }
+  SECTION("load on the crane") { rules.crane_load.value = tables::CraneLoad::weight_and_gear; }
+  SECTION("sharing") { rules.sharing.value = tables::Sharing::elastic; }
+  SECTION("strength") { rules.usable_strength.value = tables::UsableStrength::mean; }
+  SECTION("insert factor") { rules.insert_factor.value = Ratio{3.0}; }
+  CHECK(changed() == 1);
+}
+
+TEST_CASE("the list of what is not checked is not empty and repeats nothing") {
+  auto list = not_checked();
+  REQUIRE_FALSE(list.empty());
+  std::ranges::sort(list);
+  CHECK(std::ranges::adjacent_find(list) == list.end());
+}

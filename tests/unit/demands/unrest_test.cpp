@@ -1,0 +1,83 @@
+#include "demands/unrest.hpp"
+
+#include <catch2/catch.hpp>
+
+#include "support/hung_pieces.hpp"
+
+using namespace firstpick;
+using namespace firstpick::tests;
+
+namespace {
+
+HungPiece two_legs(double load_z_m, double load_y_m = 0.0) {
+  HungPiece piece;
+  piece.legs = {{"A1", at_m(-1.0, 0.0, 0.0), 2.0 * m, does_not_stretch},
+                {"A2", at_m(1.0, 0.0, 0.0), 2.0 * m, does_not_stretch}};
+  piece.loads = {{at_m(0.0, load_y_m, load_z_m), 10.0 * kN}};
+  return piece;
+}
+
+}  // namespace
+
+TEST_CASE("two picks: the centre of gravity above, level with and below their line") {
+  const std::string above = "the piece would roll: its centre of gravity is above the picks";
+  const std::string level =
+      "the piece would roll: its centre of gravity is level with the picks, and nothing brings it back";
+  CHECK(why_not(demands::hang(two_legs(0.5))) == above);
+  CHECK(why_not(demands::hang(two_legs(1e-4))) == above);
+  CHECK(why_not(demands::hang(two_legs(0.0))) == level);
+  CHECK(hung(two_legs(-1e-4)).stable);
+  CHECK(hung(two_legs(-0.5)).stable);
+  CHECK_FALSE(remedy_for(demands::hang(two_legs(0.5))).empty());
+}
+
+TEST_CASE("a piece that finds its way over is not assessed either") {
+  CHECK(why_not(demands::hang(two_legs(0.5, 0.05))) ==
+        "the piece would roll over: its centre of gravity is above the picks");
+}
+
+TEST_CASE("one pick at the centre of gravity holds no attitude") {
+  HungPiece piece = two_legs(-0.5);
+  piece.legs.resize(1);
+  piece.loads[0].at = piece.legs[0].at;
+  CHECK(why_not(demands::hang(piece)) ==
+        "the piece would roll: its centre of gravity is level with the picks, and nothing brings it back");
+}
+
+TEST_CASE("three picks in a line are two") {
+  HungPiece piece = two_legs(0.3);
+  piece.legs.push_back({"A3", at_m(0.0, 0.0, 0.0), std::sqrt(3.0) * m, does_not_stretch});
+  CHECK(why_not(demands::hang(piece)) == "the piece would roll: its centre of gravity is above the picks");
+  piece.loads[0].at.z = -0.3 * m;
+  CHECK(hung(piece).stable);
+}
+
+// Two equalised legs of 3 m to inserts 2 m apart: the hook runs on an ellipse with semi-axes 3 and sqrt(8) m
+// about the inserts, curvature of its top sqrt(8)/9 per m. The load centre stays below the hook only if its
+// distance from the hook is more than the radius 9/sqrt(8) = 3.1820 m: more than 0.3536 m below the inserts.
+TEST_CASE("equalised legs tip the piece unless its centre of gravity is low") {
+  HungPiece piece = two_legs(-0.35);
+  for (auto& leg : piece.legs) leg.length = 3.0 * m;
+  piece.equalised = {{0, 1}};
+  CHECK(why_not(demands::hang(piece)) ==
+        "the piece would tip: the equalised legs run over their sheave, and the centre of gravity is not low "
+        "enough "
+        "below the picks to stop them");
+  piece.loads[0].at.z = -0.357 * m;
+  CHECK(hung(piece).stable);
+}
+
+TEST_CASE("the side that was up at the start decides what rolling over is") {
+  HungPiece piece = two_legs(-0.5);
+  piece.upright = {0.0, 0.1, -1.0};
+  CHECK(why_not(demands::hang(piece)) ==
+        "the piece would roll over: its centre of gravity is above the picks");
+}
+
+TEST_CASE("with the picks above the centre of gravity another reason is given") {
+  const HungPiece piece = two_legs(-0.5);
+  CHECK(demands::rolled_over(piece, hung(piece)).why ==
+        "the piece would turn by more than a right angle before it hangs");
+  CHECK(demands::would_move(piece, hung(piece)).why ==
+        "the piece would not hang still: it can move without lifting its weight");
+}

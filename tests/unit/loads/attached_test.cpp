@@ -1,0 +1,62 @@
+#include "loads/attached.hpp"
+
+#include "support/assessed.hpp"
+#include "support/hand_made_culvert.hpp"
+#include "support/step_named.hpp"
+
+using namespace firstpick;
+using namespace firstpick::tests;
+
+namespace {
+
+plan::Plan plan_with_pallet_and_core() {
+  plan::Plan plan = culvert_plan();
+  plan::Attached pallet;
+  pallet.what = "pallet";
+  pallet.weight = 350.0 * lbf;
+  plan::Attached core;
+  core.what = "core";
+  core.weight = 80.0 * lbf;
+  core.at = Position{1.0 * ft, 2.0 * ft, 3.0 * ft};
+  plan.form->attached = {pallet, core};
+  return plan;
+}
+
+loads::AttachedParts parts_of_culvert(Trace& trace) {
+  return assessed(loads::attached_parts(plan_with_pallet_and_core(), culvert_body(), trace));
+}
+
+}  // namespace
+
+TEST_CASE("each attached part acts at its point, or at the centre of gravity") {
+  Trace trace;
+  const loads::AttachedParts parts = parts_of_culvert(trace);
+  REQUIRE(parts.loads.size() == 2);
+  CHECK(in(lbf, parts.loads[0].force) == Approx(350.0));
+  CHECK(in(m, parts.loads[0].at.z) == Approx(in(m, culvert_body().centroid.z)));
+  CHECK(in(lbf, parts.loads[1].force) == Approx(80.0));
+  CHECK(in(ft, parts.loads[1].at.x) == Approx(1.0));
+  CHECK(in(lbf, parts.total) == Approx(430.0));
+}
+
+TEST_CASE("a plan without a form, or a form without parts, has nothing attached") {
+  plan::Plan plan = culvert_plan();
+  Trace trace;
+  CHECK(assessed(loads::attached_parts(plan, culvert_body(), trace))
+            .loads.empty());
+  plan.form.reset();
+  CHECK(assessed(loads::attached_parts(plan, culvert_body(), trace))
+            .loads.empty());
+}
+
+TEST_CASE("the steps of attached parts say where each acts and add them up") {
+  Trace trace = Trace::recording();
+  parts_of_culvert(trace);
+  CHECK(step_named(trace, "W_att_1").words ==
+        "attached part pallet, no point given, taken at the centre of gravity (1.422, 0.914, 1.118) m");
+  CHECK(step_named(trace, "W_att_2").words == "attached part core, at (0.305, 0.610, 0.914) m");
+  const Step sum = step_named(trace, "W_att");
+  CHECK(sum.formula == "W_att_1 + W_att_2");
+  REQUIRE(sum.given.size() == 2);
+  CHECK(sum.result.number == Approx(sum.given[0].number + sum.given[1].number));
+}

@@ -1,0 +1,27 @@
+#include "resistances/embedment.hpp"
+
+#include "support/assessed.hpp"
+#include "support/step_named.hpp"
+
+using namespace firstpick;
+using namespace firstpick::tests;
+using namespace firstpick::resistances;
+
+TEST_CASE("the room for an insert is the concrete behind it, its demand the embedment") {
+  plan::Insert insert;
+  insert.id = "A1";
+  insert.embedment = 6.0 * inch;
+  piece::InsertSite site;
+  site.thickness = 8.0 * inch;
+  Trace trace = Trace::recording();
+  CHECK(in(inch, assessed(embedment_room(insert, site, trace)).value) == Approx(8.0));
+  CHECK(in(inch, assessed(embedment(insert)).value) == Approx(6.0));
+  CHECK(step_named(trace, "t").result.unit == "in");
+}
+
+TEST_CASE("an insert without embedment is not assessed, with the line to write") {
+  plan::Insert insert;
+  insert.id = "A1";
+  CHECK(why_not(embedment(insert)) == "insert A1 has no embedment");
+  CHECK(remedy_for(embedment(insert)) == "[[insert]] embedment = \"... in\"");
+}

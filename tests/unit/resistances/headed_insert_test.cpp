@@ -1,0 +1,137 @@
+#include "resistances/headed_insert.hpp"
+
+#include "support/hand_made_rules.hpp"
+#include "support/headed_face.hpp"
+#include "support/step_named.hpp"
+
+using namespace firstpick;
+using namespace firstpick::tests;
+using namespace firstpick::resistances;
+
+namespace {
+
+struct Case {
+  plan::Insert insert;
+  piece::InsertSite site;
+  plan::Concrete concrete;
+  tables::RuleSet rules;
+  tables::Tables tables;
+
+  Case() : rules(hand_made_rules()) {
+    insert.id = "A1";
+    insert.kind = "headed";
+    insert.at = {20.0 * inch, 10.0 * inch, 8.0 * inch};
+    insert.embedment = 6.0 * inch;
+    insert.shank = 0.75 * inch;
+    insert.head_bearing_area = 0.911 * in2;
+    insert.steel = "mild";
+    site = HeadedFace(rectangle(0.0 * inch, 0.0 * inch, 40.0 * inch, 40.0 * inch), 8.0 * inch)
+               .site_at("A1", 20.0 * inch, 10.0 * inch, -90.0 * deg);
+    concrete.kind = "normalweight";
+    concrete.cracked = true;
+    tables.steels.emplace(
+        "mild", tables::Steel{"mild", made("futa", Stress{58.0 * ksi}), made("fya", Stress{36.0 * ksi})});
+    tables.concretes.emplace("normalweight", tables::ConcreteKind{"normalweight", made_ratio("lambda_a", 1.0),
+                                                                  made("low", Density{135.0 * lb_per_ft3}),
+                                                                  made("high", Density{160.0 * lb_per_ft3})});
+  }
+  Outcome<HeadedInsert> made_of(Trace& trace) const {
+    return headed_insert(insert, site, concrete, rules, tables, trace);
+  }
+  Outcome<HeadedInsert> outcome() const {
+    Trace trace;
+    return made_of(trace);
+  }
+};
+
+}  // namespace
+
+TEST_CASE("a whole headed insert carries the plan's numbers and the tables'") {
+  const Case given;
+  const HeadedInsert insert = assessed(given.outcome());
+  CHECK(insert.id == "A1");
+  CHECK(in(inch, insert.h_ef) == Approx(6.0));
+  CHECK(in(in2, insert.A_se) == Approx(3.14159265358979 / 4.0 * 0.75 * 0.75));
+  CHECK(in(ksi, insert.f_uta) == Approx(58.0));
+  CHECK(insert.lambda_a.value() == 1.0);
+  CHECK(insert.cracked);
+  CHECK_FALSE(insert.stud);
+  CHECK(insert.site == &given.site);
+  CHECK(in(inch, insert.edges.nearest) == Approx(10.0));
+  CHECK(in(inch, insert.edges.c[0]) == Approx(10.0));  // u points to -y
+  CHECK(in(inch, insert.at.z) == Approx(8.0));
+}
+
+TEST_CASE("the thread of pitch p takes 0.9743 p off the diameter") {
+  Case given;
+  given.insert.thread_pitch = 0.1 * inch;
+  const double core_in = 0.75 - 0.9743 * 0.1;
+  CHECK(in(in2, assessed(given.outcome()).A_se) ==
+        Approx(3.14159265358979 / 4.0 * core_in * core_in).epsilon(1e-4));
+  given.insert.thread_pitch = 0.77 * inch;  // leaves nothing
+  CHECK(why_not(given.outcome()) ==
+        "what the thread_pitch leaves of the shank of insert A1 is not a number above zero");
+}
+
+TEST_CASE("steel strength is credited up to 1.9 fya and up to 125 ksi") {
+  Case given;
+  given.tables.steels.at("mild").fya.value = 25.0 * ksi;
+  CHECK(in(ksi, assessed(given.outcome()).f_uta) == Approx(47.5));
+  given.tables.steels.at("mild").fya.value = 130.0 * ksi;
+  given.tables.steels.at("mild").futa.value = 150.0 * ksi;
+  CHECK(in(ksi, assessed(given.outcome()).f_uta) == Approx(125.0));
+}
+
+TEST_CASE("every absent key is named, with the line to write") {
+  Case given;
+  given.insert.head_bearing_area.reset();
+  CHECK(why_not(given.outcome()) == "insert A1 has no head_bearing_area");
+  CHECK(remedy_for(given.outcome()) == "[[insert]] head_bearing_area = \"... in2\"");
+  given.insert.embedment.reset();
+  given.insert.shank.reset();
+  given.insert.steel.clear();
+  CHECK(why_not(given.outcome()) == "insert A1 has no embedment, no shank, no head_bearing_area, no steel");
+}
+
+TEST_CASE("concrete that is not said to be cracked or not is not assessed") {
+  Case given;
+  given.concrete.cracked.reset();
+  CHECK(why_not(given.outcome()) == "the plan does not say whether the concrete at insert A1 is cracked");
+  CHECK(remedy_for(given.outcome()).starts_with("[concrete] cracked = true"));
+}
+
+TEST_CASE("steel and concrete must be in the tables") {
+  Case given;
+  given.insert.steel = "miild";
+  CHECK(why_not(given.outcome()) == "the steel 'miild' of insert A1 is not in tables/steels.toml");
+  given = Case();
+  given.concrete.kind = "unknown";
+  CHECK(why_not(given.outcome()) == "the concrete 'unknown' is not in tables/concretes.toml");
+}
+
+TEST_CASE(
+    "another kind of insert, a curved face and a head that is not inside the concrete are not assessed") {
+  Case given;
+  given.insert.kind = "loop-strand";
+  CHECK(why_not(given.outcome()) ==
+        "insert A1 is of kind 'loop-strand'; these formulas are for headed inserts");
+  given = Case();
+  given.site.planar = false;
+  CHECK(why_not(given.outcome()) == "insert A1 sits in a curved face; the formulas are for a flat face");
+  given = Case();
+  given.site.thickness = 6.0 * inch;
+  CHECK(why_not(given.outcome()) == "the head of insert A1 is not inside the concrete: see insert-embedment");
+}
+
+TEST_CASE(
+    "the trace shows the steel area, the credited strength and the factor of the concrete, with their "
+    "sources") {
+  const Case given;
+  Trace trace = Trace::recording();
+  assessed(given.made_of(trace));
+  CHECK(step_named(trace, "A_se").formula == "pi / 4 * d_a^2");
+  CHECK(source_ids(step_named(trace, "f_uta")) == std::vector<std::string>{"hand-made.futa", "hand-made.fya",
+                                                                           "hand-made.futa_of_yield",
+                                                                           "hand-made.futa_cap"});
+  CHECK(source_ids(step_named(trace, "lambda_a")) == std::vector<std::string>{"hand-made.lambda_a"});
+}

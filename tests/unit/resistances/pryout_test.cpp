@@ -1,0 +1,40 @@
+#include "resistances/pryout.hpp"
+
+#include "support/hand_made_rules.hpp"
+#include "support/headed_face.hpp"
+
+using namespace firstpick;
+using namespace firstpick::tests;
+using namespace firstpick::resistances;
+
+namespace {
+const tables::HeadedInsertModel model = hand_made_headed_model();
+const Outcome<Resistance<Force>> N_cb = Resistance<Force>{10.0 * kip};
+}  // namespace
+
+TEST_CASE("pryout is once or twice the breakout strength, by the depth") {
+  Trace trace;
+  for (const auto& [h_ef_in, factor] : {std::pair{2.0, 1.0}, {2.4, 1.0}, {2.5, 2.0}, {6.0, 2.0}}) {
+    CAPTURE(h_ef_in);
+    HeadedFace face = wide_face();
+    face.add("A", 0.0 * inch, 0.0 * inch, h_ef_in * inch);
+    CHECK(in(kip, assessed(pryout(face.group(), N_cb, model, trace)).value) == Approx(10.0 * factor));
+  }
+}
+
+TEST_CASE("the shallowest insert of a group decides") {
+  HeadedFace face = wide_face();
+  face.add("A", 0.0 * inch, 0.0 * inch, 6.0 * inch);
+  face.add("B", 9.0 * inch, 0.0 * inch, 2.0 * inch);
+  Trace trace;
+  CHECK(in(kip, assessed(pryout(face.group(), N_cb, model, trace)).value) == Approx(10.0));
+}
+
+TEST_CASE("without a breakout strength there is no pryout strength, for the same reason") {
+  HeadedFace face = wide_face();
+  face.add("A", 0.0 * inch, 0.0 * inch);
+  Trace trace;
+  CHECK(why_not(pryout(face.group(), NotAssessed{"because", "do"}, model, trace)) == "because");
+  CHECK(remedy_for(pryout(face.group(), NotAssessed{"because", "do"}, model, trace)) == "do");
+  CHECK_FALSE(is_assessed(pryout(Group{}, N_cb, model, trace)));
+}

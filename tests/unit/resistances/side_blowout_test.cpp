@@ -1,0 +1,97 @@
+#include "resistances/side_blowout.hpp"
+
+#include <cmath>
+
+#include "support/hand_made_rules.hpp"
+#include "support/headed_face.hpp"
+#include "support/step_named.hpp"
+
+using namespace firstpick;
+using namespace firstpick::tests;
+using namespace firstpick::resistances;
+
+namespace {
+
+const tables::HeadedInsertModel model = hand_made_headed_model();
+const Stress f_c = 4000.0 * psi;
+const Direction down{0.0, -1.0, 0.0};
+
+double N_sb_lb(double c_a1_in) { return 160.0 * c_a1_in * std::sqrt(0.911) * std::sqrt(4000.0); }
+
+// Edges at y = 0 and x = 0; the others far.
+HeadedFace corner() { return HeadedFace(rectangle(0.0 * inch, 0.0 * inch, 5e3 * inch, 5e3 * inch)); }
+
+std::optional<Resistance<Force>> of(const HeadedInsert& insert) {
+  Trace trace;
+  return assessed(side_blowout(insert, f_c, model, trace));
+}
+std::optional<Resistance<Force>> of(const HeadedFace& face) {
+  Trace trace;
+  return assessed(side_blowout(face.group(), down, f_c, model, trace));
+}
+
+}  // namespace
+
+TEST_CASE("a deep head near one edge") {
+  HeadedFace face = corner();
+  const auto strength = of(face.add("A", 1e3 * inch, 3.0 * inch, 9.0 * inch));
+  REQUIRE(strength.has_value());
+  CHECK(in(lbf, strength->value) == Approx(N_sb_lb(3.0)));
+}
+
+TEST_CASE("it does not occur where h_ef is no more than 2.5 c_a1") {
+  HeadedFace face = corner();
+  CHECK_FALSE(of(face.add("A", 1e3 * inch, 3.0 * inch, 7.4 * inch)).has_value());
+  CHECK(of(face.add("B", 1e3 * inch, 3.0 * inch, 7.6 * inch)).has_value());
+}
+
+TEST_CASE("near a corner: (1 + c_a2 / c_a1) / 4, c_a2 / c_a1 at least 1") {
+  for (const auto& [c_a2, factor] :
+       {std::pair{3.0, 0.5}, {6.0, 0.75}, {8.9, (1.0 + 8.9 / 3.0) / 4.0}, {9.1, 1.0}}) {
+    CAPTURE(c_a2);
+    HeadedFace face = corner();
+    const auto strength = of(face.add("A", c_a2 * inch, 3.0 * inch, 9.0 * inch));
+    REQUIRE(strength.has_value());
+    CHECK(in(lbf, strength->value) == Approx(factor * N_sb_lb(3.0)));
+  }
+}
+
+TEST_CASE("the nearest edge counts, whichever of the four it is") {
+  HeadedFace face(rectangle(0.0 * inch, 0.0 * inch, 100.0 * inch, 100.0 * inch));
+  for (const auto& [x, y] : {std::pair{97.0, 50.0}, {3.0, 50.0}, {50.0, 97.0}, {50.0, 3.0}}) {
+    CAPTURE(x, y);
+    const auto strength = of(face.add("A", x * inch, y * inch, 9.0 * inch));
+    REQUIRE(strength.has_value());
+    CHECK(in(lbf, strength->value) == Approx(N_sb_lb(3.0)));
+  }
+}
+
+TEST_CASE("a row along the edge: 1 + s / (6 c_a1), without the corner factor") {
+  HeadedFace face = corner();
+  for (const double x : {4.0, 10.0, 16.0}) face.add("A", x * inch, 3.0 * inch, 9.0 * inch);
+  CHECK(in(lbf, of(face).value().value) == Approx((1.0 + 12.0 / 18.0) * N_sb_lb(3.0)));
+}
+
+TEST_CASE("a gap of a row counts to 6 c_a1 at most: never more than so many singles") {
+  HeadedFace face = corner();
+  face.add("A", 1000.0 * inch, 3.0 * inch, 9.0 * inch);
+  face.add("B", 1036.0 * inch, 3.0 * inch, 9.0 * inch);
+  CHECK(in(lbf, of(face).value().value) == Approx(2.0 * N_sb_lb(3.0)));
+}
+
+TEST_CASE("inserts of a row for which it does not occur add no length, none left is no limit") {
+  HeadedFace face = corner();
+  face.add("A", 1000.0 * inch, 3.0 * inch, 9.0 * inch);
+  face.add("B", 1006.0 * inch, 3.0 * inch, 9.0 * inch);
+  face.add("C", 1012.0 * inch, 3.0 * inch, 5.0 * inch);
+  CHECK(in(lbf, of(face).value().value) == Approx((1.0 + 6.0 / 18.0) * N_sb_lb(3.0)));
+  for (HeadedInsert& insert : face.inserts) insert.h_ef = 5.0 * inch;
+  CHECK_FALSE(of(face).has_value());
+}
+
+TEST_CASE("the trace names the edge") {
+  HeadedFace face = corner();
+  Trace trace = Trace::recording();
+  assessed(side_blowout(face.add("A", 5.0 * inch, 3.0 * inch, 9.0 * inch), f_c, model, trace));
+  CHECK(step_named(trace, "N_sb_corner").words == "side-face blowout strength of insert A, edge towards -y");
+}
