@@ -4,12 +4,13 @@
 // Absent   HOLD.
 
 #include "checks/rule.hpp"
+#include "checks/stated_text.hpp"
 
 namespace firstpick::checks {
 
 std::vector<Finding> engineer_named(const StageFacts& facts, Trace&) {
   constexpr std::string_view id = "engineer-named";
-  if (facts.plan.piece.engineer.empty())
+  if (!is_stated(facts.plan.piece.engineer))
     return {missing(id, facts.plan.piece.mark, "no engineer of record is named", "[piece] engineer = \"...\"")};
   return {passed(id, facts.plan.piece.mark)};
 }

@@ -6,6 +6,7 @@
 #include <fmt/format.h>
 
 #include "checks/rule.hpp"
+#include "checks/stated_text.hpp"
 
 namespace firstpick::checks {
 
@@ -13,7 +14,7 @@ std::vector<Finding> insert_certificate(const StageFacts& facts, Trace&) {
   constexpr std::string_view id = "insert-certificate";
   std::vector<Finding> findings;
   for (const plan::Insert& insert : facts.plan.inserts) {
-    if (insert.certificate.empty())
+    if (!is_stated(insert.certificate))
       findings.push_back(missing(id, insert.id, fmt::format("insert {} has no certificate or batch", insert.id),
                                  "[[insert]] certificate = \"lot ...\""));
     else

@@ -5,7 +5,7 @@
 //
 // Source   ACI 318-19 17.6.2.2.1, 17.6.2.2.3.
 // Choice   The standard leaves the second form to the designer. Above 11.4 in it gives more than the first
-//          (8 % at 20 in), below it less. Nobody chose it here, so the lesser of the two is used.
+//          (8 % at 18 in), below it less. Nobody chose it here, so the lesser of the two is used.
 
 #include "resistances/basic_breakout.hpp"
 

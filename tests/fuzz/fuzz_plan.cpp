@@ -1,9 +1,7 @@
-// Can any text crash the reader of plans, or make it break a promise: a plan that later stages can take
-// for granted, or
-// at least one fault, in the order of the file, with a message that no terminal obeys?
+// Can any text crash the reader of plans, or make it break a promise: a plan that later stages can take for
+// granted, or at least one fault, in the order of the file, with a message that no terminal obeys?
 //
-// Open-ended: built by -DFIRSTPICK_FUZZ=ON, run by hand from the top of the source tree, where the tables
-// are:
+// Open-ended: built by -DFIRSTPICK_FUZZ=ON, run by hand from the top of the source tree, where the tables are:
 //   fuzz_plan -dict=tests/fuzz/plan.dict <a folder of your own> tests/fuzz/corpus/plan
 
 #include <algorithm>

@@ -15,7 +15,7 @@ TEST_CASE("engineer-named: passes with a name") {
 
 TEST_CASE("engineer-named: missing without one") {
   SlabLift lift;
-  lift.plan.piece.engineer = "";
+  lift.plan.piece.engineer = GENERATE("", " ", "\t ");
   const Finding finding = finding_for("engineer-named", "SL-1", lift.facts());
   CHECK(finding.result == Result::missing);
   check_says_why(finding);
