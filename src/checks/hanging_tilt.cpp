@@ -33,7 +33,10 @@ std::vector<Finding> hanging_tilt(const StageFacts& facts, Trace& trace) {
     finding.text = fmt::format("the piece hangs {} out of level, {} is the most",
                                firstpick::print(std::get<Demand<Angle>>(tilt).value, units, Rounding::up),
                                firstpick::print(limit.value, units, Rounding::down));
-    finding.remedy = "legs that bring the hook over the centre of gravity; fewer free sheaves";
+    const bool sheaves = facts.rigging && !facts.rigging->equalised.empty();
+    finding.remedy = sheaves ? "fewer equalised legs, which let the piece turn; legs that bring the hook over the "
+                               "centre of gravity"
+                             : "legs that bring the hook over the centre of gravity";
   }
   return {finding};
 }

@@ -114,7 +114,7 @@ ModeCheck check_breakout(const StageFacts& facts, const InsertSituation& situati
   for (const auto& group : facts.anchorage.groups) {
     if (group.size() < 2 || !contains(group, insert)) continue;
     const Loaded together = loaded(facts, group, tension);
-    if (together.indices.size() < 2) continue;
+    if (together.indices.size() < 2 || !contains(together.indices, insert)) continue;
     keep_worse(worst, judged(together.sum, group_breakout(facts, together, tension, f_c, trace), facts,
                              together.indices));
   }
@@ -130,7 +130,7 @@ ModeCheck check_pryout(const StageFacts& facts, const InsertSituation& situation
   for (const auto& group : facts.anchorage.groups) {
     if (group.size() < 2 || !contains(group, insert)) continue;
     const Loaded together = loaded(facts, group, shear);
-    if (together.indices.size() < 2) continue;
+    if (together.indices.size() < 2 || !contains(together.indices, insert)) continue;
     const auto breakout = group_breakout(facts, together, shear, f_c, trace);
     keep_worse(worst, judged(together.sum, resistances::pryout(together.inserts, breakout, facts.rules.headed, trace),
                              facts, together.indices));
@@ -146,7 +146,7 @@ ModeCheck check_side_blowout(const StageFacts& facts, const InsertSituation& sit
   for (const auto& row : facts.anchorage.blowout_rows) {
     if (!contains(row.inserts, insert)) continue;
     const Loaded together = loaded(facts, row.inserts, tension);
-    if (together.indices.size() < 2) continue;
+    if (together.indices.size() < 2 || !contains(together.indices, insert)) continue;
     keep_worse(worst, judged(together.sum,
                              resistances::side_blowout(together.inserts, row.towards, f_c, facts.rules.headed, trace),
                              facts, together.indices));
@@ -154,17 +154,21 @@ ModeCheck check_side_blowout(const StageFacts& facts, const InsertSituation& sit
   return worst;
 }
 
+// A shear along the edge is not away from it, however the last bit of its direction falls.
+constexpr double along_the_edge = 1e-9;
+
 // The row's inserts whose shear does not point away from the edge, and the resultant of their shears.
 ModeCheck check_shear_row(const StageFacts& facts, const InsertSituation& situation, const resistances::EdgeRow& row,
-                          Stress f_c, Trace& trace) {
+                          std::size_t insert, Stress f_c, Trace& trace) {
   ForceVector resultant{};
   const auto towards_edge = [&](std::size_t i) {
     const auto& force = situation.forces.at(i);
     const Direction along = shear_direction(force, facts.body.sites.at(i));
-    return force.shear > Force{} && dot(along, row.towards) >= 0.0 ? force.shear : Force{};
+    return force.shear > Force{} && dot(along, row.towards) >= -along_the_edge ? force.shear : Force{};
   };
   const Loaded together = loaded(facts, row.inserts, towards_edge);
-  if (together.indices.size() < 2) return {.comparison = {.result = Result::pass}, .applies = false};
+  if (together.indices.size() < 2 || !contains(together.indices, insert))
+    return {.comparison = {.result = Result::pass}, .applies = false};
   for (const std::size_t i : together.indices)
     resultant = resultant + shear_direction(situation.forces.at(i), facts.body.sites.at(i)) * situation.forces.at(i).shear;
 
@@ -193,7 +197,7 @@ ModeCheck check_edge_breakout(const StageFacts& facts, const InsertSituation& si
       force.shear,
       resistances::edge_breakout(one, shear_direction(force, *one.site), f_c, facts.rules.headed, trace), facts);
   for (const auto& row : facts.anchorage.shear_rows)
-    if (contains(row.inserts, insert)) keep_worse(worst, check_shear_row(facts, situation, row, f_c, trace));
+    if (contains(row.inserts, insert)) keep_worse(worst, check_shear_row(facts, situation, row, insert, f_c, trace));
   return worst;
 }
 

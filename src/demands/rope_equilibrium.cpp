@@ -16,6 +16,19 @@ constexpr double slack_below = 1e-9;      // tension that does not count as hold
 constexpr double stiffest = 1e-6;         // strain under the whole load that a rope is counted on to have
 constexpr double least_curvature = 1e-6;  // energy of a unit move below which a body counts as free to move
 
+// A start on a ridge of the energy would stay there, or leave it by the last bit of some number.
+template <std::size_t bodies>
+Attitude<bodies> nudged(const RopeSystem<bodies>& system, const Attitude<bodies>& at) {
+  constexpr Point turn{0.6e-3, 0.64e-3, 0.48e-3};  // oblique to everything that is drawn square
+  Move<bodies> nudge{};
+  for (std::size_t body = 0; body < bodies; ++body) {
+    nudge[6 * body + 3] = turn.x;
+    nudge[6 * body + 4] = turn.y;
+    nudge[6 * body + 5] = turn.z;
+  }
+  return moved(system, at, nudge);
+}
+
 // Every small move but the free yaw costs energy. Ropes without tension are not counted on.
 template <std::size_t bodies>
 bool stays(const RopeSystem<bodies>& system, const Attitude<bodies>& at, const Tensions& tension) {
@@ -42,7 +55,7 @@ Rest<bodies> come_to_rest(const RopeSystem<bodies>& system, const std::array<Pos
 
   Rest<bodies> rest;
   rest.poses = start;
-  Attitude<bodies> valley = attitude(system, start);
+  Attitude<bodies> valley = nudged(system, attitude(system, start));
   for (const Descent& descent : descents) {
     go_downhill(system, valley, descent);
     Attitude<bodies> at = valley;

@@ -43,7 +43,6 @@ bool hangs_on_a_sheave(const HungPiece& piece, const Hanging& hanging) {
 }  // namespace
 
 NotAssessed would_move(const HungPiece& piece, const Hanging& hanging) {
-  const char* remedy = "inserts well above the centre of gravity, or a third leg off the line of the others";
   if (hangs_on_a_sheave(piece, hanging))
     return {
         "the piece would tip: the equalised legs run over their sheave, and the centre of gravity is not low "
@@ -51,11 +50,13 @@ NotAssessed would_move(const HungPiece& piece, const Hanging& hanging) {
         "legs that are not equalised, or longer ones"};
   const double height = height_of_picks(piece, hanging, hanging.up);
   if (height < -level_within)
-    return {"the piece would roll: its centre of gravity is above the picks", remedy};
+    return {"the piece would roll: its centre of gravity is above the picks",
+            "inserts well above the centre of gravity, or a third leg off the line of the others"};
   if (height < level_within)
     return {"the piece would roll: its centre of gravity is level with the picks, and nothing brings it back",
-            remedy};
-  return {"the piece would not hang still: it can move without lifting its weight", remedy};
+            "inserts well above the centre of gravity, or a third leg off the line of the others"};
+  return {"the piece would not hang still: it can move without lifting its weight",
+          "a third leg off the line of the others; fewer sheaves"};
 }
 
 NotAssessed rolled_over(const HungPiece& piece, const Hanging& hanging) {

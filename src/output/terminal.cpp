@@ -77,7 +77,8 @@ std::vector<Reason> reasons(const Report& report, Result result) {
       if (f.result != result) continue;
       auto same = std::ranges::find_if(all, [&](const Reason& r) { return same_reason(r, f); });
       if (same == all.end()) same = all.insert(all.end(), Reason{.result = f.result, .rule = f.rule});
-      if (same->subjects.empty() || f.utilization.value_or(0.0) > same->utilization) {
+      constexpr double more = 1.0 + 1e-9;  // of equals the first, whatever their last bits
+      if (same->subjects.empty() || f.utilization.value_or(0.0) > more * same->utilization) {
         same->utilization = f.utilization.value_or(0.0);
         same->text = f.text;
         same->remedy = f.remedy;

@@ -36,12 +36,12 @@ std::optional<MassProperties> mass_properties(const Assembly& assembly) {
     BRepGProp::VolumeProperties(assembly.solid, measured);
   else
     error = BRepGProp::VolumeProperties(assembly.solid, measured, relative_accuracy);
-  MassProperties found{measured.Mass() * mm * mm * mm, position(measured.CentreOfMass()), {}};
-  const gp_Mat inertia_mm5 = measured.MatrixOfInertia();
+  MassProperties found{measured.Mass() * m3, position(measured.CentreOfMass()), {}};
+  const gp_Mat inertia_m5 = measured.MatrixOfInertia();
   bool finite = is_finite(found.centroid.x) && is_finite(found.centroid.y) && is_finite(found.centroid.z);
   for (int row = 0; row < 3; ++row)
     for (int column = 0; column < 3; ++column) {
-      const double number = inertia_mm5.Value(row + 1, column + 1) * 1e-15;
+      const double number = inertia_m5.Value(row + 1, column + 1);
       finite = finite && std::isfinite(number);
       found.inertia_per_density_m5[static_cast<std::size_t>(row)][static_cast<std::size_t>(column)] = number;
     }

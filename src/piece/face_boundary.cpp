@@ -26,8 +26,8 @@ namespace firstpick::piece {
 namespace {
 
 constexpr double chord_turn_rad = 7.5 * M_PI / 180.0;
-constexpr double chord_sagitta_mm = 0.2;
-constexpr double same_place_mm = 1e-6, same_direction_rad = 1e-9;
+constexpr double chord_sagitta_m = 0.2e-3;
+constexpr double same_place_m = 1e-7, same_direction_rad = 1e-9;
 
 std::vector<TopoDS_Edge> edges_in_order(const TopoDS_Wire& wire, const TopoDS_Face& face) {
   std::vector<TopoDS_Edge> edges;
@@ -49,10 +49,10 @@ bool continues(const TopoDS_Edge& edge, const TopoDS_Edge& next) {
   if (a.GetType() != b.GetType()) return false;
   if (a.GetType() == GeomAbs_Line)
     return a.Line().Direction().IsParallel(b.Line().Direction(), same_direction_rad) &&
-           a.Line().Distance(b.Line().Location()) < same_place_mm;
+           a.Line().Distance(b.Line().Location()) < same_place_m;
   if (a.GetType() == GeomAbs_Circle)
-    return a.Circle().Location().Distance(b.Circle().Location()) < same_place_mm &&
-           std::abs(a.Circle().Radius() - b.Circle().Radius()) < same_place_mm;
+    return a.Circle().Location().Distance(b.Circle().Location()) < same_place_m &&
+           std::abs(a.Circle().Radius() - b.Circle().Radius()) < same_place_m;
   return false;
 }
 
@@ -78,14 +78,14 @@ std::vector<double> parameters(const BRepAdaptor_Curve& curve) {
   if (curve.GetType() == GeomAbs_Line) return {first, last};
   std::vector<double> found;
   if (curve.GetType() == GeomAbs_Circle) {
-    const double radius_mm = curve.Circle().Radius();
+    const double radius_m = curve.Circle().Radius();
     const double by_sagitta =
-        radius_mm > chord_sagitta_mm ? 2.0 * std::acos(1.0 - chord_sagitta_mm / radius_mm) : 1.0;
+        radius_m > chord_sagitta_m ? 2.0 * std::acos(1.0 - chord_sagitta_m / radius_m) : 1.0;
     const int count = static_cast<int>(std::ceil((last - first) / std::min(chord_turn_rad, by_sagitta)));
     for (int i = 0; i <= count; ++i) found.push_back(first + (last - first) * i / count);
     return found;
   }
-  const GCPnts_TangentialDeflection points(curve, chord_turn_rad, 0.5 * chord_sagitta_mm);
+  const GCPnts_TangentialDeflection points(curve, chord_turn_rad, 0.5 * chord_sagitta_m);
   for (int i = 1; i <= points.NbPoints(); ++i) found.push_back(points.Parameter(i));
   return found;
 }
@@ -134,7 +134,7 @@ gp_Vec2d where_tangents_meet(const Sample& from, const Sample& to) {
 
 std::vector<plan::PlanarPoint> chords(const std::vector<EdgeSamples>& way) {
   std::vector<plan::PlanarPoint> points;
-  const auto add = [&](const gp_Vec2d& at) { points.push_back({at.X() * mm, at.Y() * mm}); };
+  const auto add = [&](const gp_Vec2d& at) { points.push_back({at.X() * m, at.Y() * m}); };
   for (const EdgeSamples& samples : way)
     for (std::size_t i = 0; i + 1 < samples.size(); ++i) {
       const bool in_now = bulges_in(samples[i], samples[i + 1]);
@@ -150,7 +150,7 @@ EdgeDistance distance_to(const TopoDS_Edge& edge, const gp_Pnt& origin, bool ope
   if (!nearest.IsDone() || nearest.NbSolution() == 0)
     throw Standard_Failure("no distance from an insert to an edge of its face");
   const gp_Dir towards(gp_Vec(origin, nearest.PointOnShape2(1)));
-  return {nearest.Value() * mm, direction(towards), opening};
+  return {nearest.Value() * m, direction(towards), opening};
 }
 
 }  // namespace

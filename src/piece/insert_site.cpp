@@ -28,10 +28,11 @@ namespace firstpick::piece {
 namespace {
 
 constexpr Length off_the_face = 1.0 * mm;  // more than half of 1/16 in
+constexpr Length rounding = 1e-6 * mm;
 
 struct Foot {  // nearest point of one face
   std::size_t face = 0;
-  double distance_mm = std::numeric_limits<double>::infinity();
+  double distance_m = std::numeric_limits<double>::infinity();
   gp_Pnt point;
 };
 
@@ -66,11 +67,11 @@ class Seats {
     std::vector<Foot> found;
     const TopoDS_Vertex vertex = BRepBuilderAPI_MakeVertex(point).Vertex();
     Bnd_Box around(point, point);
-    around.Enlarge(in(mm, off_the_face));
+    around.Enlarge(in(m, off_the_face + rounding));
     for (std::size_t i = 0; i < boxes_.size(); ++i) {
       if (boxes_[i].IsOut(around)) continue;
       const Foot foot = foot_on(assembly_.faces[i].face, i, vertex);
-      if (foot.distance_mm <= in(mm, off_the_face)) found.push_back(foot);
+      if (foot.distance_m <= in(m, off_the_face + rounding)) found.push_back(foot);
     }
     return found;
   }
@@ -80,7 +81,7 @@ class Seats {
     Foot best;
     for (std::size_t i = 0; i < assembly_.faces.size(); ++i) {
       const Foot foot = foot_on(assembly_.faces[i].face, i, vertex);
-      if (foot.distance_mm < best.distance_mm) best = foot;
+      if (foot.distance_m < best.distance_m) best = foot;
     }
     return best;
   }
@@ -89,22 +90,22 @@ class Seats {
   // end of the concrete where the ray itself runs along a face; they count only where they differ by more
   // than a slope can.
   std::optional<Length> thickness(const gp_Pnt& point, const gp_Dir& normal) {
-    constexpr double beside_mm = 0.01, of_a_step_mm = 1.0;
+    constexpr double beside_m = 1e-5, of_a_step_m = 1e-3;
     const gp_Ax2 axes(point, normal);
-    const gp_Vec x = gp_Vec(axes.XDirection()) * beside_mm, y = gp_Vec(axes.YDirection()) * beside_mm;
-    std::optional<double> shortest = depth_mm(point, normal);
+    const gp_Vec x = gp_Vec(axes.XDirection()) * beside_m, y = gp_Vec(axes.YDirection()) * beside_m;
+    std::optional<double> shortest = depth_m(point, normal);
     for (const gp_Vec& aside : {x, y, x.Reversed(), y.Reversed()}) {
-      const auto depth = depth_mm(point.Translated(aside), normal);
-      if (depth && (!shortest || *depth < *shortest - of_a_step_mm)) shortest = depth;
+      const auto depth = depth_m(point.Translated(aside), normal);
+      if (depth && (!shortest || *depth < *shortest - of_a_step_m)) shortest = depth;
     }
     if (!shortest) return {};
-    return *shortest * mm;
+    return *shortest * m;
   }
 
  private:
-  std::optional<double> depth_mm(const gp_Pnt& point, const gp_Dir& normal) {
-    constexpr double behind_the_face_mm = 1e-3, beyond_any_piece_mm = 1e6;
-    ray_.Perform(gp_Lin(point, normal.Reversed()), behind_the_face_mm, beyond_any_piece_mm);
+  std::optional<double> depth_m(const gp_Pnt& point, const gp_Dir& normal) {
+    constexpr double behind_the_face_m = 1e-6, beyond_any_piece_m = 1e3;
+    ray_.Perform(gp_Lin(point, normal.Reversed()), behind_the_face_m, beyond_any_piece_m);
     std::optional<double> nearest;
     if (!ray_.IsDone()) return nearest;
     for (int i = 1; i <= ray_.NbPnt(); ++i)
@@ -125,7 +126,7 @@ Diagnostic off_the_concrete(const plan::Plan& plan, const plan::Insert& insert, 
   const UnitSystem units = plan.piece.units;
   return {plan.file, insert.place,
           fmt::format("insert '{}' does not lie on the concrete: the nearest face is {} away", insert.id,
-                      print(nearest.distance_mm * mm, units)),
+                      print(nearest.distance_m * m, units)),
           fmt::format("the nearest point of the concrete is {}", shown(position(nearest.point), units))};
 }
 
@@ -176,7 +177,7 @@ std::vector<InsertSite> insert_sites(const plan::Plan& plan, const Assembly& ass
           {plan.file, insert.place, fmt::format("the place of insert '{}' is not a number", insert.id), ""});
       continue;
     }
-    const gp_Pnt point = point_mm(insert.at);
+    const gp_Pnt point = point_m(insert.at);
     const std::vector<Foot> feet = seats.at(point);
     if (feet.empty()) {
       faults.push_back(off_the_concrete(plan, insert, seats.nearest(point)));

@@ -11,6 +11,7 @@
 #include <BRepGProp.hxx>
 #include <BRep_Tool.hxx>
 #include <GProp_GProps.hxx>
+#include <Interface_Static.hxx>
 #include <Message.hxx>
 #include <Message_Messenger.hxx>
 #include <Message_Printer.hxx>
@@ -25,6 +26,7 @@ namespace {
 
 void read_step(const MeshFile& file, MeshRead& read) {
   STEPControl_Reader reader;
+  Interface_Static::SetCVal("xstep.cascade.unit", "M");  // known from the first reader on
   if (reader.ReadFile(file.path.c_str()) != IFSelect_RetDone) {
     read.fault = "is not a STEP file that can be read";
     return;

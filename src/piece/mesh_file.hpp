@@ -11,11 +11,11 @@ namespace firstpick::piece {
 struct MeshFile {
   std::string path;
   bool is_stl = false;
-  double mm_per_unit = 1.0;  // STL only: a STEP file names its unit
+  double m_per_unit = 1.0;  // STL only: a STEP file names its unit
 };
 
 struct MeshRead {
-  TopoDS_Shape solid;  // one closed solid in millimetres, outward, unless `fault` says why not
+  TopoDS_Shape solid;  // one closed solid in metres, outward, unless `fault` says why not
   std::string fault, help;
 };
 

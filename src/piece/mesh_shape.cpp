@@ -17,8 +17,8 @@ namespace fs = std::filesystem;
 
 constexpr std::uintmax_t largest_file = 64u << 20;  // bytes
 
-// The module lies beside the program, in the build tree as in an installed one. It stays loaded; a second call finds
-// it again.
+// The module lies beside the program, in the build tree as in an installed one. It stays loaded; a second
+// call finds it again.
 ReadMeshFile module_function() {
   std::error_code ignored;
   const fs::path program = fs::read_symlink("/proc/self/exe", ignored);
@@ -63,7 +63,7 @@ std::variant<TopoDS_Shape, ShapeFault> mesh_shape(const plan::Solid& mesh, const
     return ShapeFault{"the part of the program that reads STEP and STL files is missing",
                       fmt::format("{} belongs to the installed program", mesh_module)};
   MeshRead read;
-  read_mesh_file({path.string(), ending == ".stl", in(mm, mesh.file_unit)}, read);
+  read_mesh_file({path.string(), ending == ".stl", in(m, mesh.file_unit)}, read);
   if (!read.fault.empty()) return ShapeFault{fmt::format("file '{}' {}", mesh.file, read.fault), read.help};
   return read.solid;
 }

@@ -1,7 +1,9 @@
-// Facets of an STL file to a solid. Each side of a facet is the side of exactly one other facet, run the other
-// way. Facets become one face only where they lie on one plane to the kernel's 1e-7 mm; elsewhere the lines
-// between them count as edges of the face an insert sits in, which errs on the safe side. STEP has no such lines.
+// Facets of an STL file to a solid. Each side of a facet is the side of exactly one other facet, run the
+// other way. Facets become one face only where they lie on one plane to the kernel's 1e-7 m; elsewhere the
+// lines between them count as edges of the face an insert sits in, which errs on the safe side. STEP has no
+// such lines.
 
+#include <algorithm>
 #include <array>
 #include <cstdint>
 #include <map>
@@ -31,14 +33,14 @@ constexpr int most_facets = 5000;  // about a millisecond each
 
 using Facet = std::array<std::size_t, 3>;  // indices of its corners
 struct Facets {
-  std::vector<gp_Pnt> corners_mm;
+  std::vector<gp_Pnt> corners_m;
   std::vector<Facet> facets;
 };
 using Side = std::pair<std::size_t, std::size_t>;
 
-Facets scaled(const Poly_Triangulation& read, double mm_per_unit) {
+Facets scaled(const Poly_Triangulation& read, double m_per_unit) {
   Facets facets;
-  for (int i = 1; i <= read.NbNodes(); ++i) facets.corners_mm.push_back(read.Node(i).Scaled({}, mm_per_unit));
+  for (int i = 1; i <= read.NbNodes(); ++i) facets.corners_m.push_back(read.Node(i).Scaled({}, m_per_unit));
   for (int i = 1; i <= read.NbTriangles(); ++i) {
     int a, b, c;
     read.Triangle(i).Get(a, b, c);
@@ -49,8 +51,14 @@ Facets scaled(const Poly_Triangulation& read, double mm_per_unit) {
 }
 
 gp_Vec doubled_area(const Facets& all, const Facet& f) {
-  return gp_Vec(all.corners_mm[f[0]], all.corners_mm[f[1]])
-      .Crossed({all.corners_mm[f[0]], all.corners_mm[f[2]]});
+  return gp_Vec(all.corners_m[f[0]], all.corners_m[f[1]]).Crossed({all.corners_m[f[0]], all.corners_m[f[2]]});
+}
+
+double height_m(const Facets& all, const Facet& f) {  // above its longest side
+  double longest = 0.0;
+  for (std::size_t k = 0; k < 3; ++k)
+    longest = std::max(longest, all.corners_m[f[k]].Distance(all.corners_m[f[(k + 1) % 3]]));
+  return longest > 0.0 ? doubled_area(all, f).Magnitude() / longest : 0.0;
 }
 
 // Which facet has this side, in this sense; empty when a side is used twice.
@@ -63,10 +71,8 @@ std::map<Side, std::size_t> sides(const Facets& all) {
 }
 
 std::string closure_fault(const Facets& all, const std::map<Side, std::size_t>& side_of) {
-  constexpr double least_mm2 = 1e-6;
   for (std::size_t i = 0; i < all.facets.size(); ++i)
-    if (!(doubled_area(all, all.facets[i]).Magnitude() > least_mm2))
-      return fmt::format("has no area in facet {}", i + 1);
+    if (!(height_m(all, all.facets[i]) > 1e-6)) return fmt::format("has no area in facet {}", i + 1);
   if (side_of.empty())
     return "is not a closed surface: more than two facets meet along one side, or facets face both ways";
   for (const auto& [side, facet] : side_of)
@@ -101,7 +107,7 @@ std::vector<std::size_t> shell_numbers(const Facets& all, const std::map<Side, s
 class ShellBuilder {
  public:
   explicit ShellBuilder(const Facets& all) : all_(all) {
-    for (const gp_Pnt& corner : all.corners_mm) {
+    for (const gp_Pnt& corner : all.corners_m) {
       TopoDS_Vertex vertex;
       builder_.MakeVertex(vertex, corner, Precision::Confusion());
       vertices_.push_back(vertex);
@@ -113,7 +119,7 @@ class ShellBuilder {
     builder_.MakeWire(wire);
     for (std::size_t k = 0; k < 3; ++k) builder_.Add(wire, edge(facet[k], facet[(k + 1) % 3]));
     wire.Closed(true);
-    return BRepBuilderAPI_MakeFace(gp_Pln(all_.corners_mm[facet[0]], gp_Dir(doubled_area(all_, facet))), wire)
+    return BRepBuilderAPI_MakeFace(gp_Pln(all_.corners_m[facet[0]], gp_Dir(doubled_area(all_, facet))), wire)
         .Face();
   }
 
@@ -134,7 +140,7 @@ class ShellBuilder {
 struct ClosedShell {
   TopoDS_Shell shell;
   gp_Pnt corner;
-  double volume_mm3 = 0.0;
+  double volume_m3 = 0.0;
 };
 
 std::vector<ClosedShell> closed_shells(const Facets& all, const std::vector<std::size_t>& number) {
@@ -144,12 +150,12 @@ std::vector<ClosedShell> closed_shells(const Facets& all, const std::vector<std:
   for (std::size_t i = 0; i < all.facets.size(); ++i) {
     const Facet& facet = all.facets[i];
     if (number[i] == shells.size()) {
-      shells.push_back({{}, all.corners_mm[facet[0]], 0.0});
+      shells.push_back({{}, all.corners_m[facet[0]], 0.0});
       builder.MakeShell(shells.back().shell);
     }
     ClosedShell& shell = shells[number[i]];
     builder.Add(shell.shell, faces.face(facet));
-    shell.volume_mm3 += gp_Vec(all.corners_mm[facet[0]].XYZ()).Dot(doubled_area(all, facet)) / 6.0;
+    shell.volume_m3 += gp_Vec(all.corners_m[facet[0]].XYZ()).Dot(doubled_area(all, facet)) / 6.0;
   }
   for (ClosedShell& shell : shells) shell.shell.Closed(true);
   return shells;
@@ -163,7 +169,7 @@ void make_solid(const std::vector<ClosedShell>& shells, MeshRead& read) {
   builder.MakeSolid(solid);
   int bodies = 0;
   for (const ClosedShell& shell : shells)
-    if (shell.volume_mm3 > 0.0) {
+    if (shell.volume_m3 > 0.0) {
       builder.Add(outer, shell.shell);
       ++bodies;
     }
@@ -174,7 +180,7 @@ void make_solid(const std::vector<ClosedShell>& shells, MeshRead& read) {
   }
   for (const ClosedShell& shell : shells) {
     builder.Add(solid, shell.shell);
-    const bool is_void = !(shell.volume_mm3 > 0.0);
+    const bool is_void = !(shell.volume_m3 > 0.0);
     if (is_void &&
         BRepClass3d_SolidClassifier(outer, shell.corner, Precision::Confusion()).State() != TopAbs_IN)
       read.fault = "holds a void outside its solid";
@@ -196,7 +202,7 @@ void read_stl(const MeshFile& file, MeshRead& read) {
         fmt::format("up to {} facets are read; a STEP file holds a round surface as one face", most_facets);
     return;
   }
-  const Facets all = scaled(*triangles, file.mm_per_unit);
+  const Facets all = scaled(*triangles, file.m_per_unit);
   const auto side_of = sides(all);
   read.fault = closure_fault(all, side_of);
   if (read.fault.empty()) make_solid(closed_shells(all, shell_numbers(all, side_of)), read);

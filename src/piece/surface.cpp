@@ -17,11 +17,12 @@
 #include <GeomLib_IsPlanarSurface.hxx>
 #include <TopExp_Explorer.hxx>
 #include <TopoDS.hxx>
+#include <gp_Cylinder.hxx>
 
 namespace firstpick::piece {
 namespace {
 
-constexpr double planar_within_mm = 1e-4;
+constexpr double planar_within_m = 1e-7;
 
 struct GaussPoint {
   double at, weight;
@@ -94,6 +95,12 @@ class Downward {
   double from_ = 0.0, to_ = 0.0;
 };
 
+bool is_upright(const TopoDS_Face& face) {
+  const BRepAdaptor_Surface surface(face, false);
+  return surface.GetType() == GeomAbs_Cylinder &&
+         surface.Cylinder().Axis().Direction().IsParallel(gp::DZ(), 1e-12);
+}
+
 }  // namespace
 
 bool is_planar(const TopoDS_Face& face) {
@@ -104,7 +111,7 @@ bool is_planar(const TopoDS_Face& face) {
     case GeomAbs_Cone:
     case GeomAbs_Sphere:
     case GeomAbs_Torus: return false;
-    default: return GeomLib_IsPlanarSurface(BRep_Tool::Surface(face), planar_within_mm).IsPlanar();
+    default: return GeomLib_IsPlanarSurface(BRep_Tool::Surface(face), planar_within_m).IsPlanar();
   }
 }
 
@@ -156,29 +163,30 @@ SurfaceMeasure surface_measure(const TopoDS_Face& face) {
     BRepGProp::SurfaceProperties(face, measured);
   else
     BRepGProp::SurfaceProperties(face, measured, relative_accuracy);
-  return {measured.Mass() * mm2, position(measured.CentreOfMass())};
+  return {measured.Mass() * m2, position(measured.CentreOfMass())};
 }
 
 // Green's theorem over the boundary in the parameters of the surface: the integral of f du dv over the face
 // is the integral of F dv along its edges, F being the integral of f over u.
 Area downward_projection(const TopoDS_Face& face, Area area) {
   if (is_planar(face)) return std::max(0.0, -middle_normal(face).Z()) * area;
+  if (is_upright(face)) return {};
   const Downward downward(face);
-  double sum_mm2 = 0.0;
+  double sum_m2 = 0.0;
   const TopoDS_Shape forward = face.Oriented(TopAbs_FORWARD);
   for (TopExp_Explorer edges(forward, TopAbs_EDGE); edges.More(); edges.Next()) {
     const TopoDS_Edge& edge = TopoDS::Edge(edges.Current());
     const BRepAdaptor_Curve2d curve(edge, TopoDS::Face(forward));
-    const int pieces = std::max(8, curve.NbIntervals(GeomAbs_C2));
+    const int pieces = 4 * std::max(8, curve.NbIntervals(GeomAbs_C2));
     const double along = integral(curve.FirstParameter(), curve.LastParameter(), pieces, [&](double t) {
       gp_Pnt2d at;
       gp_Vec2d step;
       curve.D1(t, at, step);
       return step.Y() == 0.0 ? 0.0 : downward.up_to(at.X(), at.Y()) * step.Y();
     });
-    sum_mm2 += edge.Orientation() == TopAbs_REVERSED ? -along : along;
+    sum_m2 += edge.Orientation() == TopAbs_REVERSED ? -along : along;
   }
-  return std::max(0.0, sum_mm2) * mm2;
+  return std::max(0.0, sum_m2) * m2;
 }
 
 }  // namespace firstpick::piece

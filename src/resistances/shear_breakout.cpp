@@ -115,7 +115,7 @@ EdgeStrength shear_breakout(const ShearEdge& edge, Stress f_c, const tables::Hea
   const Sourced<Ratio>& psi_c = edge.cracked ? model.psi_cV_cracked : model.psi_cV_uncracked;
   const Force V_b = basic_shear_breakout(c_a1, edge.h_ef, edge.d_a, edge.lambda_a, f_c, model, trace);
   const Force V_far = (f.A_Vc / f.A_Vco) * f.psi_ec * psi_c.value * f.psi_h * V_b;
-  const EdgeStrength strength{f.psi_ed * V_far, model.parallel_shear.value * V_far};
+  EdgeStrength strength{f.psi_ed * V_far, model.parallel_shear.value * V_far};
 
   record_areas(edge, f, model, trace);
   record_factors(edge, f, model, trace);

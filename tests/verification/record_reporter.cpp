@@ -6,6 +6,7 @@
 // file, the name of each case, and each assertion `CHECK(ours == Approx(printed).margin(tolerance))`.
 
 #define CATCH_CONFIG_EXTERNAL_INTERFACES
+#include <cmath>
 #include <catch2/catch.hpp>
 
 #include <cstdlib>
@@ -41,7 +42,8 @@ std::string difference(const std::string& ours, const std::string& printed) {
   const double a = std::strtod(ours.c_str(), nullptr), b = std::strtod(printed.c_str(), nullptr);
   if (b == 0.0) return a == 0.0 ? "0" : "-";
   char text[32];
-  std::snprintf(text, sizeof text, "%+.3f %%", 100.0 * (a - b) / b);
+  const double percent = std::round(1e5 * (a - b) / b) / 1e3;
+  std::snprintf(text, sizeof text, percent == 0.0 ? "0.000 %%" : "%+.3f %%", percent);
   return text;
 }
 

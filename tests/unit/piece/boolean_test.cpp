@@ -158,19 +158,20 @@ TEST_CASE("a solid that fills a closed void adds something") {
   CHECK(body.faces.size() == 6);
 }
 
-TEST_CASE("the bounding box is exact") {
+TEST_CASE("the bounding box is exact to the tolerance of the kernel") {
   const auto body = body_of(manhole_base());
-  CHECK(in(mm, body.lowest.x) == Approx(-29.0 * 25.4).margin(1e-6));
-  CHECK(in(mm, body.highest.y) == Approx(29.0 * 25.4).margin(1e-6));
-  CHECK(in(mm, body.lowest.z) == Approx(0.0).margin(1e-6));
-  CHECK(in(mm, body.highest.z) == Approx(54.0 * 25.4).margin(1e-6));
+  CHECK(in(mm, body.lowest.x) == Approx(-29.0 * 25.4).margin(2e-4));
+  CHECK(in(mm, body.highest.y) == Approx(29.0 * 25.4).margin(2e-4));
+  CHECK(in(mm, body.lowest.z) == Approx(0.0).margin(2e-4));
+  CHECK(in(mm, body.highest.z) == Approx(54.0 * 25.4).margin(2e-4));
 }
 
-// Archimedes: two cylinders of one radius that cross at right angles share 16 r3 / 3.
+// Archimedes: two cylinders of one radius that cross at right angles share 16 r3 / 3. Where curved surfaces
+// meet, the kernel holds the curve to 1e-7 m.
 TEST_CASE("two equal cylinders that cross") {
   const auto body = body_of({cylinder("a", at(0, 0, -1000), 600.0 * mm, 2000.0 * mm),
                              cylinder("b", at(-1000, 0, 0), 600.0 * mm, 2000.0 * mm, Axis::x)});
-  CHECK(in(m3, body.volume) == Approx(2.0 * pi * 0.09 * 2.0 - 16.0 / 3.0 * 0.027).epsilon(1e-9));
+  CHECK(in(m3, body.volume) == Approx(2.0 * pi * 0.09 * 2.0 - 16.0 / 3.0 * 0.027).epsilon(1e-8));
   CHECK(in(m, norm(body.centroid)) == Approx(0.0).margin(1e-9));
 }
 

@@ -223,7 +223,7 @@ TEST_CASE("an edge in several pieces on one line is one edge") {
 
 TEST_CASE("a curved face gives normal and thickness, no edges") {
   const std::vector<Solid> riser = {pipe("riser", {}, 1500.0 * mm, 1200.0 * mm, 1000.0 * mm)};
-  for (const double angle : {0.0, 35.0, 90.0, 180.0, 269.0}) {  // 0: on the seam of the kernel's surface
+  for (const double angle : {0.0, 35.0, 45.0, 90.0, 180.0, 269.0}) {  // 45: on the seam of the surface
     CAPTURE(angle);
     const double c = std::cos(angle * pi / 180.0), sn = std::sin(angle * pi / 180.0);
     const auto outside = site(riser, at(750.0 * c, 750.0 * sn, 400));

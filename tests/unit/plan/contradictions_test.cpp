@@ -47,6 +47,15 @@ TEST_CASE("names that nothing has, with what there is") {
             .ends_with("there is no sling 'chain' | the plan has no [[sling]]"));
 }
 
+TEST_CASE("where a section or a name cannot be read, its uses are not called unknown") {
+  CHECK(faults_of(with(whole_plan(), "id = \"bay-2\"", "id = 2")).size() == 1);
+  CHECK(faults_of(with(whole_plan(), "id = \"bay-2\"\n", "")).size() == 1);
+  CHECK(faults_of(with(whole_plan(), "[[crane]]", "[crane]")).size() == 1);
+  CHECK(faults_of(with(whole_plan(), "id = \"two-leg\"", "id = \"\"")).size() == 1);
+  const std::string no_legs = with(whole_plan(), "legs = [\n  " + leg_1 + ",\n  " + leg_2 + ",\n]\n", "");
+  CHECK(faults_of(no_legs) == List{place_of(no_legs, "[[rigging]]") + " [[rigging]] needs [[rigging.legs]]"});
+}
+
 TEST_CASE("an insert that no leg reaches is a fault, and a leg to nowhere is one message") {
   const std::string unreached = with(whole_plan(), ",\n  " + leg_2 + ",\n", "\n");
   CHECK(faults_of(unreached) == List{place_of(unreached, "[[insert]]\nid = \"A2\"") +

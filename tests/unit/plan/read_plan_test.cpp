@@ -227,6 +227,55 @@ TEST_CASE("the plan of the design is read: insert, gear and stage") {
   CHECK_FALSE(plan.stages[0].dynamic_factor.has_value());
 }
 
+TEST_CASE("the keys that the plan of the design leaves out are read too") {
+  std::string text = culvert;
+  text = with(text, "cracked = true\n", R"(cracked = false
+form_stripping_strength = "11 MPa"
+lifting_strength = "12 MPa"
+transportation_strength = "13 MPa"
+)");
+  text = with(text, "cure = \"field\"\n", "cure = \"match\"\nvalid_for = \"14 h\"\nreport = \"T-118\"\n");
+  text = with(text, "draft = \"1 deg\"\n", "adhesion = \"1.5 kPa\"\n");
+  text = with(text, "weight = \"350 lb\"\n", "weight = \"350 lb\"\nat = [\"1 m\", \"2 m\", \"-3 m\"]\n");
+  text =
+      with(text, "hanger_bar = false\n", "hanger_bar = true\nthread_pitch = \"2.5 mm\"\ntype = \"stud\"\n");
+  text = with(text, "rated = \"11250 lb\"\n", R"(design_factor = 4.5
+minimum_angle = "45 deg"
+axial_stiffness = "8 MN"
+)");
+  text = with(text, "hoist_speed = \"24 ft/min\"\n", "block = \"0 lb\"\nhoist_class = \"slow\"\n");
+  text = with(text, "equalised = []\n", "weight = \"80 kg\"\n");
+  text += "at = 2026-03-03T08:00:00\ndynamic_factor = 1.25\n";
+  text = with(text, "kind = \"strip\"", "kind = \"haul\"");
+  const Plan plan = plan_of(text);
+
+  CHECK(plan.concrete.cracked == false);
+  CHECK(near(plan.concrete.form_stripping_strength.value(), 11.0 * MPa));
+  CHECK(near(plan.concrete.lifting_strength.value(), 12.0 * MPa));
+  CHECK(near(plan.concrete.transportation_strength.value(), 13.0 * MPa));
+  CHECK(plan.concrete.evidence.value().cure == Cure::match);
+  CHECK(near(plan.concrete.evidence->valid_for.value(), 14.0 * hour));
+  CHECK(plan.concrete.evidence->report == "T-118");
+  CHECK_FALSE(plan.form.value().contacts.at(0).draft.has_value());
+  CHECK(near(plan.form->contacts.at(0).adhesion.value(), 1.5 * kPa));
+  CHECK(near(plan.form->attached.at(0).at.value(), Position{1.0 * m, 2.0 * m, -3.0 * m}));
+  CHECK(plan.inserts.at(0).hanger_bar == true);
+  CHECK(near(plan.inserts.at(0).thread_pitch.value(), 2.5 * mm));
+  CHECK(plan.inserts.at(0).welded_stud);
+  CHECK_FALSE(plan.slings.at(0).rated.has_value());
+  CHECK(plan.slings.at(0).design_factor == 4.5);
+  CHECK(near(plan.slings.at(0).minimum_angle.value(), 45.0 * deg));
+  CHECK(near(plan.slings.at(0).axial_stiffness.value(), 8000.0 * kN));
+  CHECK(near(plan.cranes.at(0).block.value(), 0.0 * newton));
+  CHECK_FALSE(plan.cranes.at(0).hoist_speed.has_value());
+  CHECK(plan.cranes.at(0).hoist_class == "slow");
+  CHECK(near(plan.riggings.at(0).weight.value(), 80.0 * 9.80665 * newton));
+  CHECK(plan.stages.at(0).kind == StageKind::haul);
+  CHECK(plan.stages.at(0).at.value().text == "2026-03-03 08:00");
+  CHECK(near(plan.stages.at(0).dynamic_factor.value(), Ratio{1.25}));
+  CHECK(near(plan_of(with(text, "1.25\n", "\"1.5\"\n")).stages.at(0).dynamic_factor.value(), Ratio{1.5}));
+}
+
 TEST_CASE("the same plan in SI units is the same plan") {
   // Exact by definition: 1 in = 25.4 mm, 1 lb = 0.45359237 kg, 1 lbf = 0.45359237 x 9.80665 N.
   const std::vector<std::pair<std::string, std::string>> twins = {

@@ -147,3 +147,29 @@ TEST_CASE("a shear without direction, or of no number, is not assessed") {
   CHECK_FALSE(is_assessed(edge_breakout(face.group(), right, right, nan * inch, f_c, model, trace)));
   CHECK_FALSE(is_assessed(edge_breakout(Group{}, right, right, Length{}, f_c, model, trace)));
 }
+
+TEST_CASE("of a shear away from an edge only the part along it counts") {
+  const HeadedFace face = edges_at(10, 900, 900, 900);
+  CHECK(row_lb(face, right, {-0.8, 0.6, 0.0}).value() == Approx(2.0 * V_b_lb(10.0) / 0.6));
+}
+
+TEST_CASE("thin but not narrow, and narrow but not thin: c_a1 stays") {
+  // thin: (30 + 30) x 6 / 1800, sqrt(30 / 6); narrow: (9 + 12) x 30 / 1800, 0.7 + 0.3 x 9 / 30
+  CHECK(row_lb(edges_at(20, 900, 500, 500, 6.0), right, right).value() ==
+        Approx(60.0 * 6.0 / 1800.0 * std::sqrt(5.0) * V_b_lb(20.0)));
+  CHECK(row_lb(edges_at(20, 900, 9, 12, 500.0), right, right).value() ==
+        Approx(21.0 * 30.0 / 1800.0 * (0.7 + 0.3 * 9.0 / 30.0) * V_b_lb(20.0)));
+}
+
+TEST_CASE("a row counts with the thinnest concrete, shortest insert and thinnest shank, whichever has them") {
+  for (const std::size_t worse : {0U, 1U}) {
+    CAPTURE(worse);
+    HeadedFace face = edges_at(10, 900, 900, 900);
+    face.add("B", 0.0 * inch, 12.0 * inch);
+    face.sites[worse].thickness = 8.0 * inch;
+    face.inserts[worse].d_a = 0.5 * inch;
+    face.inserts[worse].h_ef = 3.0 * inch;
+    const double V_b = 7.0 * std::pow(6.0, 0.2) * std::sqrt(0.5) * std::sqrt(4000.0) * std::pow(10.0, 1.5);
+    CHECK(row_lb(face, right, right).value() == Approx(42.0 * 8.0 / 450.0 * std::sqrt(15.0 / 8.0) * V_b));
+  }
+}

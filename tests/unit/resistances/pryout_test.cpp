@@ -22,12 +22,15 @@ TEST_CASE("pryout is once or twice the breakout strength, by the depth") {
   }
 }
 
-TEST_CASE("the shallowest insert of a group decides") {
-  HeadedFace face = wide_face();
-  face.add("A", 0.0 * inch, 0.0 * inch, 6.0 * inch);
-  face.add("B", 9.0 * inch, 0.0 * inch, 2.0 * inch);
-  Trace trace;
-  CHECK(in(kip, assessed(pryout(face.group(), N_cb, model, trace)).value) == Approx(10.0));
+TEST_CASE("the shallowest insert of a group decides, wherever it stands in it") {
+  for (const auto& [first, second] : {std::pair{6.0, 2.0}, {2.0, 6.0}}) {
+    CAPTURE(first, second);
+    HeadedFace face = wide_face();
+    face.add("A", 0.0 * inch, 0.0 * inch, first * inch);
+    face.add("B", 9.0 * inch, 0.0 * inch, second * inch);
+    Trace trace;
+    CHECK(in(kip, assessed(pryout(face.group(), N_cb, model, trace)).value) == Approx(10.0));
+  }
 }
 
 TEST_CASE("without a breakout strength there is no pryout strength, for the same reason") {

@@ -95,3 +95,15 @@ TEST_CASE("the trace names the edge") {
   assessed(side_blowout(face.add("A", 5.0 * inch, 3.0 * inch, 9.0 * inch), f_c, model, trace));
   CHECK(step_named(trace, "N_sb_corner").words == "side-face blowout strength of insert A, edge towards -y");
 }
+
+TEST_CASE("a row counts with its least edge distance and its smallest head, whichever insert has them") {
+  for (const bool first_is_worse : {true, false}) {
+    CAPTURE(first_is_worse);
+    HeadedFace face = corner();
+    face.add("A", 1000.0 * inch, (first_is_worse ? 2.5 : 3.0) * inch, 9.0 * inch);
+    face.add("B", 1006.0 * inch, (first_is_worse ? 3.0 : 2.5) * inch, 9.0 * inch);
+    face.inserts[first_is_worse ? 0 : 1].A_brg = 0.5 * in2;
+    const double N_sb = 160.0 * 2.5 * std::sqrt(0.5) * std::sqrt(4000.0);
+    CHECK(in(lbf, of(face).value().value) == Approx((1.0 + 6.0 / 15.0) * N_sb));
+  }
+}
