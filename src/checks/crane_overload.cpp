@@ -1,9 +1,9 @@
-// The hook load, with everything that hangs on the hook, is not above the crane's rating.
+// The hook load, with everything that hangs on the hook, is not above the crane's rating; of two cranes, each.
 //
-//   W_hook = W + W_attached (+ adhesion, by the rule set) + rigging + block <= rated
+//   W_hook <= rated        W_hook: crane_hook_load.cpp
 //
-// Source   hooks, blocks, slings and all handling devices count as load: US Army TM 5-3810-305-10. The rating is for a
-//          static load: the dynamic factor is not applied to it ("crane_load" of the rule set says what is).
+// Source   the rating is for a static load: the dynamic factor is not applied to it ("crane_load" of the rule set
+//          says what is).
 // Absent   no crane, no rating, no weight of the rigging or of the block: HOLD.
 
 #include <fmt/format.h>
@@ -13,50 +13,63 @@
 
 namespace firstpick::checks {
 
-Outcome<Force> crane_hook_load(const StageFacts& facts) {
-  if (const auto* gap = std::get_if<NotAssessed>(&facts.load)) return *gap;
-  if (!facts.rigging) return NotAssessed{"the stage names no rigging", "[[stage]] rigging = \"...\""};
-  if (!facts.rigging->weight)
-    return NotAssessed{fmt::format("the weight of rigging '{}' is not in the plan", facts.rigging->id),
-                       "[[rigging]] weight = \"...\": slings, shackles and rings below the hook"};
-  if (!facts.crane) return NotAssessed{"the stage names no crane", "[[stage]] crane = \"...\""};
-  if (!facts.crane->block)
-    return NotAssessed{fmt::format("the weight of the hook block of crane '{}' is not in the plan", facts.crane->id),
-                       "[[crane]] block = \"...\"; \"0 lb\" where the rating is net of the block"};
-  return Force{std::get<loads::StageLoad>(facts.load).crane_load + *facts.rigging->weight + *facts.crane->block};
+namespace {
+
+void record(const StageFacts& facts, const plan::Crane& crane, Force hook, std::size_t cranes, Trace& trace) {
+  trace.add([&] {
+    const auto& load = std::get<loads::StageLoad>(facts.load);
+    Force carriers{};
+    for (const plan::Beam& beam : facts.rigging->beams) carriers += *beam.weight;
+    for (const plan::Sheave& sheave : facts.rigging->sheaves) carriers += *sheave.weight;
+    const Force rigging = *facts.rigging->weight, block = *crane.block;
+    const double share = (hook - rigging - block) / (load.crane_load + carriers);
+    Step step{.words = cranes > 1 ? "everything that hangs on crane " + crane.id : "everything that hangs on the crane",
+              .result = {"W_hook", in(kN, hook), "kN"},
+              .formula = "W_crane + W_rigging + W_block",
+              .given = {{"W_crane", in(kN, load.crane_load), "kN"},
+                        {"W_rigging", in(kN, rigging), "kN"},
+                        {"W_block", in(kN, block), "kN"}},
+              .clause = facts.rules.crane_load.source.locator,
+              .sources = {facts.rules.crane_load.source}};
+    if (carriers > Force{} || cranes > 1) {
+      step.formula = "s * (W_crane + W_carriers) + W_rigging + W_block";
+      step.given.insert(step.given.begin(), {{"s", share, "1"}});
+      step.given.push_back({"W_carriers", in(kN, carriers), "kN"});
+    }
+    return step;
+  });
 }
 
-std::vector<Finding> crane_overload(const StageFacts& facts, Trace& trace) {
+Finding judged(const StageFacts& facts, const plan::Crane* crane, std::size_t cranes, Trace& trace) {
   constexpr std::string_view id = "crane-overload";
-  const std::string subject = facts.crane ? facts.crane->id : facts.stage.crane;
+  const std::string subject = crane ? crane->id : facts.stage.crane;
   const UnitSystem units = facts.plan.piece.units;
-  const auto hook = crane_hook_load(facts);
+  const auto hook = crane_hook_load(facts, crane);
   Outcome<Demand<Force>> demand = NotAssessed{};
   if (const auto* gap = std::get_if<NotAssessed>(&hook)) demand = *gap;
   else demand = Demand<Force>{std::get<Force>(hook)};
   Outcome<Resistance<Force>> rated = NotAssessed{"the crane's rating is not in the plan", "[[crane]] rated = \"...\""};
-  if (facts.crane && facts.crane->rated) rated = Resistance<Force>{*facts.crane->rated};
+  if (crane && crane->rated) rated = Resistance<Force>{*crane->rated};
 
-  if (is_assessed(hook))
-    trace.add([&] {
-      const auto& load = std::get<loads::StageLoad>(facts.load);
-      return Step{.words = "everything that hangs on the crane",
-                  .result = {"W_hook", in(kN, std::get<Force>(hook)), "kN"},
-                  .formula = "W_crane + W_rigging + W_block",
-                  .given = {{"W_crane", in(kN, load.crane_load), "kN"},
-                            {"W_rigging", in(kN, *facts.rigging->weight), "kN"},
-                            {"W_block", in(kN, *facts.crane->block), "kN"}},
-                  .clause = facts.rules.crane_load.source.locator,
-                  .sources = {facts.rules.crane_load.source}};
-    });
+  if (is_assessed(hook)) record(facts, *crane, std::get<Force>(hook), cranes, trace);
   Finding finding = compared<Force>(id, subject, demand, rated, 1.0, "crane rating");
   if (finding.result == Result::fail) {
     finding.text = fmt::format("{} hangs on crane {}, rated {}",
                                firstpick::print(std::get<Force>(hook), units, Rounding::up), subject,
-                               firstpick::print(*facts.crane->rated, units, Rounding::down));
+                               firstpick::print(*crane->rated, units, Rounding::down));
     finding.remedy = "a crane of more capacity, or less grip of the form";
   }
-  return {finding};
+  return finding;
+}
+
+}  // namespace
+
+std::vector<Finding> crane_overload(const StageFacts& facts, Trace& trace) {
+  const auto cranes = cranes_of(facts);
+  std::vector<Finding> findings;
+  for (const plan::Crane* crane : cranes) findings.push_back(judged(facts, crane, cranes.size(), trace));
+  if (cranes.empty()) findings.push_back(judged(facts, nullptr, 1, trace));
+  return findings;
 }
 
 }  // namespace firstpick::checks

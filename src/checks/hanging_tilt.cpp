@@ -1,4 +1,4 @@
-// The piece hangs level enough, free of the form.
+// The piece hangs level enough, free of the form; so does each beam above it.
 //
 //   tilt <= limit        tilt: angle between the piece's own vertical as cast and the vertical, as it hangs
 //
@@ -10,6 +10,30 @@
 #include "checks/rule.hpp"
 
 namespace firstpick::checks {
+
+namespace {
+
+std::vector<Finding> beams(const StageFacts& facts) {
+  std::vector<Finding> findings;
+  const auto* hanging = std::get_if<demands::Hanging>(&facts.hanging);
+  if (!hanging || !facts.rigging) return findings;
+  const auto& limit = facts.rules.maximum_tilt;
+  const UnitSystem units = facts.plan.piece.units;
+  for (std::size_t i = 0; i < facts.rigging->beams.size() && i < hanging->carriers.size(); ++i) {
+    const std::string& beam = facts.rigging->beams[i].id;
+    const Angle tilt = hanging->carriers[i].tilt;
+    findings.push_back(compared<Angle>("hanging-tilt", beam, Demand<Angle>{tilt}, Resistance<Angle>{limit.value}, 1.0,
+                                       "rule set " + facts.rules.id));
+    if (findings.back().result != Result::fail) continue;
+    findings.back().text = fmt::format("beam {} hangs {} out of level, {} is the most", beam,
+                                       firstpick::print(tilt, units, Rounding::up),
+                                       firstpick::print(limit.value, units, Rounding::down));
+    findings.back().remedy = "the hook and the loads below the beam in balance about its middle";
+  }
+  return findings;
+}
+
+}  // namespace
 
 std::vector<Finding> hanging_tilt(const StageFacts& facts, Trace& trace) {
   constexpr std::string_view id = "hanging-tilt";
@@ -33,12 +57,14 @@ std::vector<Finding> hanging_tilt(const StageFacts& facts, Trace& trace) {
     finding.text = fmt::format("the piece hangs {} out of level, {} is the most",
                                firstpick::print(std::get<Demand<Angle>>(tilt).value, units, Rounding::up),
                                firstpick::print(limit.value, units, Rounding::down));
-    const bool sheaves = facts.rigging && !facts.rigging->equalised.empty();
+    const bool sheaves = facts.rigging && (!facts.rigging->equalised.empty() || !facts.rigging->sheaves.empty());
     finding.remedy = sheaves ? "fewer equalised legs, which let the piece turn; legs that bring the hook over the "
                                "centre of gravity"
                              : "legs that bring the hook over the centre of gravity";
   }
-  return {finding};
+  std::vector<Finding> findings{std::move(finding)};
+  for (Finding& beam : beams(facts)) findings.push_back(std::move(beam));
+  return findings;
 }
 
 }  // namespace firstpick::checks

@@ -11,7 +11,7 @@
 namespace firstpick::checks {
 
 // Which subjects a rule must give a finding for; the coverage guard counts them.
-enum class Scope { piece, rigging, crane, leg, insert, headed_insert, rated_insert };
+enum class Scope { piece, rigging, crane, leg, insert, headed_insert, rated_insert, beam, sheave };
 
 std::string_view word_for(Scope scope);  // "piece", "rigging", "crane", "leg", "insert", "headed insert", "rated insert"
 
@@ -41,6 +41,8 @@ std::vector<Finding> strength_below_required(const StageFacts& facts, Trace& tra
 std::vector<Finding> rigging_statics(const StageFacts& facts, Trace& trace);
 std::vector<Finding> hanging_tilt(const StageFacts& facts, Trace& trace);
 std::vector<Finding> crane_overload(const StageFacts& facts, Trace& trace);
+std::vector<Finding> beam_overload(const StageFacts& facts, Trace& trace);
+std::vector<Finding> sheave_overload(const StageFacts& facts, Trace& trace);
 std::vector<Finding> sling_overload(const StageFacts& facts, Trace& trace);
 std::vector<Finding> sling_angle(const StageFacts& facts, Trace& trace);
 std::vector<Finding> hardware_factor(const StageFacts& facts, Trace& trace);

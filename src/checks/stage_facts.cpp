@@ -6,6 +6,8 @@
 #include <fmt/format.h>
 
 #include "checks/insert_modes.hpp"
+#include "demands/length_errors.hpp"
+#include "plan/rigging_tree.hpp"
 #include "strength/strength_at_lift.hpp"
 
 namespace firstpick::checks {
@@ -18,21 +20,72 @@ const Named* named(const std::vector<Named>& all, const std::string& id) {
   return found == all.end() ? nullptr : &*found;
 }
 
-// The rigging as the statics need it: attachment points, lengths, stiffness, ropes.
+Outcome<Force> weight_of(const std::optional<Force>& weight, std::string_view kind, const std::string& id) {
+  if (weight) return *weight;
+  return NotAssessed{fmt::format("the weight of {} '{}' is not in the plan", kind, id),
+                     fmt::format("[[rigging.{}]] weight = \"...\"", kind)};
+}
+
+// Beams, then sheaves, as carrier_end() counts them.
+Outcome<std::vector<demands::Carrier>> carriers_of(const plan::Rigging& rigging) {
+  std::vector<demands::Carrier> carriers;
+  for (const plan::Beam& beam : rigging.beams) {
+    const auto weight = weight_of(beam.weight, "beam", beam.id);
+    if (const auto* gap = std::get_if<NotAssessed>(&weight)) return *gap;
+    carriers.push_back({"beam " + beam.id, std::get<Force>(weight), beam.centre, false});
+  }
+  for (const plan::Sheave& sheave : rigging.sheaves) {
+    const auto weight = weight_of(sheave.weight, "sheave", sheave.id);
+    if (const auto* gap = std::get_if<NotAssessed>(&weight)) return *gap;
+    carriers.push_back({"sheave " + sheave.id, std::get<Force>(weight), {}, true});
+  }
+  return carriers;
+}
+
+Outcome<demands::HungLeg> hung_leg(const plan::Leg& leg, const plan::Plan& plan, const plan::Rigging& rigging,
+                                   Force load, const tables::RuleSet& rules) {
+  if (!leg.length)
+    return NotAssessed{fmt::format("the leg to {} has no length", leg.to), "legs = [ { to, length = \"2.6 m\", gear } ]"};
+  const plan::Sling* sling = named(plan.slings, leg.gear);
+  demands::HungLeg hung{.to = leg.to,
+                        .at = {},
+                        .length = *leg.length,
+                        .axial_stiffness = sling && sling->axial_stiffness
+                                               ? *sling->axial_stiffness
+                                               : Force{rules.leg_stiffness_ratio.value * load}};
+  if (const plan::Insert* insert = named(plan.inserts, leg.to)) {
+    hung.at = insert->at;
+  } else if (const auto end = plan::carrier_end(rigging, leg.to)) {
+    hung.at = end->at;
+    hung.to_carrier = end->carrier;
+  } else {
+    return NotAssessed{fmt::format("leg to '{}': there is no such insert", leg.to), {}};
+  }
+  if (leg.from.empty()) return hung;
+  if (const auto end = plan::carrier_end(rigging, leg.from)) {
+    hung.from_carrier = end->carrier;
+    hung.from_at = end->at;
+  } else if (const plan::Hook* hook = plan::hook_named(rigging, leg.from)) {
+    hung.from_at = hook->at - rigging.hooks.front().at;
+  } else {
+    return NotAssessed{fmt::format("leg from '{}': there is no such hook, beam point or sheave", leg.from), {}};
+  }
+  return hung;
+}
+
+// The rigging as the statics need it: bodies, ends of the legs, lengths, stiffness, ropes.
 Outcome<demands::HungPiece> hung_piece(const plan::Plan& plan, const plan::Rigging* rigging,
                                        const loads::LoadSet& set, const tables::RuleSet& rules) {
   if (!rigging) return NotAssessed{"the stage names no rigging", "[[stage]] rigging = \"...\""};
   demands::HungPiece hung;
   hung.loads = set.loads;
+  auto carriers = carriers_of(*rigging);
+  if (const auto* gap = std::get_if<NotAssessed>(&carriers)) return *gap;
+  hung.carriers = std::move(std::get<std::vector<demands::Carrier>>(carriers));
   for (const plan::Leg& leg : rigging->legs) {
-    const plan::Insert* insert = named(plan.inserts, leg.to);
-    if (!insert) return NotAssessed{fmt::format("leg to '{}': there is no such insert", leg.to), {}};
-    if (!leg.length)
-      return NotAssessed{fmt::format("the leg to {} has no length", leg.to), "legs = [ { to, length = \"2.6 m\", gear } ]"};
-    const plan::Sling* sling = named(plan.slings, leg.gear);
-    const Force stiffness =
-        sling && sling->axial_stiffness ? *sling->axial_stiffness : rules.leg_stiffness_ratio.value * set.total;
-    hung.legs.push_back({leg.to, insert->at, *leg.length, stiffness});
+    auto one = hung_leg(leg, plan, *rigging, set.total, rules);
+    if (const auto* gap = std::get_if<NotAssessed>(&one)) return *gap;
+    hung.legs.push_back(std::move(std::get<demands::HungLeg>(one)));
   }
   for (const auto& group : rigging->equalised) {
     std::vector<std::size_t> legs;
@@ -41,14 +94,32 @@ Outcome<demands::HungPiece> hung_piece(const plan::Plan& plan, const plan::Riggi
         if (rigging->legs[i].to == id.value) legs.push_back(i);
     hung.equalised.push_back(std::move(legs));
   }
+  for (const plan::Sheave& sheave : rigging->sheaves) {
+    std::vector<std::size_t> rope;
+    for (std::size_t i = 0; i < rigging->legs.size(); ++i)
+      if (rigging->legs[i].from == sheave.id) rope.push_back(i);
+    hung.equalised.push_back(std::move(rope));
+  }
   return hung;
 }
 
 // Every way this load set may come to the legs, by the rule set's sharing rule; the elastic one first.
 struct Shared {
+  demands::HungPiece hung;
   demands::Hanging hanging;
   std::vector<Situation> situations;
 };
+
+// Legs that are not as long as drawn: every combination of long and short within the plan's tolerance.
+std::optional<NotAssessed> add_lengths(const plan::Rigging& rigging, const std::string& set, Shared& result) {
+  if (!rigging.length_tolerance) return {};
+  auto lengths = demands::length_errors(result.hung, *rigging.length_tolerance);
+  if (const auto* gap = std::get_if<NotAssessed>(&lengths)) return *gap;
+  for (demands::Sharing& sharing : std::get<std::vector<demands::Sharing>>(lengths))
+    result.situations.push_back({fmt::format("{}, {}", set, sharing.name), std::move(sharing.legs), true});
+  return {};
+}
+
 Outcome<Shared> shared(const plan::Plan& plan, const plan::Rigging* rigging, const loads::LoadSet& set,
                        const tables::RuleSet& rules) {
   const auto hung = hung_piece(plan, rigging, set, rules);
@@ -57,8 +128,9 @@ Outcome<Shared> shared(const plan::Plan& plan, const plan::Rigging* rigging, con
   const auto hanging = demands::hang(piece);
   if (const auto* missing = std::get_if<NotAssessed>(&hanging)) return *missing;
 
-  Shared result{std::get<demands::Hanging>(hanging), {}};
+  Shared result{piece, std::get<demands::Hanging>(hanging), {}};
   result.situations.push_back({set.name, result.hanging.legs, false});
+  if (auto gap = add_lengths(*rigging, set.name, result)) return *std::move(gap);
   if (rules.sharing.value == tables::Sharing::elastic) return result;
 
   auto distributions = demands::basic_distributions(piece, result.hanging);
@@ -99,6 +171,7 @@ Outcome<std::vector<InsertSituation>> on_inserts(const Outcome<std::vector<Situa
                          situation.some_legs_only};
     for (std::size_t leg = 0; leg < rigging->legs.size(); ++leg) {
       const auto insert = std::ranges::find(plan.inserts, rigging->legs[leg].to, &plan::Insert::id);
+      if (insert == plan.inserts.end()) continue;  // the leg to a beam or a sheave
       const auto index = static_cast<std::size_t>(insert - plan.inserts.begin());
       const demands::InsertForce force = demands::insert_force(situation.legs.at(leg), body.sites.at(index));
       if (force.presses_in)
@@ -145,6 +218,7 @@ StageFacts stage_facts(const plan::Plan& plan, const plan::Stage& stage, const p
                    .rules = rules,
                    .anchorage = anchorage,
                    .load = loads::stage_load(plan, stage, body, rules, tables, trace),
+                   .hung = not_yet,
                    .hanging = not_yet,
                    .insert_situations = not_yet,
                    .gear_situations = not_yet,
@@ -172,8 +246,10 @@ StageFacts stage_facts(const plan::Plan& plan, const plan::Stage& stage, const p
     facts.hanging = NotAssessed{"no load set acts in this stage", {}};
   else if (const auto* missing = std::get_if<NotAssessed>(&gear.front()))
     facts.hanging = *missing;
-  else
+  else {
     facts.hanging = std::get<Shared>(gear.front()).hanging;
+    facts.hung = std::get<Shared>(gear.front()).hung;
+  }
   facts.gear_situations = all_of(load.gear_loads, load.gear_loads, gear, plan, facts.rigging, rules);
   facts.insert_situations =
       on_inserts(all_of(load.insert_loads, load.gear_loads, gear, plan, facts.rigging, rules), plan, facts.rigging, body);

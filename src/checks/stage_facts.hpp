@@ -53,6 +53,7 @@ struct StageFacts {
   const Anchorage& anchorage;
 
   Outcome<loads::StageLoad> load;
+  Outcome<demands::HungPiece> hung;                // the rigging as the statics see it, with what the legs carry
   Outcome<demands::Hanging> hanging;               // the piece hanging free, elastic legs
   Outcome<std::vector<InsertSituation>> insert_situations;  // with what the insert factor multiplies
   Outcome<std::vector<Situation>> gear_situations;    // with what legs carry

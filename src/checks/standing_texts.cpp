@@ -64,7 +64,7 @@ std::vector<std::string> not_checked() {
       "cracking and bending of the piece, in any stage",
       "turning the piece, tipping and rolling, set-down, storage and transport",
       "loss of a leg or an insert while it hangs",
-      "spreader beams, rolling sheaves in the slings, two hooks or two cranes",
+      "bending and buckling of lifting beams, and what their plates ask besides the rating",
       "limits of direction, edge distance and reinforcement that the supplier sets for a rated insert",
       "clutch and hook fit on the insert, pick count against the shape, hook latch",
       "inspection dates of crane, slings and clutches",

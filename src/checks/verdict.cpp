@@ -4,6 +4,8 @@
 
 #include <fmt/format.h>
 
+#include "checks/crane_hook_load.hpp"
+
 namespace firstpick::checks {
 
 std::string_view word_for(Verdict verdict) {
@@ -24,6 +26,8 @@ std::string_view word_for(Scope scope) {
     case Scope::insert: return "insert";
     case Scope::headed_insert: return "headed insert";
     case Scope::rated_insert: return "rated insert";
+    case Scope::beam: return "beam";
+    case Scope::sheave: return "sheave";
   }
   return "piece";
 }
@@ -46,7 +50,18 @@ std::vector<std::string> subjects_of(Scope scope, const StageFacts& facts) {
   switch (scope) {
     case Scope::piece: return {facts.plan.piece.mark};
     case Scope::rigging: return {facts.stage.rigging};
-    case Scope::crane: return {facts.crane ? facts.crane->id : facts.stage.crane};
+    case Scope::crane:
+      for (const plan::Crane* crane : cranes_of(facts)) subjects.push_back(crane->id);
+      if (subjects.empty()) subjects.push_back(facts.stage.crane);
+      return subjects;
+    case Scope::beam:
+      if (facts.rigging)
+        for (const plan::Beam& beam : facts.rigging->beams) subjects.push_back(beam.id);
+      return subjects;
+    case Scope::sheave:
+      if (facts.rigging)
+        for (const plan::Sheave& sheave : facts.rigging->sheaves) subjects.push_back(sheave.id);
+      return subjects;
     case Scope::leg:
       if (facts.rigging)
         for (const plan::Leg& leg : facts.rigging->legs) subjects.push_back(leg.to);

@@ -1,4 +1,4 @@
-// The corners of what equilibrium allows.
+// The corners of what equilibrium allows, all legs from one hook. Of trees: tree_distributions.cpp.
 //
 //   sum over ropes of t_r A_r = W up,   t_r >= 0
 //
@@ -25,6 +25,7 @@
 #include "demands/hanging.hpp"
 #include "demands/imbalance.hpp"
 #include "demands/leg_force.hpp"
+#include "demands/tree_distributions.hpp"
 
 namespace firstpick::demands {
 
@@ -119,6 +120,7 @@ class Corners {
 }  // namespace
 
 Outcome<std::vector<Sharing>> basic_distributions(const HungPiece& piece, const Hanging& hanging) {
+  if (is_tree(piece)) return tree_distributions(piece, hanging);
   if (hanging.legs.size() != piece.legs.size())
     return NotAssessed{"the hanging pose is of another piece", "compute the pose of this rigging first"};
 

@@ -1,14 +1,11 @@
-// Start: the hook over the middle of the picks, as high as the legs allow on average, the load centre plumb
-// below it.
 // Source: statics (equilibrium and least potential energy); derived, no outside constant.
 
 #include "demands/hanging.hpp"
 
-#include <algorithm>
-#include <array>
 #include <cmath>
 
 #include "demands/hanging_refusal.hpp"
+#include "demands/hung_system.hpp"
 #include "demands/imbalance.hpp"
 #include "demands/leg_force.hpp"
 #include "demands/rope_equilibrium.hpp"
@@ -19,112 +16,85 @@ namespace firstpick::demands {
 namespace {
 
 constexpr double balanced_within = 1e-9;  // of the total load, of load x size, of the size
-constexpr double no_stretch = 1e-11;      // strain under the whole load that rounding cannot tell from none
 
-// Lengths over the size, forces over the total load, positions from the load centre.
-struct ScaledPiece {
-  LoadCentre centre;
-  RopeSystem<1> system;
-  std::array<std::size_t, most_ropes> rope_of{};  // of each leg
-
-  Point scaled(const Position& p) const {
-    const Position from_centre = p - centre.at;
-    return {from_centre.x / centre.size, from_centre.y / centre.size, from_centre.z / centre.size};
-  }
-  template <class Indices>
-  void add_rope(const HungPiece& piece, const Indices& legs) {
-    Rope& rope = system.ropes[system.rope_count];
-    rope.first_span = system.span_count;
-    for (const std::size_t leg : legs) {
-      const double length = piece.legs[leg].length / centre.size;
-      rope.length += length;
-      rope.give += length * (centre.total / piece.legs[leg].axial_stiffness);
-      rope_of[leg] = system.rope_count;
-      system.spans[system.span_count++] = {{in_space, {}}, {0, scaled(piece.legs[leg].at)}};
-      ++rope.span_count;
-    }
-    if (rope.give < no_stretch * rope.length) rope.give = 0.0;
-    ++system.rope_count;
-  }
-};
-
-ScaledPiece scaled(const HungPiece& piece) {
-  ScaledPiece scaled{load_centre(piece), {}, {}};
-  scaled.system.load[0] = 1.0;
-  std::array<bool, most_ropes> in_group{};
-  for (const auto& group : piece.equalised) {
-    if (group.empty()) continue;
-    scaled.add_rope(piece, group);
-    for (const std::size_t leg : group) in_group[leg] = true;
-  }
-  for (std::size_t leg = 0; leg < piece.legs.size(); ++leg)
-    if (!in_group[leg]) scaled.add_rope(piece, std::array{leg});
-  return scaled;
+// A vector of space in the axes of the piece.
+Direction in_piece_axes(const Pose& piece, const Point& v) {
+  return {dot(piece.axes[0], v), dot(piece.axes[1], v), dot(piece.axes[2], v)};
 }
 
-// The pose that has the hook at `hook` (in piece axes from the load centre) and the load centre plumb below
-// it.
-Pose plumb_below(const Point& hook, const Direction& up) {
-  const Direction aside = std::abs(up.x) < 0.5 ? Direction{1.0, 0.0, 0.0} : Direction{0.0, 1.0, 0.0};
-  Direction e1 = cross(aside, up);
-  e1 = (1.0 / norm(e1)) * e1;
-  const Direction e2 = cross(up, e1);
-  return {{-dot(e1, hook), -dot(e2, hook), -dot(up, hook)},
-          {{{e1.x, e2.x, up.x}, {e1.y, e2.y, up.y}, {e1.z, e2.z, up.z}}}};
+template <std::size_t bodies>
+CarrierPose carrier_pose(const HungSystem<bodies>& hung, const Rest<bodies>& rest, const Carrier& carrier,
+                         std::size_t body) {
+  const Pose& piece = rest.poses[0];
+  const Pose& pose = rest.poses[body];
+  CarrierPose found;
+  for (std::size_t i = 0; i < 3; ++i) found.axes[i] = in_piece_axes(piece, pose.axes[i]);
+  const Position centre =
+      hung.centre.at + in_piece_axes(piece, pose.origin - piece.origin) * hung.centre.size;
+  found.origin = centre - (found.axes[0] * carrier.centre.x + found.axes[1] * carrier.centre.y +
+                           found.axes[2] * carrier.centre.z);
+  const Point& z = pose.axes[2];
+  if (!carrier.is_sheave) found.tilt = std::atan2(std::hypot(z.x, z.y), z.z) * radian;
+  return found;
 }
 
-Pose start(const ScaledPiece& scaled, const Direction& upright) {
-  const RopeSystem<1>& system = scaled.system;
-  Point middle;
-  for (std::size_t s = 0; s < system.span_count; ++s)
-    middle = middle + (1.0 / static_cast<double>(system.span_count)) * system.spans[s].to.at;
-  double square = 0.0;  // of the height of the hook over the picks, on average
-  for (std::size_t r = 0; r < system.rope_count; ++r) {
-    const Rope& rope = system.ropes[r];
-    const double length = rope.length / static_cast<double>(rope.span_count);
-    for (std::size_t s = rope.first_span; s < rope.first_span + rope.span_count; ++s) {
-      const Point out = system.spans[s].to.at - middle;
-      const double along = dot(out, upright);
-      square += std::max(0.0, length * length - (dot(out, out) - along * along));
-    }
-  }
-  const double height = square > 0.0 ? std::sqrt(square / static_cast<double>(system.span_count)) : 0.1;
-  const Point hook = middle + 1.01 * height * upright;  // the legs a little stretched
-  const double high = norm(hook);
-  return plumb_below(hook, high > 0.0 ? (1.0 / high) * hook : upright);
+Position on(const CarrierPose& carrier, const Position& at) {
+  return carrier.origin + carrier.axes[0] * at.x + carrier.axes[1] * at.y + carrier.axes[2] * at.z;
 }
 
-Hanging hanging_from(const HungPiece& piece, const ScaledPiece& scaled, const Rest<1>& rest) {
+template <std::size_t bodies>
+Hanging hanging_from(const HungPiece& piece, const HungSystem<bodies>& hung, const Rest<bodies>& rest) {
   const Pose& pose = rest.poses[0];
   Hanging hanging;
   hanging.up = {pose.axes[0].z, pose.axes[1].z, pose.axes[2].z};
   hanging.up = (1.0 / norm(hanging.up)) * hanging.up;
-  const Direction hook{-dot(pose.axes[0], pose.origin), -dot(pose.axes[1], pose.origin),
-                       -dot(pose.axes[2], pose.origin)};
-  hanging.hook = scaled.centre.at + hook * scaled.centre.size;
+  const auto of_space = [&](const Point& p) {
+    return hung.centre.at + in_piece_axes(pose, p - pose.origin) * hung.centre.size;
+  };
+  hanging.hook = of_space({});
   hanging.tilt = std::atan2(std::hypot(hanging.up.x, hanging.up.y), hanging.up.z) * radian;
+  for (std::size_t k = 0; k + 1 < bodies; ++k)
+    hanging.carriers.push_back(carrier_pose(hung, rest, piece.carriers[k], k + 1));
   hanging.legs.reserve(piece.legs.size());
+  hanging.spans.reserve(piece.legs.size());
   for (std::size_t i = 0; i < piece.legs.size(); ++i) {
-    const double share = rest.tension[scaled.rope_of[i]];
-    hanging.legs.push_back(
-        leg_force(piece.legs[i].at, share * scaled.centre.total, hanging.hook, hanging.up));
+    const HungLeg& leg = piece.legs[i];
+    const Position from = leg.from_carrier ? on(hanging.carriers[*leg.from_carrier], leg.from_at)
+                                           : of_space(hung.system.spans[hung.span_of[i]].from.at);
+    const Position to = leg.to_carrier ? on(hanging.carriers[*leg.to_carrier], leg.at) : leg.at;
+    hanging.spans.push_back({from, to});
+    hanging.legs.push_back(leg_force(to, rest.tension[hung.rope_of[i]] * hung.centre.total, from, hanging.up));
   }
   return hanging;
 }
 
-}  // namespace
+// A carrier whose lower legs are all but slack, if there is one.
+template <std::size_t bodies>
+const Carrier* idle_carrier(const HungPiece& piece, const HungSystem<bodies>& hung, const Rest<bodies>& rest) {
+  constexpr double next_to_nothing = 1e-2;  // of the load
+  for (std::size_t k = 0; k < piece.carriers.size(); ++k) {
+    double carries = 0.0;
+    for (std::size_t i = 0; i < piece.legs.size(); ++i)
+      if (piece.legs[i].from_carrier == k) carries += rest.tension[hung.rope_of[i]];
+    if (carries < next_to_nothing) return &piece.carriers[k];
+  }
+  return nullptr;
+}
 
-Outcome<Hanging> hang(const HungPiece& piece) {
-  if (auto refused = hanging_refusal(piece)) return *std::move(refused);
-
-  const ScaledPiece scaled_piece = scaled(piece);
+template <std::size_t bodies>
+Outcome<Hanging> hang_bodies(const HungPiece& piece) {
+  const HungSystem<bodies> hung = hung_system<bodies>(piece);
   const Direction upright = (1.0 / norm(piece.upright)) * piece.upright;
-  const Rest<1> rest = come_to_rest<1>(scaled_piece.system, {start(scaled_piece, upright)});
-  Hanging hanging = hanging_from(piece, scaled_piece, rest);
+  const Rest<bodies> rest = come_to_rest<bodies>(hung.system, hung_start<bodies>(piece, hung));
+  Hanging hanging = hanging_from(piece, hung, rest);
 
+  if (rest.ending != Ending::at_rest)
+    if (const Carrier* idle = idle_carrier(piece, hung, rest)) return hangs_idle(*idle);
   if (rest.ending == Ending::not_found)
     return NotAssessed{"no position was found in which the legs meet at one hook and carry the piece",
                        "check the lengths of the legs against the places of the inserts"};
+  if (rest.ending == Ending::unstable && rest.loosest > 0 && piece.carriers[rest.loosest - 1].is_sheave == false)
+    return would_turn(piece.carriers[rest.loosest - 1]);
   if (rest.ending == Ending::unstable) return would_move(piece, hanging);
   if (!(dot(hanging.up, upright) > -1e-6)) return rolled_over(piece, hanging);
 
@@ -137,6 +107,21 @@ Outcome<Hanging> hang(const HungPiece& piece) {
   hanging.moment_residual = left.moment;
   hanging.stable = true;
   return hanging;
+}
+
+}  // namespace
+
+Outcome<Hanging> hang(const HungPiece& piece) {
+  if (auto refused = hanging_refusal(piece)) return *std::move(refused);
+  switch (piece.carriers.size()) {
+    case 0: return hang_bodies<1>(piece);
+    case 1: return hang_bodies<2>(piece);
+    case 2: return hang_bodies<3>(piece);
+    case 3: return hang_bodies<4>(piece);
+    case 4: return hang_bodies<5>(piece);
+    case 5: return hang_bodies<6>(piece);
+    default: return hang_bodies<7>(piece);
+  }
 }
 
 }  // namespace firstpick::demands

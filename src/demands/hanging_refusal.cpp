@@ -3,6 +3,7 @@
 
 #include "demands/hanging_refusal.hpp"
 
+#include <algorithm>
 #include <cmath>
 
 #include <fmt/format.h>
@@ -39,6 +40,33 @@ std::optional<NotAssessed> refuse_legs(const std::vector<HungLeg>& legs) {
   return {};
 }
 
+std::optional<NotAssessed> refuse_carriers(const HungPiece& piece) {
+  if (piece.carriers.size() > most_carriers)
+    return NotAssessed{fmt::format("the rigging has {} beams and sheaves, more than the {} that are computed",
+                                   piece.carriers.size(), most_carriers),
+                       "split the rigging"};
+  for (std::size_t k = 0; k < piece.carriers.size(); ++k) {
+    const Carrier& carrier = piece.carriers[k];
+    if (!is_finite(carrier.centre) || !isfinite(carrier.weight) || !(carrier.weight >= Force{}))
+      return NotAssessed{fmt::format("weight and centre of gravity of {} are not known", carrier.id),
+                         "give both"};
+    const bool hangs = std::ranges::any_of(piece.legs, [&](const HungLeg& leg) { return leg.to_carrier == k; });
+    const bool carries =
+        std::ranges::any_of(piece.legs, [&](const HungLeg& leg) { return leg.from_carrier == k; });
+    if (!hangs || !carries)
+      return NotAssessed{fmt::format("{} {}", carrier.id, hangs ? "carries nothing" : "hangs on nothing"),
+                         "a leg to it and a leg from it"};
+  }
+  for (const HungLeg& leg : piece.legs)
+    if (std::max(leg.from_carrier.value_or(0), leg.to_carrier.value_or(0)) >= most_carriers ||
+        (leg.from_carrier && *leg.from_carrier >= piece.carriers.size()) ||
+        (leg.to_carrier && *leg.to_carrier >= piece.carriers.size()) ||
+        (leg.from_carrier && leg.from_carrier == leg.to_carrier) || !is_finite(leg.from_at))
+      return NotAssessed{fmt::format("the leg to {} does not end on two bodies of this rigging", leg.to),
+                         "name where it hangs and what hangs on it"};
+  return {};
+}
+
 std::optional<NotAssessed> refuse_loads(const HungPiece& piece) {
   Force total{};
   for (const loads::AppliedLoad& load : piece.loads) {
@@ -65,8 +93,11 @@ std::optional<NotAssessed> refuse_groups(const HungPiece& piece) {
 }
 
 std::optional<NotAssessed> refuse_reach(const HungPiece& piece) {
-  std::vector<Length>
-      reach;  // how far a leg goes from the hook: its length, or that of the rope it is part of
+  const auto from_the_hook_to_the_piece = [&](std::size_t i) {
+    const HungLeg& leg = piece.legs[i];
+    return !leg.from_carrier && !leg.to_carrier && norm(leg.from_at) == Length{};
+  };
+  std::vector<Length> reach;  // of a leg from the hook: its length, or that of the rope it is part of
   for (const HungLeg& leg : piece.legs) reach.push_back(leg.length);
   std::vector<std::size_t> rope(piece.legs.size());
   for (std::size_t i = 0; i < rope.size(); ++i) rope[i] = i;
@@ -80,6 +111,7 @@ std::optional<NotAssessed> refuse_reach(const HungPiece& piece) {
   }
   for (std::size_t i = 0; i < rope.size(); ++i)
     for (std::size_t j = i + 1; j < rope.size(); ++j) {
+      if (!from_the_hook_to_the_piece(i) || !from_the_hook_to_the_piece(j)) continue;
       const HungLeg &one = piece.legs[i], &other = piece.legs[j];
       const Length together = rope[i] == rope[j] ? reach[i] : reach[i] + reach[j];
       const Length apart = norm(one.at - other.at);
@@ -101,6 +133,7 @@ std::optional<NotAssessed> refuse_reach(const HungPiece& piece) {
 std::optional<NotAssessed> hanging_refusal(const HungPiece& piece) {
   if (auto refused = refuse_legs(piece.legs)) return refused;
   if (auto refused = refuse_loads(piece)) return refused;
+  if (auto refused = refuse_carriers(piece)) return refused;
   if (auto refused = refuse_groups(piece)) return refused;
   const double upright = norm(piece.upright);
   if (!(upright > 0.0) || !std::isfinite(upright))

@@ -1,7 +1,8 @@
 // Proof of a hung pose: what is left unbalanced, recomputed from positions and nothing the search knew.
 //
-//   force    |sum of leg forces - sum of loads x up|, over the total load
-//   moment   |sum of moments of both about the load centre|, over total load x size
+//   force    |sum of leg forces - sum of loads x up| of the piece and of each beam and sheave, the worst, over
+//            the total load
+//   moment   |sum of moments of both about the load centre| of each, the worst, over total load x size
 //   length   |L - L0 (1 + T/EA)| of a taut rope, L - L0 of a slack one if more than zero, over the size
 //
 // Size: the longest of the legs and of the distances from the load centre to the inserts. Not a number: not

@@ -140,30 +140,40 @@ Move<bodies> pull_of(const RopeSystem<bodies>& system, const Attitude<bodies>& a
 }
 
 template <std::size_t bodies>
-Curvature<bodies> yaw_curvature(const Attitude<bodies>& at) {
-  Move<bodies> yaw{};
-  double square = 0.0;
-  for (std::size_t k = 0; k < bodies; ++k) {
-    const Point& origin = at.poses[k].origin;
-    yaw[6 * k] = -origin.y;
-    yaw[6 * k + 1] = origin.x;
-    yaw[6 * k + 5] = 1.0;
-    square += origin.x * origin.x + origin.y * origin.y + 1.0;
+Curvature<bodies> free_curvature(const RopeSystem<bodies>& system, const Attitude<bodies>& at) {
+  Curvature<bodies> curvature{};
+  if (system.yaw_is_free) {
+    Move<bodies> yaw{};
+    double square = 0.0;
+    for (std::size_t k = 0; k < bodies; ++k) {
+      const Point& origin = at.poses[k].origin;
+      yaw[6 * k] = -origin.y;
+      yaw[6 * k + 1] = origin.x;
+      yaw[6 * k + 5] = system.is_point[k] ? 0.0 : 1.0;
+      square += origin.x * origin.x + origin.y * origin.y + 1.0;
+    }
+    for (std::size_t i = 0; i < yaw.size(); ++i)
+      for (std::size_t j = 0; j < yaw.size(); ++j) curvature[i][j] = yaw[i] * yaw[j] / square;
   }
-  Curvature<bodies> curvature;
-  for (std::size_t i = 0; i < yaw.size(); ++i)
-    for (std::size_t j = 0; j < yaw.size(); ++j) curvature[i][j] = yaw[i] * yaw[j] / square;
+  for (std::size_t k = 0; k < bodies; ++k)
+    if (system.is_point[k]) add_unit(curvature, 6 * k + 3, 6 * k + 3, 1.0);
   return curvature;
 }
 
-// One body: the piece. Two: a beam and the piece below it.
-template Attitude<1> attitude<1>(const RopeSystem<1>&, const std::array<Pose, 1>&);
-template Attitude<1> moved<1>(const RopeSystem<1>&, const Attitude<1>&, const Move<1>&);
-template Move<1> pull_of<1>(const RopeSystem<1>&, const Attitude<1>&, const Rope&, double, Curvature<1>&);
-template Curvature<1> yaw_curvature<1>(const Attitude<1>&);
-template Attitude<2> attitude<2>(const RopeSystem<2>&, const std::array<Pose, 2>&);
-template Attitude<2> moved<2>(const RopeSystem<2>&, const Attitude<2>&, const Move<2>&);
-template Move<2> pull_of<2>(const RopeSystem<2>&, const Attitude<2>&, const Rope&, double, Curvature<2>&);
-template Curvature<2> yaw_curvature<2>(const Attitude<2>&);
+// The piece, and up to six beams and sheaves above it.
+#define FIRSTPICK_FOR(n)                                                                                \
+  template Attitude<n> attitude<n>(const RopeSystem<n>&, const std::array<Pose, n>&);                   \
+  template Attitude<n> moved<n>(const RopeSystem<n>&, const Attitude<n>&, const Move<n>&);              \
+  template Move<n> pull_of<n>(const RopeSystem<n>&, const Attitude<n>&, const Rope&, double,            \
+                              Curvature<n>&);                                                           \
+  template Curvature<n> free_curvature<n>(const RopeSystem<n>&, const Attitude<n>&);
+FIRSTPICK_FOR(1)
+FIRSTPICK_FOR(2)
+FIRSTPICK_FOR(3)
+FIRSTPICK_FOR(4)
+FIRSTPICK_FOR(5)
+FIRSTPICK_FOR(6)
+FIRSTPICK_FOR(7)
+#undef FIRSTPICK_FOR
 
 }  // namespace firstpick::demands

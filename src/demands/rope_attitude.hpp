@@ -45,9 +45,10 @@ template <std::size_t bodies>
 Move<bodies> pull_of(const RopeSystem<bodies>& system, const Attitude<bodies>& at, const Rope& rope,
                      double tension, Curvature<bodies>& curvature);
 
-// Turning everything about the vertical through the hook costs nothing. A unit of energy on just that move
-// makes Newton's equations regular and takes no part in the answer.
+// Turning everything about the vertical through the hook costs nothing where the yaw is free, nor does
+// turning a point. A unit of energy on just those moves makes Newton's equations regular and takes no part in
+// the answer.
 template <std::size_t bodies>
-Curvature<bodies> yaw_curvature(const Attitude<bodies>& at);
+Curvature<bodies> free_curvature(const RopeSystem<bodies>& system, const Attitude<bodies>& at);
 
 }  // namespace firstpick::demands

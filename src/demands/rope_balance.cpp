@@ -108,7 +108,7 @@ bool balance(const RopeSystem<bodies>& system, Attitude<bodies>& at, Tensions& t
     held_give = std::max(1e-12, 0.1 * held_give);
     bool settled = true;
     double least_give = 1.0;
-    linear.curvature = yaw_curvature(at);
+    linear.curvature = free_curvature(system, at);
     for (std::size_t i = 0; i < linear.move.size(); ++i) linear.curvature[i][i] += stays_put;
     for (std::size_t r = 0; r < system.rope_count; ++r) {
       const Rope& rope = system.ropes[r];
@@ -151,7 +151,15 @@ bool balance(const RopeSystem<bodies>& system, Attitude<bodies>& at, Tensions& t
   return false;
 }
 
-template bool balance<1>(const RopeSystem<1>&, Attitude<1>&, Tensions&, double, Rigid);
-template bool balance<2>(const RopeSystem<2>&, Attitude<2>&, Tensions&, double, Rigid);
+#define FIRSTPICK_FOR(n) \
+  template bool balance<n>(const RopeSystem<n>&, Attitude<n>&, Tensions&, double, Rigid);
+FIRSTPICK_FOR(1)
+FIRSTPICK_FOR(2)
+FIRSTPICK_FOR(3)
+FIRSTPICK_FOR(4)
+FIRSTPICK_FOR(5)
+FIRSTPICK_FOR(6)
+FIRSTPICK_FOR(7)
+#undef FIRSTPICK_FOR
 
 }  // namespace firstpick::demands

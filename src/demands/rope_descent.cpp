@@ -12,6 +12,7 @@ namespace {
 constexpr double longest_step = 0.5;  // radians, or parts of the size
 constexpr double enough = 1e-4;       // of the fall that the slope foretells
 constexpr double shorter = 0.3;
+constexpr double flat = 1e-3;         // of the closeness: a step so short where nothing curves up ends it too
 
 template <std::size_t bodies>
 using Matrix = Eigen::Matrix<double, 6 * bodies, 6 * bodies, Eigen::RowMajor>;
@@ -47,7 +48,7 @@ template <std::size_t bodies>
 Newton<bodies> newton(const RopeSystem<bodies>& system, const Attitude<bodies>& at, const Descent& descent) {
   Column<bodies> gradient = Column<bodies>::Zero();
   for (std::size_t k = 0; k < bodies; ++k) gradient(static_cast<Eigen::Index>(6 * k + 2)) = system.load[k];
-  Curvature<bodies> curvature = yaw_curvature(at);
+  Curvature<bodies> curvature = free_curvature(system, at);
   for (std::size_t r = 0; r < system.rope_count; ++r) {
     const double give = give_in(descent, system.ropes[r]);
     const double tension = (at.length[r] - system.ropes[r].length) / give;
@@ -105,15 +106,21 @@ void go_downhill(const RopeSystem<bodies>& system, Attitude<bodies>& at, const D
       to.step *= shorter;
       to.slope *= shorter;
     }
-    if (to.plain && to.wanted < descent.close) return;
+    if (to.wanted < (to.plain ? descent.close : flat * descent.close)) return;
   }
 }
 
-template void go_downhill<1>(const RopeSystem<1>&, Attitude<1>&, const Descent&);
-template double make_bowl<1>(Curvature<1>&);
-template bool is_bowl<1>(const Curvature<1>&);
-template void go_downhill<2>(const RopeSystem<2>&, Attitude<2>&, const Descent&);
-template double make_bowl<2>(Curvature<2>&);
-template bool is_bowl<2>(const Curvature<2>&);
+#define FIRSTPICK_FOR(n) \
+  template void go_downhill<n>(const RopeSystem<n>&, Attitude<n>&, const Descent&); \
+  template double make_bowl<n>(Curvature<n>&); \
+  template bool is_bowl<n>(const Curvature<n>&);
+FIRSTPICK_FOR(1)
+FIRSTPICK_FOR(2)
+FIRSTPICK_FOR(3)
+FIRSTPICK_FOR(4)
+FIRSTPICK_FOR(5)
+FIRSTPICK_FOR(6)
+FIRSTPICK_FOR(7)
+#undef FIRSTPICK_FOR
 
 }  // namespace firstpick::demands

@@ -29,7 +29,8 @@ template <std::size_t bodies>
 struct Rest {
   Ending ending = Ending::not_found;
   std::array<Pose, bodies> poses{};
-  Tensions tension{};
+  Tensions tension{};       // where nothing was found, those of the last valley, roughly
+  std::size_t loosest = 0;  // unstable: the body that moves most
 };
 
 template <std::size_t bodies>

@@ -53,7 +53,15 @@ void share_evenly(const RopeSystem<bodies>& system, const Attitude<bodies>& at, 
   for (std::size_t n = 0; n < count; ++n) tension[rigid[n]] = share[n];
 }
 
-template void share_evenly<1>(const RopeSystem<1>&, const Attitude<1>&, Tensions&);
-template void share_evenly<2>(const RopeSystem<2>&, const Attitude<2>&, Tensions&);
+#define FIRSTPICK_FOR(n) \
+  template void share_evenly<n>(const RopeSystem<n>&, const Attitude<n>&, Tensions&);
+FIRSTPICK_FOR(1)
+FIRSTPICK_FOR(2)
+FIRSTPICK_FOR(3)
+FIRSTPICK_FOR(4)
+FIRSTPICK_FOR(5)
+FIRSTPICK_FOR(6)
+FIRSTPICK_FOR(7)
+#undef FIRSTPICK_FOR
 
 }  // namespace firstpick::demands

@@ -3,6 +3,8 @@
 
 #include "demands/unrest.hpp"
 
+#include <fmt/format.h>
+
 #include "demands/imbalance.hpp"
 
 namespace firstpick::demands {
@@ -21,7 +23,8 @@ double height_of_picks(const HungPiece& piece, const Hanging& hanging, const Dir
   const LoadCentre centre = load_centre(piece);
   std::vector<Position> taut;
   for (std::size_t i = 0; i < piece.legs.size(); ++i)
-    if (hanging.legs[i].tension > 1e-9 * centre.total) taut.push_back(piece.legs[i].at - centre.at);
+    if (!piece.legs[i].to_carrier && hanging.legs[i].tension > 1e-9 * centre.total)
+      taut.push_back(piece.legs[i].at - centre.at);
   if (taut.empty()) return 0.0;
 
   Position one = taut.front(), line;
@@ -57,6 +60,16 @@ NotAssessed would_move(const HungPiece& piece, const Hanging& hanging) {
             "inserts well above the centre of gravity, or a third leg off the line of the others"};
   return {"the piece would not hang still: it can move without lifting its weight",
           "a third leg off the line of the others; fewer sheaves"};
+}
+
+NotAssessed would_turn(const Carrier& beam) {
+  return {fmt::format("{} would not hang still: it can turn or swing without lifting its load", beam.id),
+          "its upper holes well above its lower ones; legs at both its ends that pull"};
+}
+
+NotAssessed hangs_idle(const Carrier& carrier) {
+  return {fmt::format("{} carries next to nothing: its legs hang slack, and it finds no rest", carrier.id),
+          "legs of the right lengths, or leave it out"};
 }
 
 NotAssessed rolled_over(const HungPiece& piece, const Hanging& hanging) {

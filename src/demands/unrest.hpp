@@ -8,6 +8,12 @@ namespace firstpick::demands {
 // The forces balance in `hanging`, but a small move costs nothing or gains.
 NotAssessed would_move(const HungPiece& piece, const Hanging& hanging);
 
+// A beam moves in the small move that costs nothing or gains.
+NotAssessed would_turn(const Carrier& beam);
+
+// A beam or sheave whose lower legs hang slack, so that it finds no rest of its own.
+NotAssessed hangs_idle(const Carrier& carrier);
+
 // The piece rests more than a right angle away from its upright.
 NotAssessed rolled_over(const HungPiece& piece, const Hanging& hanging);
 

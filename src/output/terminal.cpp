@@ -178,7 +178,8 @@ std::vector<const Finding*> governing(const StageReport& stage) {
     if (!f.utilization && f.result <= Result::note) continue;
     const bool insert = rule && (rule->scope == checks::Scope::insert || rule->scope == checks::Scope::headed_insert ||
                                  rule->scope == checks::Scope::rated_insert);
-    const bool leg = rule && rule->scope == checks::Scope::leg;
+    const bool leg = rule && (rule->scope == checks::Scope::leg || rule->scope == checks::Scope::beam ||
+                              rule->scope == checks::Scope::sheave);
     const std::string key = (insert ? "insert " : leg ? "leg " : std::string(f.rule) + " ") + f.subject;
     const auto known = std::ranges::find(best, key, &std::pair<std::string, const Finding*>::first);
     if (known == best.end()) best.emplace_back(key, &f);

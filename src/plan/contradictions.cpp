@@ -6,6 +6,8 @@
 
 #include <fmt/format.h>
 
+#include "plan/rigging_tree.hpp"
+
 namespace firstpick::plan {
 namespace {
 
@@ -17,10 +19,10 @@ std::map<std::string, const Insert*> inserts_by_id(const Plan& plan) {
   return by_id;
 }
 
-void check_one_leg_each(const Rigging& rigging, Faults& faults) {
+void check_one_leg_each(const Rigging& rigging, const NameBook& names, Faults& faults) {
   std::map<std::string, const Leg*> first;
   for (const Leg& leg : rigging.legs) {
-    if (leg.to.empty()) continue;
+    if (leg.to.empty() || names.is_given(Names::rigging_part, leg.to)) continue;
     const auto [known, is_new] = first.try_emplace(leg.to, &leg);
     if (!is_new)
       faults.add(leg.place, fmt::format("a second leg to insert {}; the first is in line {}",
@@ -37,10 +39,15 @@ void check_groups(const Rigging& rigging, const NameBook& names, Faults& faults)
         faults.add(member.place,
                    fmt::format("insert {} is in two groups; first in line {} column {}",
                                in_quotes(member.value), known->second.line, known->second.column));
-      else if (names.is_given(Names::insert, member.value) &&
-               std::ranges::find(rigging.legs, member.value, &Leg::to) == rigging.legs.end())
+      const auto leg = std::ranges::find(rigging.legs, member.value, &Leg::to);
+      if (is_new && leg == rigging.legs.end() && names.is_given(Names::insert, member.value))
         faults.add(member.place,
                    fmt::format("no leg of this rigging reaches insert {}", in_quotes(member.value)));
+      if (leg != rigging.legs.end() && carrier_end(rigging, leg->from))
+        faults.add(member.place,
+                   fmt::format("the leg to {} hangs from {}, not from a hook", in_quotes(member.value),
+                               in_quotes(leg->from)),
+                   "the legs from a sheave are one rope already; for a beam, give it a sheave");
     }
 }
 
@@ -58,7 +65,7 @@ void check_legs_meet(const Rigging& rigging, const Plan& plan, Reading& reading)
   std::vector<PlacedLeg> before;
   for (const Leg& leg : rigging.legs) {
     const auto insert = inserts.find(leg.to);
-    if (!leg.length || insert == inserts.end() || reading.unplaced.contains(leg.to)) continue;
+    if (!leg.length || !leg.from.empty() || insert == inserts.end() || reading.unplaced.contains(leg.to)) continue;
     const PlacedLeg second{leg, *leg.length, insert->second->at};
     const auto first = std::ranges::find_if(before, [&](const PlacedLeg& other) {
       return other.leg.to != leg.to && !(other.length + second.length > norm(other.at - second.at));
@@ -97,7 +104,8 @@ void check_every_insert_reached(const Plan& plan, const NameBook& names, Faults&
 
 void check_riggings(const Plan& plan, Reading& reading) {
   for (const Rigging& rigging : plan.riggings) {
-    check_one_leg_each(rigging, reading.faults);
+    check_one_leg_each(rigging, reading.names, reading.faults);
+    check_tree(rigging, reading);
     check_groups(rigging, reading.names, reading.faults);
     check_legs_meet(rigging, plan, reading);
   }

@@ -92,7 +92,7 @@ std::vector<Section> lifting_sections() {
       }};
 
   const Section rigging{
-      .path = "rigging", .repeated = true, .required = true, .doc = "Legs from one hook to the inserts.",
+      .path = "rigging", .repeated = true, .required = true, .doc = "Legs from a hook to the inserts, through beams and sheaves where there are any.",
       .keys = {
           {.name = "id", .kind = Kind::name, .required = true, .defines = Names::rigging,
            .doc = "the name that stages use", .example = "\"four-leg\""},
@@ -100,21 +100,81 @@ std::vector<Section> lifting_sections() {
            .doc = "groups of inserts whose legs are one rope over a sheave at the hook",
            .absent = "each leg is a rope of its own", .example = R"([["A1", "A2"]])"},
           {.name = "length_tolerance", .kind = Kind::share, .limit = Limit::below_100_percent,
-           .doc = "how much legs may differ from their length; recorded, the rule set's sharing covers it",
-           .absent = "no effect",
+           .doc = "how much longer or shorter each leg may be than its length: every combination is computed",
+           .absent = "the rule set's sharing alone",
            .example = "\"0.5 %\""},
           {.name = "weight", .kind = Kind::force, .limit = Limit::more_than_zero,
            .doc = "slings, shackles and rings below the hook", .absent = "HOLD", .example = "\"180 lb\""},
       }};
 
+  const Section hook{
+      .path = "rigging.hook", .repeated = true, .doc = "Hooks, where there is more than one.",
+      .absent = "one hook",
+      .keys = {
+          {.name = "id", .kind = Kind::name, .required = true, .defines = Names::rigging_part,
+           .doc = "the name that legs use", .example = "\"north\""},
+          {.name = "at", .kind = Kind::length, .count = Count::three, .required = true,
+           .doc = "its place as the piece hangs: x and y along those of the piece, z up; only distances count",
+           .example = "[\"6 m\", \"0 m\", \"0 m\"]"},
+          {.name = "crane", .kind = Kind::name, .refers_to = Names::crane,
+           .doc = "the crane or hoist it belongs to", .absent = "that of the stage",
+           .example = "\"bay-2\""},
+      }};
+
+  const Section beam{
+      .path = "rigging.beam", .repeated = true,
+      .doc = "Lifting beams, spreaders and frames: rigid, drawn along the axes of the piece.",
+      .absent = "no beam",
+      .keys = {
+          {.name = "id", .kind = Kind::text, .required = true, .doc = "its name in messages",
+           .example = "\"spreader\""},
+          {.name = "weight", .kind = Kind::force, .limit = Limit::more_than_zero, .doc = "its own weight",
+           .absent = "HOLD", .example = "\"220 lb\""},
+          {.name = "centre", .kind = Kind::length, .count = Count::three, .required = true,
+           .doc = "its centre of gravity, in its own axes",
+           .example = "[\"0 in\", \"0 in\", \"1 in\"]"},
+          {.name = "rated", .kind = Kind::force, .limit = Limit::more_than_zero,
+           .doc = "the most that may hang below it, from its plate", .absent = "HOLD",
+           .example = "\"10 short ton\""},
+      }};
+
+  const Section beam_point{
+      .path = "rigging.beam.points", .repeated = true, .required = true,
+      .doc = "Where legs end on it, written as a list of tables in one line or more.",
+      .keys = {
+          {.name = "id", .kind = Kind::name, .required = true, .defines = Names::rigging_part,
+           .doc = "the name that legs use", .example = "\"left\""},
+          {.name = "at", .kind = Kind::length, .count = Count::three, .required = true,
+           .doc = "its place in the axes of the beam",
+           .example = "[\"-4 ft\", \"0 in\", \"-3 in\"]"},
+      }};
+
+  const Section sheave{
+      .path = "rigging.sheave", .repeated = true,
+      .doc = "Sheaves that roll: the legs from one are one rope, whose length is the sum of theirs.",
+      .absent = "no sheave",
+      .keys = {
+          {.name = "id", .kind = Kind::name, .required = true, .defines = Names::rigging_part,
+           .doc = "the name that legs use", .example = "\"block-1\""},
+          {.name = "weight", .kind = Kind::force, .limit = Limit::more_than_zero, .doc = "its own weight",
+           .absent = "HOLD", .example = "\"35 lb\""},
+          {.name = "rated", .kind = Kind::force, .limit = Limit::more_than_zero,
+           .doc = "the most that it may pull where it hangs, from its plate", .absent = "HOLD",
+           .example = "\"8 short ton\""},
+      }};
+
   const Section leg{
       .path = "rigging.legs", .repeated = true, .required = true,
-      .doc = "One for each insert, written as a list of tables in one line or more.",
+      .doc = "One for each insert, beam point and sheave that hangs on something, written as a list of tables "
+             "in one line or more.",
       .keys = {
-          {.name = "to", .kind = Kind::name, .required = true, .refers_to = Names::insert,
-           .doc = "the insert", .example = "\"A1\""},
+          {.name = "to", .kind = Kind::name, .required = true, .refers_to = Names::insert_or_rigging_part,
+           .doc = "what hangs on it: an insert, a point of a beam, a sheave", .example = "\"A1\""},
+          {.name = "from", .kind = Kind::name, .refers_to = Names::rigging_part,
+           .doc = "where it hangs: a hook, a point of a beam, a sheave", .absent = "the hook",
+           .example = "\"left\""},
           {.name = "length", .kind = Kind::length, .limit = Limit::more_than_zero,
-           .doc = "from where it bears on the hook to where it bears on the insert", .absent = "HOLD",
+           .doc = "from where it bears above to where it bears below", .absent = "HOLD",
            .example = "\"8 ft\""},
           {.name = "gear", .kind = Kind::name, .refers_to = Names::sling, .doc = "the sling",
            .absent = "HOLD",
@@ -139,7 +199,8 @@ std::vector<Section> lifting_sections() {
            .example = "1.2"},
       }};
 
-  return {insert, rating, sling, crane, rigging, leg, stage};
+  return {insert,     rating, sling, crane, rigging, hook, beam,
+          beam_point, sheave, leg,   stage};
 }
 
 }  // namespace firstpick::plan

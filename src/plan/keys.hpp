@@ -45,7 +45,11 @@ enum class Words {
 };
 
 // What a key of Kind::name names: itself defined by it, or to be found elsewhere in the plan.
-enum class Names { none, insert, sling, crane, rigging, solid, solid_or_direction };
+enum class Names {
+  none, insert, sling, crane, rigging, solid, solid_or_direction,
+  rigging_part,          // a hook, a point of a beam, a sheave
+  insert_or_rigging_part
+};
 
 struct Key {
   std::string_view name;

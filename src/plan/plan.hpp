@@ -170,14 +170,47 @@ struct Crane {
 };
 
 struct Leg {
-  std::string to;                     // insert id
-  std::optional<Length> length;       // hook bearing to insert bearing
+  std::string to;                     // insert, point of a beam, or sheave
+  std::string from;                   // hook, point of a beam, or sheave; empty: the hook
+  std::optional<Length> length;       // bearing to bearing
   std::string gear;                   // sling id
+  Place place;
+};
+
+struct BeamPoint {
+  std::string id;
+  Position at;                        // in the axes of the beam
+  Place place;
+};
+
+struct Beam {                         // or frame: rigid; its axes are drawn along those of the piece
+  std::string id;
+  std::optional<Force> weight;
+  Position centre;                    // of gravity
+  std::optional<Force> rated;         // from the plate: the most that may hang below it
+  std::vector<BeamPoint> points;
+  Place place;
+};
+
+struct Sheave {                       // the legs from it are one rope
+  std::string id;
+  std::optional<Force> weight;
+  std::optional<Force> rated;         // the most that it may pull where it hangs
+  Place place;
+};
+
+struct Hook {
+  std::string id;
+  Position at;                        // in space, as the piece hangs level: x and y along those of the piece
+  std::string crane;                  // empty: the crane of the stage
   Place place;
 };
 
 struct Rigging {
   std::string id;
+  std::vector<Hook> hooks;            // empty: one hook, without a name
+  std::vector<Beam> beams;
+  std::vector<Sheave> sheaves;
   std::vector<Leg> legs;
   // Groups of inserts whose legs are one rope over a sheave at the hook.
   std::vector<std::vector<Placed<std::string>>> equalised;

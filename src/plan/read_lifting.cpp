@@ -13,16 +13,6 @@ Rating read_rating(const toml::table& table, Reading& reading) {
   return rating;
 }
 
-Leg read_leg(const toml::table& table, Reading& reading) {
-  Fields in(table, section("rigging.legs"), reading);
-  Leg leg;
-  leg.place = in.place();
-  leg.to = in.line("to");
-  leg.length = in.quantity<Length>("length");
-  leg.gear = in.line("gear");
-  return leg;
-}
-
 }  // namespace
 
 Insert read_insert(const toml::table& table, Reading& reading) {
@@ -72,17 +62,6 @@ Crane read_crane(const toml::table& table, Reading& reading) {
   return crane;
 }
 
-Rigging read_rigging(const toml::table& table, Reading& reading) {
-  Fields in(table, section("rigging"), reading);
-  Rigging rigging;
-  rigging.place = in.place();
-  rigging.id = in.line("id");
-  for (const toml::table* leg : in.each("rigging.legs")) rigging.legs.push_back(read_leg(*leg, reading));
-  rigging.equalised = in.groups("equalised");
-  rigging.length_tolerance = in.quantity<Ratio>("length_tolerance");
-  rigging.weight = in.quantity<Force>("weight");
-  return rigging;
-}
 
 Stage read_stage(const toml::table& table, Reading& reading) {
   Fields in(table, section("stage"), reading);

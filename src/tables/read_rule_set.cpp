@@ -51,7 +51,7 @@ Factors bending_multipliers(EntryReader& read) {
 
 std::vector<Mandatory> read_mandatory(const TableFile& file, Faults& faults) {
   static const std::vector<std::string_view> scopes = {"piece",  "rigging",       "crane",       "leg",
-                                                       "insert", "headed insert", "rated insert"};
+                                                       "insert", "headed insert", "rated insert", "beam", "sheave"};
   std::vector<Mandatory> all;
   for (const toml::table* table : tables_of(file, "mandatory", faults)) {
     Fields fields(file, *table, "[[mandatory]]", faults);

@@ -67,7 +67,8 @@ inline constexpr std::array<std::string_view, 6> stage_words = {"strip", "turn",
 
 struct Mandatory {
   std::string rule;   // rule id
-  std::string scope;  // "piece" | "rigging" | "crane" | "leg" | "insert" | "headed insert" | "rated insert"
+  std::string scope;  // "piece" | "rigging" | "crane" | "leg" | "insert" | "headed insert" | "rated insert" |
+                      // "beam" | "sheave"
   std::vector<std::string> stages;  // stage words; empty = every stage
 };
 

@@ -29,6 +29,7 @@ ByHand by_hand() {
   for (const double side : {1.0, -1.0})
     b.hanging.legs.push_back(
         {tension_kN * kN, 60.0 * deg, {side * 0.5 * tension_kN * kN, Force{}, 5.0 * kN}});
+  for (const auto& leg : b.piece.legs) b.hanging.spans.push_back({b.hanging.hook, leg.at});
   return b;
 }
 
@@ -102,7 +103,7 @@ TEST_CASE("a leg that pushes and what is not a number are seen") {
 
   const double not_a_number = std::numeric_limits<double>::quiet_NaN();
   ByHand b = by_hand();
-  b.hanging.hook.x = not_a_number * m;
+  b.hanging.spans[0][0].x = not_a_number * m;
   CHECK_FALSE(imbalance(b.piece, b.hanging).length <= 1.0);
   b = by_hand();
   b.hanging.legs[0].tension = not_a_number * kN;
