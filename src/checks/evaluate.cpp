@@ -64,6 +64,7 @@ std::vector<Source> unconfirmed_in(const Trace& trace) {
 
 StageReport evaluate_stage(const StageFacts& facts, Trace& trace) {
   StageReport report{.kind = facts.stage.kind, .rigging = facts.stage.rigging, .crane = facts.stage.crane};
+  report.findings.reserve(all_rules().size() * (facts.plan.inserts.size() + 1));  // about one for each insert
   for (const Rule& rule : all_rules())
     for (Finding& finding : judged(rule, facts, trace)) {
       if (finding.result == Result::missing && !is_mandatory(rule.id, facts)) finding.result = Result::note;

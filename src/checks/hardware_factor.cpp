@@ -18,16 +18,16 @@ namespace {
 
 struct DesignFactor {
   double value;
-  std::vector<Source> sources;
+  const Source* source;  // of the table; null: the plan says it
 };
 
 Outcome<DesignFactor> design_factor(const plan::Sling& sling, const tables::Tables& tables) {
-  if (sling.design_factor) return DesignFactor{*sling.design_factor, {}};
+  if (sling.design_factor) return DesignFactor{*sling.design_factor, nullptr};
   const auto kind = tables.slings.find(sling.kind);
   if (kind == tables.slings.end())
     return NotAssessed{fmt::format("the design factor of sling '{}' is not known", sling.id),
                        "[[sling]] design_factor = 5, as the tag or certificate says"};
-  return DesignFactor{kind->second.design_factor.value, {kind->second.design_factor.source}};
+  return DesignFactor{kind->second.design_factor.value, &kind->second.design_factor.source};
 }
 
 }  // namespace
@@ -36,6 +36,7 @@ std::vector<Finding> hardware_factor(const StageFacts& facts, Trace& trace) {
   constexpr std::string_view id = "hardware-factor";
   std::vector<Finding> findings;
   if (!facts.rigging) return findings;
+  findings.reserve(facts.rigging->legs.size());
   const auto& required = facts.rules.hardware_factor;
   const UnitSystem units = facts.plan.piece.units;
   for (std::size_t leg = 0; leg < facts.rigging->legs.size(); ++leg) {
@@ -54,7 +55,8 @@ std::vector<Finding> hardware_factor(const StageFacts& facts, Trace& trace) {
         const auto& n_d = std::get<DesignFactor>(factor);
         breaking = Resistance<Force>{*s.rated * n_d.value};
         trace.add([&] {
-          std::vector<Source> sources = n_d.sources;
+          std::vector<Source> sources;
+          if (n_d.source) sources.push_back(*n_d.source);
           sources.push_back(required.source);
           return Step{.words = fmt::format("what the leg to {} may carry with the regulation's factor", subject),
                       .result = {"T_max", in(kN, *s.rated) * n_d.value / required.value.value(), "kN"},

@@ -13,6 +13,7 @@ namespace firstpick::checks {
 std::vector<Finding> insert_certificate(const StageFacts& facts, Trace&) {
   constexpr std::string_view id = "insert-certificate";
   std::vector<Finding> findings;
+  findings.reserve(facts.plan.inserts.size());
   for (const plan::Insert& insert : facts.plan.inserts) {
     if (!is_stated(insert.certificate))
       findings.push_back(missing(id, insert.id, fmt::format("insert {} has no certificate or batch", insert.id),

@@ -15,6 +15,7 @@ namespace firstpick::checks {
 std::vector<Finding> insert_embedment(const StageFacts& facts, Trace& trace) {
   constexpr std::string_view id = "insert-embedment";
   std::vector<Finding> findings;
+  findings.reserve(facts.plan.inserts.size());
   const UnitSystem units = facts.plan.piece.units;
   for (std::size_t i = 0; i < facts.plan.inserts.size(); ++i) {
     const plan::Insert& insert = facts.plan.inserts[i];

@@ -69,7 +69,7 @@ Finding judge_one(std::string_view id, std::size_t insert, const StageFacts& fac
   Finding finding = compared<Ratio>(id, subject, Demand<Ratio>{use}, Resistance<Ratio>{Ratio{1.0}}, 1.0,
                                     "ACI 318-19 17.8");
   finding.situation = situations->at(worst).name;
-  if (finding.result == Result::fail) {
+  if (finding.result == Result::fail && facts.in_words) {
     finding.text = fmt::format("tension uses {} and shear {} of insert {}, together more than it holds",
                                print_utilization(governing.tension.value()),
                                print_utilization(governing.shear.value()), subject);
@@ -84,6 +84,7 @@ Finding judge_one(std::string_view id, std::size_t insert, const StageFacts& fac
 
 std::vector<Finding> insert_interaction(const StageFacts& facts, Trace& trace) {
   std::vector<Finding> findings;
+  findings.reserve(facts.plan.inserts.size());
   for (std::size_t insert = 0; insert < facts.plan.inserts.size(); ++insert)
     if (facts.plan.inserts[insert].kind == "headed")
       findings.push_back(judge_one("insert-interaction", insert, facts, trace));

@@ -11,6 +11,7 @@ namespace firstpick::checks {
 std::vector<Finding> insert_kind(const StageFacts& facts, Trace&) {
   constexpr std::string_view id = "insert-kind";
   std::vector<Finding> findings;
+  findings.reserve(facts.plan.inserts.size());
   for (const plan::Insert& insert : facts.plan.inserts) {
     if (insert.kind == "headed" || insert.kind == "rated")
       findings.push_back(passed(id, insert.id));

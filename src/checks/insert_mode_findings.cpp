@@ -32,7 +32,7 @@ Finding from(const ModeRule& rule, const ModeCheck& check, const StageFacts& fac
     finding.nominal = *check.nominal;
     finding.capacity = *check.nominal / factor;
   }
-  if (finding.result == Result::fail) {
+  if (finding.result == Result::fail && facts.in_words) {
     const std::string who = check.together.empty() ? subject : names(facts, check.together) + " together";
     finding.text = fmt::format("{} at {}: {} asked, {} allowed ({} nominal over {})", rule.fails, who,
                                firstpick::print(*check.demand, units, Rounding::up),
@@ -46,7 +46,7 @@ Finding from(const ModeRule& rule, const ModeCheck& check, const StageFacts& fac
 
 // The last two lines of the calculation: what is asked, and its share of what is allowed.
 void record_use(const Finding& finding, const ModeCheck& check, const StageFacts& facts, Trace& trace) {
-  if (!finding.utilization || !check.demand || !check.nominal) return;
+  if (!trace.is_recording() || !finding.utilization || !check.demand || !check.nominal) return;
   const auto& n = facts.rules.insert_factor;
   const std::string who = check.together.empty() ? finding.subject : names(facts, check.together) + " together";
   trace.add([&] {
@@ -72,6 +72,7 @@ std::string remedy_in(const InsertSituation& situation, std::string_view remedy)
 
 std::vector<Finding> findings_of(const ModeRule& rule, const StageFacts& facts, Trace& trace) {
   std::vector<Finding> findings;
+  findings.reserve(facts.plan.inserts.size());
   for (std::size_t insert = 0; insert < facts.plan.inserts.size(); ++insert) {
     const plan::Insert& one = facts.plan.inserts[insert];
     if (one.kind != "headed") continue;

@@ -6,13 +6,13 @@
 
 namespace firstpick::checks {
 
-// Insert `insert` (index in the plan) in one situation. Demand: the force of the insert, or the resultant of its group.
+// Insert `insert` (index in the plan) in one situation. Demand: the force of the insert, or the resultant of
+// its group.
 ModeCheck check_mode(Mode mode, const StageFacts& facts, const InsertSituation& situation, std::size_t insert,
                      Trace& trace);
 
+// The same of every mode, insert and situation at once: each group and row is computed once for all its
+// inserts.
 ModeTable mode_table(const StageFacts& facts);
-
-// Worse to the right: missing before anything that passed or failed, then by utilization.
-bool less_severe(const ModeCheck& a, const ModeCheck& b);
 
 }  // namespace firstpick::checks

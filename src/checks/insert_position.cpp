@@ -12,6 +12,7 @@ namespace firstpick::checks {
 std::vector<Finding> insert_position(const StageFacts& facts, Trace&) {
   constexpr std::string_view id = "insert-position";
   std::vector<Finding> findings;
+  findings.reserve(facts.plan.inserts.size());
   for (const plan::Insert& insert : facts.plan.inserts) {
     if (!insert.position_confirmed)
       findings.push_back(missing(id, insert.id, fmt::format("nobody has confirmed where insert {} is", insert.id),

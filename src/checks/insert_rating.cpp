@@ -43,6 +43,7 @@ std::vector<Finding> insert_rating(const StageFacts& facts, Trace& trace) {
   const auto& factor = facts.rules.insert_factor;
   const UnitSystem units = facts.plan.piece.units;
   std::vector<Finding> findings;
+  findings.reserve(facts.plan.inserts.size());
   for (std::size_t i = 0; i < facts.plan.inserts.size(); ++i) {
     const plan::Insert& insert = facts.plan.inserts[i];
     if (insert.kind != "rated" && !insert.rating) continue;

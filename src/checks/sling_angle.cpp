@@ -17,6 +17,7 @@ std::vector<Finding> sling_angle(const StageFacts& facts, Trace& trace) {
   constexpr std::string_view id = "sling-angle";
   std::vector<Finding> findings;
   if (!facts.rigging) return findings;
+  findings.reserve(facts.rigging->legs.size());
   const UnitSystem units = facts.plan.piece.units;
   const auto& rule_limit = facts.rules.minimum_sling_angle;
   for (std::size_t leg = 0; leg < facts.rigging->legs.size(); ++leg) {

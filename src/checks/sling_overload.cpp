@@ -17,6 +17,7 @@ std::vector<Finding> sling_overload(const StageFacts& facts, Trace& trace) {
   constexpr std::string_view id = "sling-overload";
   std::vector<Finding> findings;
   if (!facts.rigging) return findings;
+  findings.reserve(facts.rigging->legs.size());
   const UnitSystem units = facts.plan.piece.units;
   for (std::size_t leg = 0; leg < facts.rigging->legs.size(); ++leg) {
     const std::string& subject = facts.rigging->legs[leg].to;

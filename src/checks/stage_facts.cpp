@@ -150,9 +150,11 @@ Outcome<std::vector<Situation>> all_of(const std::vector<loads::LoadSet>& sets, 
   for (const loads::LoadSet& set : sets) {
     const auto same = std::ranges::find_if(
         known, [&](const loads::LoadSet& other) { return other.name == set.name && other.total == set.total; });
-    const Outcome<Shared> one = same != known.end()
-                                    ? known_shared[static_cast<std::size_t>(same - known.begin())]
-                                    : shared(plan, rigging, set, rules);
+    const bool is_known = same != known.end();
+    const Outcome<Shared> fresh =
+        is_known ? Outcome<Shared>{NotAssessed{}} : shared(plan, rigging, set, rules);
+    const Outcome<Shared>& one =
+        is_known ? known_shared[static_cast<std::size_t>(same - known.begin())] : fresh;
     if (const auto* missing = std::get_if<NotAssessed>(&one)) return *missing;
     const auto& situations = std::get<Shared>(one).situations;
     all.insert(all.end(), situations.begin(), situations.end());
@@ -240,6 +242,7 @@ StageFacts stage_facts(const plan::Plan& plan, const plan::Stage& stage, const p
   }
   const auto& load = std::get<loads::StageLoad>(facts.load);
   std::vector<Outcome<Shared>> gear;
+  gear.reserve(load.gear_loads.size());
   for (const loads::LoadSet& set : load.gear_loads) gear.push_back(shared(plan, facts.rigging, set, rules));
 
   if (gear.empty())

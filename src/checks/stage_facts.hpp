@@ -59,6 +59,7 @@ struct StageFacts {
   Outcome<std::vector<Situation>> gear_situations;    // with what legs carry
   Outcome<Stress> usable_strength, required_strength, formula_strength;
   ModeTable modes;                                    // of the inserts, empty where the situations are not assessed
+  bool in_words = true;  // false: who only asks for results is spared the sentences of headed inserts that fail
 };
 
 StageFacts stage_facts(const plan::Plan& plan, const plan::Stage& stage, const piece::Body& body,

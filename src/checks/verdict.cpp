@@ -63,12 +63,14 @@ std::vector<std::string> subjects_of(Scope scope, const StageFacts& facts) {
         for (const plan::Sheave& sheave : facts.rigging->sheaves) subjects.push_back(sheave.id);
       return subjects;
     case Scope::leg:
-      if (facts.rigging)
-        for (const plan::Leg& leg : facts.rigging->legs) subjects.push_back(leg.to);
+      if (!facts.rigging) return subjects;
+      subjects.reserve(facts.rigging->legs.size());
+      for (const plan::Leg& leg : facts.rigging->legs) subjects.push_back(leg.to);
       return subjects;
     case Scope::insert:
     case Scope::headed_insert:
     case Scope::rated_insert:
+      subjects.reserve(facts.plan.inserts.size());
       for (const plan::Insert& insert : facts.plan.inserts) {
         const bool headed = insert.kind == "headed";
         const bool rated = insert.kind == "rated" || insert.rating.has_value();
@@ -88,6 +90,19 @@ bool applies(const tables::Mandatory& mandatory, const StageFacts& facts) {
          std::ranges::find(mandatory.stages, word_for(facts.stage.kind)) != mandatory.stages.end();
 }
 
+// The findings of each rule, which stand together in the order of the rule list.
+std::vector<std::span<const Finding>> by_rule(std::span<const Finding> findings) {
+  std::vector<std::span<const Finding>> found;
+  found.reserve(all_rules().size());
+  for (std::size_t first = 0; first < findings.size();) {
+    std::size_t last = first + 1;
+    while (last < findings.size() && findings[last].rule == findings[first].rule) ++last;
+    found.push_back(findings.subspan(first, last - first));
+    first = last;
+  }
+  return found;
+}
+
 }  // namespace
 
 bool is_mandatory(std::string_view rule, const StageFacts& facts) {
@@ -98,6 +113,7 @@ bool is_mandatory(std::string_view rule, const StageFacts& facts) {
 std::vector<Finding> coverage_gaps(const StageFacts& facts, std::span<const Finding> findings) {
   constexpr std::string_view id = "rule-coverage";
   std::vector<Finding> gaps;
+  const std::vector<std::span<const Finding>> of_rules = by_rule(findings);
   const std::string& mark = facts.plan.piece.mark;
   bool anything = false;
   for (const tables::Mandatory& mandatory : facts.rules.mandatory) {
@@ -111,10 +127,10 @@ std::vector<Finding> coverage_gaps(const StageFacts& facts, std::span<const Find
                              "correct the rule set, or use a version that has the rule"));
       continue;
     }
+    const auto is_of_rule = [&](const auto& some) { return some.front().rule == rule->id; };
+    const auto given = std::ranges::find_if(of_rules, is_of_rule);
     for (const std::string& subject : subjects_of(rule->scope, facts)) {
-      const bool given = std::ranges::any_of(
-          findings, [&](const Finding& f) { return f.rule == rule->id && f.subject == subject; });
-      if (!given)
+      if (given == of_rules.end() || std::ranges::find(*given, subject, &Finding::subject) == given->end())
         gaps.push_back(missing(id, subject, fmt::format("rule '{}' gave no finding for {}", rule->id, subject),
                                "this is a fault of the program: report it, and do not lift on this verdict"));
     }

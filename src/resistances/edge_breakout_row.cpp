@@ -73,8 +73,9 @@ Outcome<std::optional<Resistance<Force>>> edge_breakout(Group row, const Directi
   const EdgeStrength strength = shear_breakout(std::get<ShearEdge>(placed), f_c, model, trace);
   const Force R = against_resultant(parts, strength);
   if (!is_usable(R)) return not_described_for_shear(first);
-  record_resultant(fmt::format("{} inserts in a row with {}", row.size(), first.id), towards, parts, strength,
-                   R, trace);
+  if (trace.is_recording())
+    record_resultant(fmt::format("{} inserts in a row with {}", row.size(), first.id), towards, parts,
+                     strength, R, trace);
   return Strength{Resistance<Force>{R}};
 }
 

@@ -1,6 +1,7 @@
 #include "units/decimal_text.hpp"
 
 #include <algorithm>
+#include <array>
 #include <charconv>
 #include <cmath>
 
@@ -19,13 +20,16 @@ struct Split {
   int exponent;
 };
 Split split(double size) {
-  const std::string text = fmt::format("{:.{}e}", size, all_figures - 1);
-  const std::size_t e = text.find('e');
+  std::array<char, 32> text{};  // "1.2345678901234567e-300" is 24 characters at most
+  const char* const end = std::to_chars(text.data(), text.data() + text.size(), size,
+                                        std::chars_format::scientific, all_figures - 1)
+                              .ptr;
+  const char* const e = std::find(static_cast<const char*>(text.data()), end, 'e');
   Split result{};
-  std::from_chars(text.data(), text.data() + e, result.mantissa);
-  const char* exponent = text.data() + e + 1;
+  std::from_chars(text.data(), e, result.mantissa);
+  const char* exponent = e + 1;
   if (*exponent == '+') ++exponent;  // from_chars takes no plus sign
-  std::from_chars(exponent, text.data() + text.size(), result.exponent);
+  std::from_chars(exponent, end, result.exponent);
   return result;
 }
 
@@ -33,8 +37,7 @@ struct Digits {
   std::string digits;
   int exponent;  // of the first digit
 };
-Digits rounded_digits(double size, int figures, Rounding rounding) {
-  Split s = split(size);
+Digits rounded_digits(double size, Split s, int figures, Rounding rounding) {
   if (figures > exact_figures) {  // nothing left to round against
     std::string text = fmt::format("{:.{}e}", size, figures - 1);
     text.erase(text.find('e'));
@@ -47,7 +50,8 @@ Digits rounded_digits(double size, int figures, Rounding rounding) {
     count /= 10.0;
     ++s.exponent;
   }
-  return {fmt::format("{:.0f}", count), s.exponent};
+  return {fmt::format("{}", static_cast<long long>(count)),
+          s.exponent};  // whole, and no more than 15 figures
 }
 
 std::string zeros(int count) { return std::string(static_cast<std::size_t>(count), '0'); }
@@ -80,13 +84,17 @@ std::string significant_figures(double number, int figures, Rounding rounding) {
   if (!std::isfinite(number)) return not_a_number;
   if (number == 0.0) return "0";
   const int used = std::clamp(figures, 1, all_figures);
-  return (number < 0.0 ? "-" : "") + laid_out(rounded_digits(std::abs(number), used, rounding));
+  const double size = std::abs(number);
+  return (number < 0.0 ? "-" : "") + laid_out(rounded_digits(size, split(size), used, rounding));
 }
 
 std::string figures_or_whole(double number, int figures, Rounding rounding) {
   if (!std::isfinite(number) || number == 0.0) return significant_figures(number, figures, rounding);
-  const int whole_figures = std::min(split(std::abs(number)).exponent + 1, exact_figures);
-  return significant_figures(number, std::max(figures, whole_figures), rounding);
+  const double size = std::abs(number);
+  const Split s = split(size);
+  const int whole_figures = std::min(s.exponent + 1, exact_figures);
+  const int used = std::clamp(std::max(figures, whole_figures), 1, all_figures);
+  return (number < 0.0 ? "-" : "") + laid_out(rounded_digits(size, s, used, rounding));
 }
 
 std::string fixed_decimals(double number, int decimals, Rounding rounding) {
@@ -94,7 +102,7 @@ std::string fixed_decimals(double number, int decimals, Rounding rounding) {
   const double scaled = std::abs(number) * std::pow(10.0, decimals);
   if (!(scaled < 1e15)) return significant_figures(number, exact_figures, rounding);
   const double count = rounded_count(scaled, rounding);
-  std::string text = fmt::format("{:.0f}", count);
+  std::string text = fmt::format("{}", static_cast<long long>(count));
   if (decimals > 0) {
     const auto places = static_cast<std::size_t>(decimals);
     if (text.size() <= places) text.insert(0, places + 1 - text.size(), '0');

@@ -134,6 +134,24 @@ TEST_CASE("a failure of inserts close together names them all") {
   CHECK(finding.text.find("A1 + A2 together") != std::string::npos);
 }
 
+TEST_CASE("who asks for no words gets the same results without the sentences of what fails") {
+  SlabLift lift;
+  lift.rules.insert_factor.value = Ratio{factor_that_nothing_holds};
+  StageFacts facts = lift.facts();
+  for (const std::string_view rule : {"insert-breakout", "insert-interaction"}) {
+    facts.in_words = true;
+    const Finding told = finding_for(rule, "A1", facts);
+    facts.in_words = false;
+    const Finding silent = finding_for(rule, "A1", facts);
+    CAPTURE(rule, told.text);
+    CHECK(silent.result == Result::fail);
+    CHECK(silent.utilization == told.utilization);
+    CHECK(silent.situation == told.situation);
+    CHECK_FALSE(told.text.empty());
+    CHECK(silent.text.empty());
+  }
+}
+
 TEST_CASE("insert-interaction: passes on the slab as drawn") {
   SlabLift lift;
   const Finding finding = finding_for("insert-interaction", "A1", lift.facts());

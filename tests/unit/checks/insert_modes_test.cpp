@@ -278,6 +278,7 @@ TEST_CASE("the table holds the check of every situation, insert and mode, and re
         CHECK(facts.modes.at(s, insert, mode).demand == fresh.demand);
       }
   CHECK_THROWS(facts.modes.at(situations.size(), 0, Mode::breakout));
+  CHECK_THROWS(facts.modes.at(0, 4, Mode::breakout));
 }
 
 TEST_CASE("four modes are of tension, three of shear") {

@@ -1,0 +1,85 @@
+#include "checks/modes_together.hpp"
+
+#include "checks/modes_alone.hpp"
+#include "resistances/pryout.hpp"
+#include "resistances/side_blowout.hpp"
+
+namespace firstpick::checks {
+
+namespace {
+
+// A shear along the edge is not away from it, however the last bit of its direction falls.
+constexpr double along_the_edge = 1e-9;
+
+bool is_away_from(const Direction& edge, const demands::InsertForce& force, const piece::InsertSite& site) {
+  return !(dot(shear_direction(force, site), edge) >= -along_the_edge);
+}
+
+Outcome<Resistance<Force>> group_breakout(const StageFacts& facts, const LoadedInserts& group, Stress f_c,
+                                          Trace& trace) {
+  const auto offset = eccentricity(group, facts);
+  if (const auto* gap = std::get_if<NotAssessed>(&offset)) return *gap;
+  return resistances::breakout(group.inserts, facts.anchorage.areas,
+                               std::get<resistances::Eccentricity>(offset), f_c, facts.rules.headed, trace);
+}
+
+}  // namespace
+
+std::size_t number_of_sets(Mode mode, const StageFacts& facts) {
+  switch (mode) {
+    case Mode::breakout:
+    case Mode::pryout: return facts.anchorage.groups.size();
+    case Mode::side_blowout: return facts.anchorage.blowout_rows.size();
+    case Mode::edge_breakout: return facts.anchorage.shear_rows.size();
+    case Mode::steel_tension:
+    case Mode::pullout:
+    case Mode::steel_shear: break;
+  }
+  return 0;
+}
+
+std::span<const std::size_t> inserts_of_set(Mode mode, const StageFacts& facts, std::size_t set) {
+  if (mode == Mode::side_blowout) return facts.anchorage.blowout_rows.at(set).inserts;
+  if (mode == Mode::edge_breakout) return facts.anchorage.shear_rows.at(set).inserts;
+  return facts.anchorage.groups.at(set);
+}
+
+LoadedInserts taking_part(Mode mode, const StageFacts& facts, const InsertSituation& situation,
+                          std::size_t set) {
+  const std::span<const std::size_t> inserts = inserts_of_set(mode, facts, set);
+  LoadedInserts loaded;
+  loaded.reserve(inserts.size());
+  for (const std::size_t insert : inserts) {
+    if (mode == Mode::edge_breakout && is_away_from(facts.anchorage.shear_rows.at(set).towards,
+                                                    situation.forces.at(insert), facts.body.sites.at(insert)))
+      continue;
+    loaded.add(facts, insert, demand_alone(mode, situation, insert));
+  }
+  return loaded;
+}
+
+ModeCheck check_together(Mode mode, const StageFacts& facts, const InsertSituation& situation,
+                         std::size_t set, const LoadedInserts& together, Trace& trace) {
+  const auto& model = facts.rules.headed;
+  const Stress f_c = std::get<Stress>(facts.formula_strength);
+  const auto against = [&](const NominalForce& nominal) {
+    return judged(together.sum, nominal, facts.rules.insert_factor.value.value(), together.indices);
+  };
+  switch (mode) {
+    case Mode::breakout: return against(where_it_occurs(group_breakout(facts, together, f_c, trace)));
+    case Mode::pryout:
+      return against(where_it_occurs(
+          resistances::pryout(together.inserts, group_breakout(facts, together, f_c, trace), model, trace)));
+    case Mode::side_blowout:
+      return against(resistances::side_blowout(together.inserts, facts.anchorage.blowout_rows.at(set).towards,
+                                               f_c, model, trace));
+    case Mode::edge_breakout:
+      return check_edge_row(facts, situation, facts.anchorage.shear_rows.at(set), together, f_c, trace);
+    case Mode::steel_tension:
+    case Mode::pullout:
+    case Mode::steel_shear: break;
+  }
+  return against(NotAssessed{"inserts do not fail together in this way", {}});
+}
+
+}  // namespace firstpick::checks
