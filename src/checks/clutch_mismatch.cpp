@@ -1,9 +1,10 @@
 // What takes hold of an insert is of its size.
 //
-// Source   a fatal lift with clutches of 2.5 t on inserts of 1.3 t: the recess took either, the loads were under a third of
-//          the rating (docs/rules/clutch-mismatch.md). No number stands behind it: the two marks are the same or not.
+// Source   a fatal lift with clutches of 2.5 t on inserts of 1.3 t: the recess took either, the loads were
+//          under a third of the rating (docs/rules/clutch-mismatch.md). No number stands behind it: the two
+//          marks are the same or not.
 // Clutch, screw-in part   size equal to the insert's. Either mark not in the plan: HOLD.
-// Shackle, hook           no size to match; through a loop, an eye, a plate or a rated insert. On anything else: HOLD.
+// Shackle, hook           no size to match; on a loop, an eye, a plate or a rated insert. Else: HOLD.
 
 #include <algorithm>
 #include <cmath>
@@ -29,15 +30,16 @@ Finding judge_pair(std::string_view id, const plan::Insert& insert, const plan::
   if (hardware.kind == plan::HardwareKind::shackle || hardware.kind == plan::HardwareKind::hook) {
     if (takes_a_hook(insert.kind)) return passed(id, insert.id);
     return missing(id, insert.id,
-                   fmt::format("{} '{}' goes through a loop or an eye, and insert {} is of kind '{}'", word, hardware.id,
-                               insert.id, insert.kind),
+                   fmt::format("{} '{}' goes through a loop or an eye, and insert {} is of kind '{}'", word,
+                               hardware.id, insert.id, insert.kind),
                    "[[hardware]]: what takes hold of the insert itself, a clutch or a screw-in part");
   }
   if (!insert.size)
     return missing(id, insert.id, "the size marked on the inserts is not in the plan",
                    "[[insert]] size = \"1.3 t\", as marked on it; an insert without a mark is not lifted by");
   if (!hardware.size)
-    return missing(id, insert.id, fmt::format("the size marked on {} '{}' is not in the plan", word, hardware.id),
+    return missing(id, insert.id,
+                   fmt::format("the size marked on {} '{}' is not in the plan", word, hardware.id),
                    "[[hardware]] size = \"1.3 t\", as marked on it; one without a mark is not used");
   if (same_mark(*insert.size, *hardware.size)) return passed(id, insert.id);
   Finding finding = missing(id, insert.id,
@@ -61,7 +63,8 @@ std::vector<Finding> clutch_mismatch(const StageFacts& facts, Trace&) {
     if (const auto* gap = std::get_if<NotAssessed>(&hardware))
       findings.push_back(missing(id, to, gap->why, gap->remedy));
     else if (insert == facts.plan.inserts.end())
-      findings.push_back(missing(id, to, fmt::format("there is no insert '{}'", to), "[[insert]] id = \"...\""));
+      findings.push_back(
+          missing(id, to, fmt::format("there is no insert '{}'", to), "[[insert]] id = \"...\""));
     else
       findings.push_back(judge_pair(id, *insert, *std::get<const plan::Hardware*>(hardware)));
   }

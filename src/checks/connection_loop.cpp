@@ -1,7 +1,7 @@
 // A loop cast in to connect one piece to the next is no lift point.
 //
-// Source   drawings of road authorities forbid lifting barriers by their connection loops, read in a page that sums them
-//          up (docs/rules/connection-loop.md).
+// Source   drawings of road authorities forbid lifting barriers by their connection loops, read in a page
+//          that sums them up (docs/rules/connection-loop.md).
 // Absent   made_for of a loop: HOLD. "connection", whatever the kind: fail.
 
 #include <fmt/format.h>
@@ -19,9 +19,9 @@ std::vector<Finding> connection_loop(const StageFacts& facts, Trace&) {
       findings.push_back(missing(id, insert.id, "whether a loop was made for lifting is not in the plan",
                                  "[[insert]] made_for = \"lifting\", if the drawing says so"));
     } else if (insert.made_for == plan::MadeFor::connection) {
-      Finding finding = missing(id, insert.id, fmt::format("insert {} was made to connect the piece, not to lift it",
-                                                           insert.id),
-                                "lift by the points that the drawing gives for lifting");
+      Finding finding = missing(
+          id, insert.id, fmt::format("insert {} was made to connect the piece, not to lift it", insert.id),
+          "lift by the points that the drawing gives for lifting");
       finding.result = Result::fail;
       findings.push_back(std::move(finding));
     } else {

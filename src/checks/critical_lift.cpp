@@ -1,8 +1,9 @@
 // A lift that is critical whatever the crane's rating has a written plan.
 //
-// Source   BC OHSR 14.1: the centre of gravity of the load, or the length of a sling leg, changes during the lift. Of what
-//          a plan can say, the stage turn is such a lift. Legs over a sheave settle as the load is taken up, and are not
-//          counted in a straight lift. Shares of the crane's rating: rule crane-thresholds.
+// Source   BC OHSR 14.1: the centre of gravity of the load, or the length of a sling leg, changes during the
+//          lift. Of what a plan can say, the stage turn is such a lift. Legs over a sheave settle as the load
+//          is taken up, and are not counted in a straight lift. Shares of the crane's rating: rule
+//          crane-thresholds.
 // Absent   critical_lift_plan: HOLD.
 
 #include "checks/rule.hpp"

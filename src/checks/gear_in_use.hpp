@@ -12,12 +12,13 @@
 namespace firstpick::checks {
 
 struct GearInUse {
-  std::string_view section;            // of the plan: "sling", "hardware", "crane"
+  std::string_view section;  // of the plan: "sling", "hardware", "crane"
   std::string id;
   std::optional<plan::Day> inspected;
 };
 
-// Each once, in the order of the legs; a name that the plan does not define is left to the rule that needs it.
+// Each once, in the order of the legs; a name that the plan does not define is left to the rule that needs
+// it.
 inline std::vector<GearInUse> gear_in_use(const StageFacts& facts) {
   std::vector<GearInUse> gear;
   const auto add = [&](std::string_view section, const auto& all, const std::string& id) {

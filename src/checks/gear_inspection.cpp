@@ -2,8 +2,9 @@
 //
 //   0 <= day of the lift - day of the examination <= t_insp
 //
-// Source   "inspection_interval" of the rule set. A clutch link broke at a crack that a test half a year before had not
-//          found (docs/rules/gear-inspection.md): the interval is the longest that is allowed, not what is safe.
+// Source   "inspection_interval" of the rule set. A clutch link broke at a crack that a test half a year
+//          before had not found (docs/rules/gear-inspection.md): the interval is the longest that is allowed,
+//          not what is safe.
 // Absent   no day of the examination or of the lift, examined after the lift, or too long ago: HOLD.
 
 #include <fmt/format.h>
@@ -28,23 +29,27 @@ std::vector<Finding> gear_inspection(const StageFacts& facts, Trace& trace) {
   });
   for (const GearInUse& gear : gear_in_use(facts)) {
     if (!gear.inspected) {
-      findings.push_back(missing(id, gear.id, "when the gear was last examined is not in the plan",
-                                 "[[sling]], [[hardware]], [[crane]] inspected = 2026-01-15, from its record"));
+      findings.push_back(
+          missing(id, gear.id, "when the gear was last examined is not in the plan",
+                  "[[sling]], [[hardware]], [[crane]] inspected = 2026-01-15, from its record"));
       continue;
     }
     if (!at) {
-      findings.push_back(missing(id, gear.id, "when the lift is to be made is not stated", "write `at` in [[stage]]"));
+      findings.push_back(
+          missing(id, gear.id, "when the lift is to be made is not stated", "write `at` in [[stage]]"));
       continue;
     }
     const double days = static_cast<double>(plan::day_of(*at) - gear.inspected->number);
     if (days < 0.0) {
-      findings.push_back(missing(id, gear.id, fmt::format("{} '{}' was examined on {}, after the lift", gear.section,
-                                                          gear.id, gear.inspected->text),
+      findings.push_back(missing(id, gear.id,
+                                 fmt::format("{} '{}' was examined on {}, after the lift", gear.section,
+                                             gear.id, gear.inspected->text),
                                  "correct `inspected`, or `at` in [[stage]]"));
       continue;
     }
-    Finding finding = compared<Duration>(id, gear.id, Demand<Duration>{days * day},
-                                         Resistance<Duration>{interval.value}, 1.0, citation(interval.source));
+    Finding finding =
+        compared<Duration>(id, gear.id, Demand<Duration>{days * day}, Resistance<Duration>{interval.value},
+                           1.0, citation(interval.source));
     finding.utilization.reset();  // a date is kept or not: no row of the report is made of it
     if (finding.result == Result::fail) {
       finding.result = Result::missing;  // nothing is known to be broken: nobody has looked

@@ -1,8 +1,10 @@
 // What takes hold of an insert carries no more than is marked on it, and keeps the factor of the regulation.
 //
-//   T <= T_rated * min(1, n_d / n)     n_d: breaking load over rated load of the hardware; n: factor the regulation demands
+//   T <= T_rated * min(1, n_d / n)     n_d: breaking load over rated load of the hardware; n: factor the
+//   regulation demands
 //
-// Source   29 CFR 1926.704(d): lifting hardware carries five times the maximum intended load; never above its mark.
+// Source   29 CFR 1926.704(d): lifting hardware carries five times the maximum intended load; never above its
+//          mark.
 // Absent   no hardware named, no rated load, no n_d: HOLD.
 
 #include <algorithm>
@@ -54,22 +56,25 @@ std::vector<Finding> hardware_overload(const StageFacts& facts, Trace& trace) {
     if (const auto* w = std::get_if<WorstLeg>(&worst)) finding.situation = w->situation;
     if (finding.utilization)
       trace.add([&] {
-        return Step{.words = fmt::format("use of {} {} at {}", plan::word_for(hardware.kind), hardware.id, to),
-                    .result = {"u_h", *finding.utilization, "1"},
-                    .formula = "T / (T_rated * min(1, n_d / n))",
-                    .given = {{"T", in(kN, std::get<WorstLeg>(worst).tension), "kN"},
-                              {"T_rated", in(kN, *hardware.rated), "kN"},
-                              {"n_d", *hardware.design_factor, "1"},
-                              {"n", n, "1"}},
-                    .clause = required.source.locator,
-                    .sources = {required.source}};
+        return Step{
+            .words = fmt::format("use of {} {} at {}", plan::word_for(hardware.kind), hardware.id, to),
+            .result = {"u_h", *finding.utilization, "1"},
+            .formula = "T / (T_rated * min(1, n_d / n))",
+            .given = {{"T", in(kN, std::get<WorstLeg>(worst).tension), "kN"},
+                      {"T_rated", in(kN, *hardware.rated), "kN"},
+                      {"n_d", *hardware.design_factor, "1"},
+                      {"n", n, "1"}},
+            .clause = required.source.locator,
+            .sources = {required.source}};
       });
     if (finding.result == Result::fail) {
-      finding.text = fmt::format(
-          "{} '{}' at {} carries {}, {} is allowed", plan::word_for(hardware.kind), hardware.id, to,
-          firstpick::print(std::get<WorstLeg>(worst).tension, units, Rounding::up),
-          firstpick::print(Force{std::get<Resistance<Force>>(breaking).value / factor}, units, Rounding::down));
-      finding.remedy = "an insert and hardware of a larger size, both; or steeper legs, or gear that shares the load";
+      finding.text =
+          fmt::format("{} '{}' at {} carries {}, {} is allowed", plan::word_for(hardware.kind), hardware.id,
+                      to, firstpick::print(std::get<WorstLeg>(worst).tension, units, Rounding::up),
+                      firstpick::print(Force{std::get<Resistance<Force>>(breaking).value / factor}, units,
+                                       Rounding::down));
+      finding.remedy =
+          "an insert and hardware of a larger size, both; or steeper legs, or gear that shares the load";
     }
     findings.push_back(std::move(finding));
   }

@@ -1,7 +1,7 @@
 // Every hook has a latch that closes.
 //
-// Source   latches on hooks: Quebec S-2.1 r.13 s. 255; a fatal lift of 1997 in which a slack hook without latch turned out
-//          of its loop (docs/rules/hook-latch.md).
+// Source   latches on hooks: Quebec S-2.1 r.13 s. 255; a fatal lift of 1997 in which a slack hook without
+//          latch turned out of its loop (docs/rules/hook-latch.md).
 // Absent   HOLD. false: fail.
 
 #include "checks/rule.hpp"

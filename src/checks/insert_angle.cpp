@@ -2,8 +2,8 @@
 //
 //   angle of the force from the outward normal of the face <= maximum_angle
 //
-// Source   the supplier's declaration. Concrete round the inserts of a stair cracked at the first lift because the angle
-//          that its system was made for was not kept (docs/rules/insert-angle.md).
+// Source   the supplier's declaration. Concrete round the inserts of a stair cracked at the first lift
+//          because the angle that its system was made for was not kept (docs/rules/insert-angle.md).
 // Absent   maximum_angle of a rated insert: HOLD. An insert that no leg of the stage reaches passes.
 
 #include <algorithm>
@@ -50,7 +50,8 @@ std::vector<Finding> insert_angle(const StageFacts& facts, Trace& trace) {
     const plan::Insert& insert = facts.plan.inserts[i];
     if (insert.kind != "rated" && !insert.rating) continue;
     if (!insert.rating || !insert.rating->maximum_angle) {
-      findings.push_back(missing(id, insert.id, "the largest angle of pull that the supplier allows is not in the plan",
+      findings.push_back(missing(id, insert.id,
+                                 "the largest angle of pull that the supplier allows is not in the plan",
                                  "[[insert]] rating = { ..., maximum_angle = \"...\" }"));
       continue;
     }
@@ -72,8 +73,9 @@ std::vector<Finding> insert_angle(const StageFacts& facts, Trace& trace) {
                   .clause = "statics",
                   .sources = {}};
     });
-    Finding finding = compared<Angle>(id, insert.id, Demand<Angle>{pulled->angle},
-                                      Resistance<Angle>{*insert.rating->maximum_angle}, 1.0, "supplier's declaration");
+    Finding finding =
+        compared<Angle>(id, insert.id, Demand<Angle>{pulled->angle},
+                        Resistance<Angle>{*insert.rating->maximum_angle}, 1.0, "supplier's declaration");
     finding.situation = pulled->situation;
     if (finding.result == Result::fail) {
       finding.text = fmt::format("insert {} is pulled {} from its axis, its supplier allows {}", insert.id,

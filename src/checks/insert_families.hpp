@@ -15,6 +15,8 @@ inline bool is_improvised(std::string_view kind) {
 }
 
 // What a hook or the bow of a shackle goes through.
-inline bool takes_a_hook(std::string_view kind) { return is_loop(kind) || kind == "plate" || kind == "rated"; }
+inline bool takes_a_hook(std::string_view kind) {
+  return is_loop(kind) || kind == "plate" || kind == "rated";
+}
 
 }  // namespace firstpick::checks

@@ -1,12 +1,14 @@
 // A flat piece hangs on three picks or more, any piece on two or more.
 //
-//   flat where h <= r_flat * b     h: height of the piece as picked, b: the less of its two widths across the vertical
+//   flat where h <= r_flat * b     h: height of the piece as picked; b: the less of its two widths
 //
-// Source   lids that rolled over on two picks and on one (docs/rules/pick-count.md); "flat_piece" of the rule set. The
-//          numbers of picks are those of statics: less than three points do not hold a plate against rolling.
-// h, b     of the bounding box, h along the axis of the piece nearest to the mean outward normal of the inserts that the
-//          legs go to: what is up when they come tight, also for a piece that would then tip over. As cast where the
-//          normals cancel. In the stage turn the piece also stands on its edge or hangs from a second hook: a note.
+// Source   lids that rolled over on two picks and on one (docs/rules/pick-count.md); "flat_piece" of the rule
+//          set. The numbers of picks are those of statics: less than three points do not hold a plate against
+//          rolling.
+// h, b     of the bounding box, h along the axis of the piece nearest to the mean outward normal of the
+//          inserts that the legs go to: what is up when they come tight, also for a piece that would then tip
+//          over. As cast where the normals cancel. In the stage turn the piece also stands on its edge or
+//          hangs from a second hook: a note.
 
 #include <algorithm>
 #include <cmath>
@@ -42,9 +44,11 @@ Extent extent_as_picked(const StageFacts& facts) {
 std::vector<Finding> pick_count(const StageFacts& facts, Trace& trace) {
   constexpr std::string_view id = "pick-count";
   const std::string& subject = facts.stage.rigging;
-  if (!facts.rigging) return {missing(id, subject, "the stage names no rigging", "[[stage]] rigging = \"...\"")};
+  if (!facts.rigging)
+    return {missing(id, subject, "the stage names no rigging", "[[stage]] rigging = \"...\"")};
   if (facts.stage.kind == plan::StageKind::turn)
-    return {noted(id, subject, "picks are not counted while the piece is turned: its edge or a second hook holds it too")};
+    return {noted(id, subject,
+                  "picks are not counted while the piece is turned: its edge or a second hook holds it too")};
 
   const auto& limit = facts.rules.flat_piece;
   const UnitSystem units = facts.plan.piece.units;
@@ -58,21 +62,23 @@ std::vector<Finding> pick_count(const StageFacts& facts, Trace& trace) {
                 .sources = {limit.source}};
   });
   const Comparison flat = compare<Length>(Demand<Length>{height}, Resistance<Length>{limit.value * width});
-  if (flat.result == Result::missing) return {missing(id, subject, flat.why, "correct the solids of the piece")};
+  if (flat.result == Result::missing)
+    return {missing(id, subject, flat.why, "correct the solids of the piece")};
 
   const bool is_flat = flat.result == Result::pass;
   const double needed = is_flat ? 3.0 : 2.0;
   const double picks = static_cast<double>(facts.rigging->legs.size());
   const Comparison enough = compare<Ratio>(Demand<Ratio>{Ratio{needed}}, Resistance<Ratio>{Ratio{picks}});
-  if (enough.result == Result::missing) return {missing(id, subject, "the rigging has no leg", "legs = [ ... ]")};
+  if (enough.result == Result::missing)
+    return {missing(id, subject, "the rigging has no leg", "legs = [ ... ]")};
   if (enough.result == Result::pass) return {passed(id, subject)};
   const std::string on = facts.rigging->legs.size() == 1 ? "one pick" : "two picks";
-  Finding finding = missing(
-      id, subject,
-      is_flat ? fmt::format("a flat piece, {} high and {} wide, hangs on {}: it can roll over",
-                            firstpick::print(height, units), firstpick::print(width, units), on)
-              : fmt::format("the piece hangs on {}: nothing holds it from turning over", on),
-      is_flat ? "three picks or more, around the centre of gravity" : "two picks or more");
+  Finding finding =
+      missing(id, subject,
+              is_flat ? fmt::format("a flat piece, {} high and {} wide, hangs on {}: it can roll over",
+                                    firstpick::print(height, units), firstpick::print(width, units), on)
+                      : fmt::format("the piece hangs on {}: nothing holds it from turning over", on),
+              is_flat ? "three picks or more, around the centre of gravity" : "two picks or more");
   finding.result = Result::fail;
   return {finding};
 }

@@ -1,6 +1,7 @@
 // One person gives the signals, and the operator knows who.
 //
-// Source   signallers are named in the lift plan of BC OHSR 14.42.1; accident reports (docs/rules/signaller.md).
+// Source   signallers are named in the lift plan of BC OHSR 14.42.1; accident reports
+//          (docs/rules/signaller.md).
 // Absent   HOLD. false: fail.
 
 #include "checks/rule.hpp"

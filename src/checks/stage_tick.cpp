@@ -32,8 +32,8 @@ Open not_ticked(const plan::Stage& stage) {
 
 }  // namespace
 
-Finding ticked(std::string_view rule, const StageFacts& facts, const std::optional<bool>& tick, std::string wrong,
-               std::string mend) {
+Finding ticked(std::string_view rule, const StageFacts& facts, const std::optional<bool>& tick,
+               std::string wrong, std::string mend) {
   const std::string& mark = facts.plan.piece.mark;
   if (!tick) {
     const Open open = not_ticked(facts.stage);

@@ -9,9 +9,9 @@
 
 namespace firstpick::checks {
 
-// Passes if true, fails with `wrong` and `mend` if false. Not ticked: missing, in words that are the same for every
-// tick that is missing, so that a reader is told once.
-Finding ticked(std::string_view rule, const StageFacts& facts, const std::optional<bool>& tick, std::string wrong,
-               std::string mend);
+// Passes if true, fails with `wrong` and `mend` if false. Not ticked: missing, in words that are the same for
+// every tick that is missing, so that a reader is told once.
+Finding ticked(std::string_view rule, const StageFacts& facts, const std::optional<bool>& tick,
+               std::string wrong, std::string mend);
 
 }  // namespace firstpick::checks

@@ -1,6 +1,7 @@
 // The piece is held from turning while it hangs.
 //
-// Source   tag lines where rotation could endanger a worker: Ontario O.Reg 213/91 s. 179(1) (docs/rules/tag-line.md).
+// Source   tag lines where rotation could endanger a worker: Ontario O.Reg 213/91 s. 179(1)
+//          (docs/rules/tag-line.md).
 // Absent   HOLD. false: fail.
 
 #include "checks/rule.hpp"

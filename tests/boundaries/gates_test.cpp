@@ -15,9 +15,13 @@ using namespace firstpick::tests;
 namespace {
 
 template <class Q>
-Q one_step_below(Q q) { return Q::from_value(std::nextafter(q.value(), 0.0)); }
+Q one_step_below(Q q) {
+  return Q::from_value(std::nextafter(q.value(), 0.0));
+}
 template <class Q>
-Q one_step_above(Q q) { return Q::from_value(std::nextafter(q.value(), 1e300)); }
+Q one_step_above(Q q) {
+  return Q::from_value(std::nextafter(q.value(), 1e300));
+}
 
 }  // namespace
 
@@ -56,9 +60,9 @@ TEST_CASE("crane-thresholds: exactly a share passes, one step over it needs a pl
 TEST_CASE("gear-inspection: on the last day of the interval it passes, the day after it is missing") {
   SlabLift lift;
   const long long lift_day = plan::day_of(*lift.stage().at);
-  for (const auto& [days, result] : {std::pair{0LL, Result::pass}, std::pair{364LL, Result::pass},
-                                     std::pair{365LL, Result::pass}, std::pair{366LL, Result::missing},
-                                     std::pair{-1LL, Result::missing}}) {
+  for (const auto& [days, result] :
+       {std::pair{0LL, Result::pass}, std::pair{364LL, Result::pass}, std::pair{365LL, Result::pass},
+        std::pair{366LL, Result::missing}, std::pair{-1LL, Result::missing}}) {
     CAPTURE(days);
     lift.plan.slings[0].inspected->number = lift_day - days;
     CHECK(finding_for("gear-inspection", "chain", lift.facts()).result == result);
@@ -96,7 +100,9 @@ TEST_CASE("pick-count: a piece exactly at the ratio is flat, one step thicker is
   CHECK(finding_for("pick-count", "four legs", lift.facts()).result == Result::pass);
 }
 
-TEST_CASE("edge-insert-hanger-bar: edges exactly at the reach leave the face wide, one step nearer make it narrow") {
+TEST_CASE(
+    "edge-insert-hanger-bar: edges exactly at the reach leave the face wide, one step nearer make it "
+    "narrow") {
   SlabLift lift;  // pulled across by its legs
   StageFacts facts = lift.facts();
   const auto edges = lift.body.sites[0].edges.front().distance;

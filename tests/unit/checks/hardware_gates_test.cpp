@@ -68,7 +68,8 @@ TEST_CASE("clutch-mismatch: a size that is not a number is no match") {
   CHECK(finding_for("clutch-mismatch", "A1", lift.facts()).result == Result::fail);
 }
 
-TEST_CASE("clutch-mismatch: a shackle or a hook has no size to match, and takes a loop, an eye or a plate only") {
+TEST_CASE(
+    "clutch-mismatch: a shackle or a hook has no size to match, and takes a loop, an eye or a plate only") {
   SlabLift lift;
   lift.plan.hardware[0].size.reset();
   lift.plan.hardware[0].kind = GENERATE(plan::HardwareKind::shackle, plan::HardwareKind::hook);
@@ -86,14 +87,16 @@ TEST_CASE("clutch-mismatch: a shackle or a hook has no size to match, and takes 
   }
 }
 
-TEST_CASE("hardware-overload: the mark governs where the factor is more than demanded, the factor where it is less") {
+TEST_CASE(
+    "hardware-overload: the mark governs where the factor is more than demanded, the factor where it is "
+    "less") {
   // 29 CFR 1926.704(d): lifting hardware, five times the maximum intended load.
   SlabLift lift;
   const Force tension = std::get<WorstLeg>(most_tension(lift.facts().gear_situations, 0)).tension;
   auto& clutch = lift.plan.hardware[0];
   clutch.rated = Force{1.2 * tension};
-  for (const auto& [factor, used] : {std::pair{10.0, 1.0 / 1.2}, std::pair{5.0, 1.0 / 1.2},
-                                     std::pair{4.0, 5.0 / 4.0 / 1.2}}) {
+  for (const auto& [factor, used] :
+       {std::pair{10.0, 1.0 / 1.2}, std::pair{5.0, 1.0 / 1.2}, std::pair{4.0, 5.0 / 4.0 / 1.2}}) {
     CAPTURE(factor);
     clutch.design_factor = factor;
     const Finding finding = finding_for("hardware-overload", "A1", lift.facts());

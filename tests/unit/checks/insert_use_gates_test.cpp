@@ -1,4 +1,5 @@
-// bent-bar-eye, connection-loop, insert-angle and edge-insert-hanger-bar: what an insert is, and how it is pulled.
+// bent-bar-eye, connection-loop, insert-angle and edge-insert-hanger-bar: what an insert is, and how it is
+// pulled.
 
 #include <catch2/catch.hpp>
 
@@ -15,14 +16,17 @@ namespace {
 
 const double not_a_number = std::numeric_limits<double>::quiet_NaN();
 
-Result result_of(std::string_view rule, SlabLift& lift) { return finding_for(rule, "A1", lift.facts()).result; }
+Result result_of(std::string_view rule, SlabLift& lift) {
+  return finding_for(rule, "A1", lift.facts()).result;
+}
 
-// The slab made 0.2 m wide, so that the top face cuts the breakout body of a 0.2 m deep insert on both sides; the hook
-// stands above the middle, and the legs lean across as far as the inserts stand off it.
+// The slab made 0.2 m wide, so that the top face cuts the breakout body of a 0.2 m deep insert on both sides;
+// the hook stands above the middle, and the legs lean across as far as the inserts stand off it.
 struct EdgeLift : SlabLift {
   EdgeLift() {
     plan.piece.solids[0].size = {4.0 * m, 0.2 * m, 2.0 * m};
-    for (plan::Insert& insert : plan.inserts) insert.at = {insert.at.x, insert.at.y < 1.0 * m ? 0.06 * m : 0.14 * m, 2.0 * m};
+    for (plan::Insert& insert : plan.inserts)
+      insert.at = {insert.at.x, insert.at.y < 1.0 * m ? 0.06 * m : 0.14 * m, 2.0 * m};
     plan.piece.stated_weight = 37.7 * kN;
     plan.riggings[0].equalised.clear();
     rules.edge_shear.value = Ratio{0.01};
@@ -50,7 +54,9 @@ TEST_CASE("bent-bar-eye: bar bent to an eye and toggles fail without a document,
   }
 }
 
-TEST_CASE("connection-loop: made for a connection fails whatever the kind, a loop made for who knows what is missing") {
+TEST_CASE(
+    "connection-loop: made for a connection fails whatever the kind, a loop made for who knows what is "
+    "missing") {
   SlabLift lift;
   CHECK(result_of("connection-loop", lift) == Result::pass);
   lift.plan.inserts[0].made_for = plan::MadeFor::connection;
@@ -78,7 +84,8 @@ TEST_CASE("insert-angle: the largest angle of all situations in which the insert
   double most_deg = 0.0;
   for (const InsertSituation& s : std::get<std::vector<InsertSituation>>(facts.insert_situations)) {
     const auto& f = s.forces[0];
-    if (f.tension > Force{}) most_deg = std::max(most_deg, std::atan(f.shear / f.tension) * 180.0 / std::acos(-1.0));
+    if (f.tension > Force{})
+      most_deg = std::max(most_deg, std::atan(f.shear / f.tension) * 180.0 / std::acos(-1.0));
   }
   REQUIRE(most_deg > 10.0);
   const Finding finding = finding_for("insert-angle", "A1", facts);
@@ -123,7 +130,9 @@ TEST_CASE("edge-insert-hanger-bar: in a wide face no bar is asked for") {
   CHECK(result_of("edge-insert-hanger-bar", lift) == Result::pass);
 }
 
-TEST_CASE("edge-insert-hanger-bar: in a narrow face pulled across, a bar passes, no bar fails, not said is missing") {
+TEST_CASE(
+    "edge-insert-hanger-bar: in a narrow face pulled across, a bar passes, no bar fails, not said is "
+    "missing") {
   EdgeLift lift;
   const Finding open = finding_for("edge-insert-hanger-bar", "A1", lift.facts());
   CHECK(open.result == Result::missing);
@@ -144,7 +153,9 @@ TEST_CASE("edge-insert-hanger-bar: pulled along the narrow face only, no bar is 
   CHECK(result_of("edge-insert-hanger-bar", lift) == Result::pass);
 }
 
-TEST_CASE("edge-insert-hanger-bar: without its embedment the whole depth counts, and no bar is missing, not failed") {
+TEST_CASE(
+    "edge-insert-hanger-bar: without its embedment the whole depth counts, and no bar is missing, not "
+    "failed") {
   EdgeLift lift;
   lift.plan.inserts[0].kind = "rated";
   lift.plan.inserts[0].embedment.reset();
@@ -167,7 +178,8 @@ TEST_CASE("edge-insert-hanger-bar: forces that are no number, and a curved face,
   EdgeLift lift;
   StageFacts facts = lift.facts();
   SECTION("force") {
-    std::get<std::vector<InsertSituation>>(facts.insert_situations).front().forces[0].shear_u = not_a_number * kN;
+    std::get<std::vector<InsertSituation>>(facts.insert_situations).front().forces[0].shear_u =
+        not_a_number * kN;
     CHECK(finding_for("edge-insert-hanger-bar", "A1", facts).result == Result::missing);
   }
   SECTION("curved face") {

@@ -1,5 +1,5 @@
-// hook-latch, exclusion-zone, tag-line, signaller, attached-parts, critical-lift, crane-thresholds and pick-count: gates on
-// the stage and the shape, and the pull that a stage may not exceed.
+// hook-latch, exclusion-zone, tag-line, signaller, attached-parts, critical-lift, crane-thresholds and
+// pick-count: gates on the stage and the shape, and the pull that a stage may not exceed.
 
 #include <catch2/catch.hpp>
 
@@ -125,7 +125,9 @@ TEST_CASE("crane-thresholds: without hook load or rating, or with a share that i
   SECTION("no block") { lift.plan.cranes[0].block.reset(); }
   SECTION("no crane") { lift.plan.cranes[0].id = "another"; }
   SECTION("share") { lift.rules.crane_planned_above.value = Ratio{std::numeric_limits<double>::quiet_NaN()}; }
-  SECTION("other share") { lift.rules.crane_critical_above.value = Ratio{std::numeric_limits<double>::quiet_NaN()}; }
+  SECTION("other share") {
+    lift.rules.crane_critical_above.value = Ratio{std::numeric_limits<double>::quiet_NaN()};
+  }
   CHECK(finding_for("crane-thresholds", "bay", lift.facts()).result == Result::missing);
 }
 
