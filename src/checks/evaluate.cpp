@@ -75,6 +75,7 @@ StageReport evaluate_stage(const StageFacts& facts, Trace& trace) {
 
   if (const auto* load = std::get_if<loads::StageLoad>(&facts.load)) report.load = *load;
   if (const auto hook = crane_hook_load(facts); is_assessed(hook)) report.hook = std::get<Force>(hook);
+  if (facts.stage.kind == plan::StageKind::strip) report.pull_not_to_exceed = report.hook;
   if (const auto* hanging = std::get_if<demands::Hanging>(&facts.hanging)) report.tilt = hanging->tilt;
   if (const auto* required = std::get_if<Stress>(&facts.required_strength)) report.required_strength = *required;
   tell_legs(facts, report);

@@ -3,8 +3,7 @@
 //   F <= F_ultimate / n     F = sqrt(tension^2 + shear^2), the whole force of the leg on the insert
 //
 // F_ultimate  declared load times the factor it includes, scaled down at lower strength (resistances/rated.cpp).
-// Absent      no rating, strength or included factor: HOLD. Limits of direction that the supplier states are his: a
-//             plan cannot state them yet; every output lists them as not checked.
+// Absent      no rating, strength or included factor: HOLD. The direction of the pull is rule insert-angle.
 
 #include <cmath>
 

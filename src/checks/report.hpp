@@ -38,6 +38,7 @@ struct StageReport {
   Verdict verdict = Verdict::hold;
   std::optional<loads::StageLoad> load;
   std::optional<Force> hook;   // everything that hangs on the crane
+  std::optional<Force> pull_not_to_exceed;  // on the crane's scale while the form still holds; strip only
   std::optional<Angle> tilt;
   std::optional<Stress> required_strength;
   std::vector<LegReport> legs;

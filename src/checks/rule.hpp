@@ -11,9 +11,10 @@
 namespace firstpick::checks {
 
 // Which subjects a rule must give a finding for; the coverage guard counts them.
-enum class Scope { piece, rigging, crane, leg, insert, headed_insert, rated_insert, beam, sheave };
+enum class Scope { piece, rigging, crane, leg, gear, insert, headed_insert, rated_insert, beam, sheave };
 
-std::string_view word_for(Scope scope);  // "piece", "rigging", "crane", "leg", "insert", "headed insert", "rated insert"
+// "piece", "rigging", "crane", "leg", "gear", "insert", "headed insert", "rated insert"
+std::string_view word_for(Scope scope);
 
 using Judge = std::vector<Finding> (*)(const StageFacts& facts, Trace& trace);
 
@@ -59,5 +60,20 @@ std::vector<Finding> insert_edge_breakout(const StageFacts& facts, Trace& trace)
 std::vector<Finding> insert_pryout(const StageFacts& facts, Trace& trace);
 std::vector<Finding> insert_interaction(const StageFacts& facts, Trace& trace);
 std::vector<Finding> insert_rating(const StageFacts& facts, Trace& trace);
+std::vector<Finding> attached_parts(const StageFacts& facts, Trace& trace);
+std::vector<Finding> pick_count(const StageFacts& facts, Trace& trace);
+std::vector<Finding> crane_thresholds(const StageFacts& facts, Trace& trace);
+std::vector<Finding> critical_lift(const StageFacts& facts, Trace& trace);
+std::vector<Finding> hardware_overload(const StageFacts& facts, Trace& trace);
+std::vector<Finding> clutch_mismatch(const StageFacts& facts, Trace& trace);
+std::vector<Finding> gear_inspection(const StageFacts& facts, Trace& trace);
+std::vector<Finding> hook_latch(const StageFacts& facts, Trace& trace);
+std::vector<Finding> exclusion_zone(const StageFacts& facts, Trace& trace);
+std::vector<Finding> tag_line(const StageFacts& facts, Trace& trace);
+std::vector<Finding> signaller(const StageFacts& facts, Trace& trace);
+std::vector<Finding> bent_bar_eye(const StageFacts& facts, Trace& trace);
+std::vector<Finding> connection_loop(const StageFacts& facts, Trace& trace);
+std::vector<Finding> edge_insert_hanger_bar(const StageFacts& facts, Trace& trace);
+std::vector<Finding> insert_angle(const StageFacts& facts, Trace& trace);
 
 }  // namespace firstpick::checks

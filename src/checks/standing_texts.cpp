@@ -65,11 +65,10 @@ std::vector<std::string> not_checked() {
       "turning the piece, tipping and rolling, set-down, storage and transport",
       "loss of a leg or an insert while it hangs",
       "bending and buckling of lifting beams, and what their plates ask besides the rating",
-      "limits of direction, edge distance and reinforcement that the supplier sets for a rated insert",
-      "clutch and hook fit on the insert, pick count against the shape, hook latch",
-      "inspection dates of crane, slings and clutches",
+      "limits of edge distance, spacing and reinforcement that the supplier sets for a rated insert",
+      "how a clutch or a hook sits on the insert: engaged, the right way round, not worn",
       "wind, snow, ice, trapped water and anything else on the piece that the plan does not list",
-      "crane set-up and travel, path of the lift, exclusion zone, signals",
+      "crane set-up and travel, path of the lift",
   };
 }
 

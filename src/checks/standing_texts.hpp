@@ -2,12 +2,18 @@
 #pragma once
 
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "plan/plan.hpp"
 #include "tables/tables.hpp"
 
 namespace firstpick::checks {
+
+// What to do when the form does not let go. Common practice: a magazine's answer on stuck panels and teaching slides that
+// name no source, both second-hand; no regulation was read (docs/verdict.md).
+inline constexpr std::string_view when_it_sticks =
+    "If it sticks, stop: wedges, vibrate the form, one corner first, never jerk (common practice).";
 
 std::vector<std::string> cautions_of(const tables::RuleSet& rules);
 // Where the plan states its own value instead of the table's: both numbers, so that nobody reads it as the table's.

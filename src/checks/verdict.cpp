@@ -5,6 +5,7 @@
 #include <fmt/format.h>
 
 #include "checks/crane_hook_load.hpp"
+#include "checks/gear_in_use.hpp"
 
 namespace firstpick::checks {
 
@@ -23,6 +24,7 @@ std::string_view word_for(Scope scope) {
     case Scope::rigging: return "rigging";
     case Scope::crane: return "crane";
     case Scope::leg: return "leg";
+    case Scope::gear: return "gear";
     case Scope::insert: return "insert";
     case Scope::headed_insert: return "headed insert";
     case Scope::rated_insert: return "rated insert";
@@ -66,6 +68,9 @@ std::vector<std::string> subjects_of(Scope scope, const StageFacts& facts) {
       if (!facts.rigging) return subjects;
       subjects.reserve(facts.rigging->legs.size());
       for (const plan::Leg& leg : facts.rigging->legs) subjects.push_back(leg.to);
+      return subjects;
+    case Scope::gear:
+      for (const GearInUse& gear : gear_in_use(facts)) subjects.push_back(gear.id);
       return subjects;
     case Scope::insert:
     case Scope::headed_insert:

@@ -67,6 +67,7 @@ Json stage(const checks::StageReport& s) {
   return {{"kind", checks::word_for(s.kind)}, {"verdict", checks::word_for(s.verdict)},
           {"load", load(s)},                  {"tilt_deg", number(deg, s.tilt)},
           {"legs", std::move(legs)},          {"inserts", std::move(inserts)},
+          {"pull_not_to_exceed_kN", number(kN, s.pull_not_to_exceed)},
           {"findings", std::move(findings)}};
 }
 

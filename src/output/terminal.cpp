@@ -7,6 +7,7 @@
 #include <fmt/format.h>
 
 #include "checks/rule.hpp"
+#include "checks/standing_texts.hpp"
 #include "output/text_layout.hpp"
 #include "record/diagnostic.hpp"
 #include "version.hpp"
@@ -131,7 +132,14 @@ std::string load_lines(const StageReport& stage, const Report& report, const Ter
   text += fmt::format(": {} on the legs", up(load.total));
   if (stage.hook) text += fmt::format("; {} on the crane", up(*stage.hook));
   if (stage.tilt) text += fmt::format("; hangs {} out of level", up(*stage.tilt));
-  return paragraph("  ", "  ", text + ".", style.width);
+  std::string out = paragraph("  ", "  ", text + ".", style.width);
+  if (stage.pull_not_to_exceed)
+    out += paragraph("  ", "  ",
+                     fmt::format("Pull not to exceed {} on the crane's scale, block included. {}",
+                                 firstpick::print(*stage.pull_not_to_exceed, report.units, Rounding::down),
+                                 checks::when_it_sticks),
+                     style.width);
+  return out;
 }
 
 constexpr std::size_t subject_columns = 14, rule_columns = 23, figure_columns = 12, use_columns = 8;
@@ -176,6 +184,8 @@ std::vector<const Finding*> governing(const StageReport& stage) {
   for (const Finding& f : stage.findings) {
     const checks::Rule* rule = checks::rule_named(f.rule);
     if (!f.utilization && f.result <= Result::note) continue;
+    const bool gate = rule && (rule->scope == checks::Scope::piece || rule->scope == checks::Scope::gear);
+    if (gate && !f.demand && !f.capacity) continue;  // "Why" has said it, and there is no number to show
     const bool insert = rule && (rule->scope == checks::Scope::insert || rule->scope == checks::Scope::headed_insert ||
                                  rule->scope == checks::Scope::rated_insert);
     const bool leg = rule && (rule->scope == checks::Scope::leg || rule->scope == checks::Scope::beam ||

@@ -206,6 +206,18 @@ std::optional<Timestamp> Fields::moment(std::string_view name) {
   return moment;
 }
 
+std::optional<Day> Fields::date(std::string_view name) {
+  const auto [key, node] = given_for(name, Count::one);
+  assert(key.kind == Kind::date);
+  return node ? read_date(*node, key, reading_.faults) : std::nullopt;
+}
+
+std::optional<MarkedSize> Fields::marked_size(std::string_view name) {
+  const std::optional<Force> value = quantity<Force>(name);
+  if (!value) return {};
+  return MarkedSize{*value, table_.get(name)->as_string()->get()};  // a quantity is always a string
+}
+
 std::optional<Specimen> Fields::specimen(std::string_view name) {
   const auto [key, node] = given_for(name, Count::one);
   assert(key.kind == Kind::specimen);

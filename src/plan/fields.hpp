@@ -69,6 +69,8 @@ class Fields {
   std::optional<long long> format(std::string_view key);
   std::optional<bool> yes_no(std::string_view key);
   std::optional<Timestamp> moment(std::string_view key);
+  std::optional<Day> date(std::string_view key);
+  std::optional<MarkedSize> marked_size(std::string_view key);
   std::optional<Specimen> specimen(std::string_view key);
   std::string line(std::string_view key);  // a name, a text or a path; empty if absent
   std::string word(std::string_view key);

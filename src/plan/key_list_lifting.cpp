@@ -31,13 +31,22 @@ std::vector<Section> lifting_sections() {
           {.name = "steel", .kind = Kind::word, .words = Words::steels, .doc = "steel of the shank",
            .absent = "HOLD if headed", .example = "\"...\""},
           {.name = "hanger_bar", .kind = Kind::yes_no,
-           .doc = "a bar is bent around the insert; recorded, no resistance is taken from it",
-           .absent = "no effect", .example = "false"},
+           .doc = "a bar is bent around the insert; no resistance is taken from it",
+           .absent = "HOLD in a narrow face under shear", .example = "true"},
           {.name = "certificate", .doc = "number of the supplier's certificate, or the lot", .absent = "HOLD",
            .example = "\"lot 4471\""},
           {.name = "position_confirmed", .kind = Kind::yes_no,
            .doc = "somebody compared the position in the piece with the drawing", .absent = "HOLD",
            .example = "true"},
+          {.name = "size", .kind = Kind::force, .limit = Limit::more_than_zero,
+           .doc = "load class marked on the insert", .absent = "HOLD under a clutch or a screw-in part",
+           .example = "\"1.3 t\""},
+          {.name = "made_for", .kind = Kind::word, .words = Words::purposes,
+           .doc = "what it was cast in for; a connection is never lifted by",
+           .absent = "HOLD if a loop", .example = "\"lifting\""},
+          {.name = "engineers_document",
+           .doc = "the engineer's document that allows a bar bent to an eye, or a toggle",
+           .absent = "NO-GO if bent-bar, loop-bar or toggle", .example = "\"...\""},
       }};
 
   const Section rating{
@@ -49,6 +58,9 @@ std::vector<Section> lifting_sections() {
            .doc = "concrete strength it is declared for", .absent = "HOLD", .example = "\"15 MPa\""},
           {.name = "includes_factor", .kind = Kind::number, .limit = Limit::at_least_one,
            .doc = "factor on failure that the declared load includes", .absent = "HOLD", .example = "4"},
+          {.name = "maximum_angle", .kind = Kind::angle, .limit = Limit::up_to_90_deg,
+           .doc = "largest angle of the pull from the axis of the insert that the supplier allows",
+           .absent = "HOLD", .example = "\"45 deg\""},
       }};
 
   const Section sling{
@@ -70,6 +82,30 @@ std::vector<Section> lifting_sections() {
            .example = "\"45 deg\""},
           {.name = "axial_stiffness", .kind = Kind::force, .limit = Limit::more_than_zero,
            .doc = "E A of one leg", .absent = "nearly rigid, by the rule set", .example = "\"8000 kip\""},
+          {.name = "inspected", .kind = Kind::date, .doc = "day of its last examination", .absent = "HOLD",
+           .example = "2026-01-15"},
+      }};
+
+  const Section hardware{
+      .path = "hardware", .repeated = true, .doc = "What takes hold of an insert, at the end of a leg.",
+      .absent = "HOLD",
+      .keys = {
+          {.name = "id", .kind = Kind::name, .required = true, .defines = Names::hardware,
+           .doc = "the name that legs use", .example = "\"clutch-1.3\""},
+          {.name = "kind", .kind = Kind::word, .words = Words::hardware_kinds, .required = true,
+           .doc = "clutches and screw-in parts must be of the size of the insert; shackles and hooks take a "
+                  "loop, an eye or a plate",
+           .example = "\"clutch\""},
+          {.name = "size", .kind = Kind::force, .limit = Limit::more_than_zero,
+           .doc = "load class marked on it", .absent = "HOLD if a clutch or a screw-in part",
+           .example = "\"1.3 t\""},
+          {.name = "rated", .kind = Kind::force, .limit = Limit::more_than_zero,
+           .doc = "rated load marked on it", .absent = "HOLD", .example = "\"1.3 t\""},
+          {.name = "design_factor", .kind = Kind::number, .limit = Limit::at_least_one,
+           .doc = "breaking load over rated load, from the mark or the certificate", .absent = "HOLD",
+           .example = "5"},
+          {.name = "inspected", .kind = Kind::date, .doc = "day of its last examination", .absent = "HOLD",
+           .example = "2026-01-15"},
       }};
 
   const Section crane{
@@ -89,6 +125,8 @@ std::vector<Section> lifting_sections() {
           {.name = "hoist_class", .kind = Kind::word, .words = Words::hoist_classes,
            .doc = "how softly the hoist takes up the load", .absent = "no dynamic factor from the hoist",
            .example = "\"HC2\""},
+          {.name = "inspected", .kind = Kind::date, .doc = "day of its last examination", .absent = "HOLD",
+           .example = "2026-01-15"},
       }};
 
   const Section rigging{
@@ -136,6 +174,8 @@ std::vector<Section> lifting_sections() {
           {.name = "rated", .kind = Kind::force, .limit = Limit::more_than_zero,
            .doc = "the most that may hang below it, from its plate", .absent = "HOLD",
            .example = "\"10 short ton\""},
+          {.name = "inspected", .kind = Kind::date, .doc = "day of its last examination", .absent = "HOLD",
+           .example = "2026-01-15"},
       }};
 
   const Section beam_point{
@@ -161,6 +201,8 @@ std::vector<Section> lifting_sections() {
           {.name = "rated", .kind = Kind::force, .limit = Limit::more_than_zero,
            .doc = "the most that it may pull where it hangs, from its plate", .absent = "HOLD",
            .example = "\"8 short ton\""},
+          {.name = "inspected", .kind = Kind::date, .doc = "day of its last examination", .absent = "HOLD",
+           .example = "2026-01-15"},
       }};
 
   const Section leg{
@@ -179,6 +221,8 @@ std::vector<Section> lifting_sections() {
           {.name = "gear", .kind = Kind::name, .refers_to = Names::sling, .doc = "the sling",
            .absent = "HOLD",
            .example = "\"chain-1/2\""},
+          {.name = "hardware", .kind = Kind::name, .refers_to = Names::hardware,
+           .doc = "what takes hold of the insert", .absent = "HOLD", .example = "\"clutch-1.3\""},
       }};
 
   const Section stage{
@@ -193,13 +237,25 @@ std::vector<Section> lifting_sections() {
            .absent = "HOLD",
            .example = "\"bay-2\""},
           {.name = "at", .kind = Kind::moment, .doc = "when the lift is to be made",
-           .absent = "HOLD if the evidence has `valid_for`", .example = "2026-03-03T08:00:00"},
+           .absent = "HOLD: examination of the gear, and `valid_for` of the evidence", .example = "2026-03-03T08:00:00"},
           {.name = "dynamic_factor", .kind = Kind::number, .limit = Limit::at_least_one,
            .doc = "stated by the engineer instead of the rule set's", .absent = "that of the rule set",
            .example = "1.2"},
+          {.name = "hook_latch", .kind = Kind::yes_no, .doc = "every hook has a latch that closes",
+           .absent = "HOLD", .example = "true"},
+          {.name = "exclusion_zone", .kind = Kind::yes_no,
+           .doc = "nobody can get under the piece or where it may swing", .absent = "HOLD",
+           .example = "true"},
+          {.name = "tag_line", .kind = Kind::yes_no, .doc = "the piece is held from turning by tag lines",
+           .absent = "HOLD", .example = "true"},
+          {.name = "signaller", .kind = Kind::yes_no,
+           .doc = "one person gives the signals, and the operator knows who", .absent = "HOLD",
+           .example = "true"},
+          {.name = "critical_lift_plan", .doc = "number of the written plan of a critical lift",
+           .absent = "HOLD where the lift is critical", .example = "\"...\""},
       }};
 
-  return {insert,     rating, sling, crane, rigging, hook, beam,
+  return {insert,     rating, sling, hardware, crane, rigging, hook, beam,
           beam_point, sheave, leg,   stage};
 }
 

@@ -172,8 +172,9 @@ std::vector<Section> piece_sections() {
       }};
 
   const Section attached{
-      .path = "form.attached", .repeated = true, .doc = "What leaves the form with the piece.",
-      .absent = "nothing leaves with it",
+      .path = "form.attached", .repeated = true,
+      .doc = "What leaves the form with the piece. Where nothing does, write `attached = []` in [form].",
+      .absent = "HOLD in the stage strip",
       .keys = {
           {.name = "what", .kind = Kind::name, .required = true, .doc = "in words", .example = "\"pallet\""},
           {.name = "weight", .kind = Kind::force, .limit = Limit::more_than_zero, .required = true,

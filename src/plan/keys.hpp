@@ -21,7 +21,8 @@ enum class Kind {
   specimen,  // "cylinder 4x8 in", "cube 150 mm"
   path,      // of a file below the plan's folder
   yes_no,
-  moment     // date and time
+  moment,    // date and time
+  date       // a day
 };
 
 // How many of them.
@@ -40,13 +41,13 @@ enum class Limit { none, more_than_zero, not_negative, below_100_percent, at_lea
 
 // Where the words of a key of Kind::word stand: in words.hpp, or in a table.
 enum class Words {
-  none, unit_systems, shapes, axes, cures, insert_kinds, shank_types, stage_kinds,
+  none, unit_systems, shapes, axes, cures, insert_kinds, shank_types, purposes, hardware_kinds, stage_kinds,
   rule_sets, concretes, finishes, steels, sling_kinds, hoist_classes
 };
 
 // What a key of Kind::name names: itself defined by it, or to be found elsewhere in the plan.
 enum class Names {
-  none, insert, sling, crane, rigging, solid, solid_or_direction,
+  none, insert, sling, hardware, crane, rigging, solid, solid_or_direction,
   rigging_part,          // a hook, a point of a beam, a sheave
   insert_or_rigging_part
 };

@@ -37,6 +37,7 @@ std::string_view word_for(Names kind) {
     case Names::none: return "";
     case Names::insert: return "insert";
     case Names::sling: return "sling";
+    case Names::hardware: return "hardware";
     case Names::crane: return "crane";
     case Names::rigging: return "rigging";
     case Names::solid:

@@ -27,7 +27,21 @@ struct Timestamp {
   long long seconds = 0;
   bool has_offset = false;  // two moments compare only if both or neither have one: read_plan refuses a mix
   std::string text;         // "2026-03-03 07:10", with seconds and offset where they are given
+  long long offset_seconds = 0;  // of the writer's clock from UTC; zero where none is given
 };
+
+// A date as written: days since 1970-01-01.
+struct Day {
+  long long number = 0;
+  std::string text;  // "2026-01-15"
+};
+
+// The day of that moment on the writer's own clock.
+constexpr long long day_of(const Timestamp& moment) {
+  constexpr long long seconds_in_a_day = 86400;
+  const long long local = moment.seconds + moment.offset_seconds;
+  return local >= 0 ? local / seconds_in_a_day : -((-local + seconds_in_a_day - 1) / seconds_in_a_day);
+}
 
 enum class Shape { box, cylinder, cone, pipe, prism, wedge, mesh };
 enum class Axis { x, y, z };
@@ -123,6 +137,7 @@ struct Form {
   std::vector<Contact> contacts;
   bool nothing_grips = false;         // written as contact = []; no contact at all and this false is HOLD
   std::vector<Attached> attached;
+  bool nothing_attached = false;      // written as attached = []; no part at all and this false is HOLD
   Place place;
 };
 
@@ -130,8 +145,16 @@ struct Rating {                       // the supplier's declared capacity
   Force load{};
   std::optional<Stress> at_strength;
   std::optional<double> includes_factor;   // the factor on failure that the declared load includes
+  std::optional<Angle> maximum_angle;      // of the pull from the axis of the insert
   Place place;
 };
+
+struct MarkedSize {                   // the load class stamped on an insert or a clutch
+  Force value{};
+  std::string text;                   // as the plan writes it: "1.3 t"
+};
+
+enum class MadeFor { lifting, connection };
 
 struct Insert {
   std::string id;
@@ -147,6 +170,21 @@ struct Insert {
   std::optional<Rating> rating;
   std::string certificate;
   std::optional<bool> position_confirmed;
+  std::optional<MarkedSize> size;
+  std::optional<MadeFor> made_for;
+  std::string engineers_document;     // allows an eye of bent bar, or a toggle
+  Place place;
+};
+
+enum class HardwareKind { clutch, screw_in, shackle, hook };
+
+struct Hardware {                     // what takes hold of an insert, at the end of a leg
+  std::string id;
+  HardwareKind kind = HardwareKind::clutch;
+  std::optional<MarkedSize> size;
+  std::optional<Force> rated;         // marked on it
+  std::optional<double> design_factor;          // breaking load over rated load, from mark or certificate
+  std::optional<Day> inspected;
   Place place;
 };
 
@@ -157,6 +195,7 @@ struct Sling {
   std::optional<double> design_factor;          // from the tag or certificate; else the table's for the kind
   std::optional<Angle> minimum_angle;           // from horizontal, from the tag
   std::optional<Force> axial_stiffness;         // E A of one leg; absent: nearly rigid, see tables/rules
+  std::optional<Day> inspected;
   Place place;
 };
 
@@ -166,6 +205,7 @@ struct Crane {
   std::optional<Force> block;         // hook block and fixed gear that count against the rating
   std::optional<Speed> hoist_speed;
   std::string hoist_class;            // key in tables/hoists.toml
+  std::optional<Day> inspected;
   Place place;
 };
 
@@ -174,6 +214,7 @@ struct Leg {
   std::string from;                   // hook, point of a beam, or sheave; empty: the hook
   std::optional<Length> length;       // bearing to bearing
   std::string gear;                   // sling id
+  std::string hardware;               // id of what takes hold of the insert
   Place place;
 };
 
@@ -188,6 +229,7 @@ struct Beam {                         // or frame: rigid; its axes are drawn alo
   std::optional<Force> weight;
   Position centre;                    // of gravity
   std::optional<Force> rated;         // from the plate: the most that may hang below it
+  std::optional<Day> inspected;
   std::vector<BeamPoint> points;
   Place place;
 };
@@ -196,6 +238,7 @@ struct Sheave {                       // the legs from it are one rope
   std::string id;
   std::optional<Force> weight;
   std::optional<Force> rated;         // the most that it may pull where it hangs
+  std::optional<Day> inspected;
   Place place;
 };
 
@@ -239,6 +282,9 @@ struct Stage {
   std::string rigging, crane;
   std::optional<Timestamp> at;              // when the lift is to be made
   std::optional<Ratio> dynamic_factor;      // stated by the engineer instead of the table's
+  // What somebody saw before the lift; not looked at is not the same as not there.
+  std::optional<bool> hook_latch, exclusion_zone, tag_line, signaller;
+  std::string critical_lift_plan;           // number of the written plan of a critical lift
   Place place;
 };
 
@@ -250,6 +296,7 @@ struct Plan {
   std::optional<Form> form;
   std::vector<Insert> inserts;
   std::vector<Sling> slings;
+  std::vector<Hardware> hardware;
   std::vector<Crane> cranes;
   std::vector<Rigging> riggings;
   std::vector<Stage> stages;

@@ -38,6 +38,7 @@ Form read_form(const toml::table& table, Reading& reading) {
   Form form;
   form.place = in.place();
   form.nothing_grips = in.is_empty_list("contact");
+  form.nothing_attached = in.is_empty_list("attached");
   for (const toml::table* contact : in.each("form.contact"))
     form.contacts.push_back(read_contact(*contact, reading));
   for (const toml::table* attached : in.each("form.attached"))

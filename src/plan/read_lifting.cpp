@@ -10,6 +10,7 @@ Rating read_rating(const toml::table& table, Reading& reading) {
   rating.load = in.quantity<Force>("load").value_or(Force{});
   rating.at_strength = in.quantity<Stress>("at_strength");
   rating.includes_factor = in.number("includes_factor");
+  rating.maximum_angle = in.quantity<Angle>("maximum_angle");
   return rating;
 }
 
@@ -34,6 +35,9 @@ Insert read_insert(const toml::table& table, Reading& reading) {
   if (const toml::table* rating = in.inside("insert.rating")) insert.rating = read_rating(*rating, reading);
   insert.certificate = in.line("certificate");
   insert.position_confirmed = in.yes_no("position_confirmed");
+  insert.size = in.marked_size("size");
+  insert.made_for = in.choice<MadeFor>("made_for", purpose_words);
+  insert.engineers_document = in.line("engineers_document");
   return insert;
 }
 
@@ -47,7 +51,21 @@ Sling read_sling(const toml::table& table, Reading& reading) {
   sling.design_factor = in.number("design_factor");
   sling.minimum_angle = in.quantity<Angle>("minimum_angle");
   sling.axial_stiffness = in.quantity<Force>("axial_stiffness");
+  sling.inspected = in.date("inspected");
   return sling;
+}
+
+Hardware read_hardware(const toml::table& table, Reading& reading) {
+  Fields in(table, section("hardware"), reading);
+  Hardware hardware;
+  hardware.place = in.place();
+  hardware.id = in.line("id");
+  hardware.kind = in.choice<HardwareKind>("kind", hardware_kind_words).value_or(hardware.kind);
+  hardware.size = in.marked_size("size");
+  hardware.rated = in.quantity<Force>("rated");
+  hardware.design_factor = in.number("design_factor");
+  hardware.inspected = in.date("inspected");
+  return hardware;
 }
 
 Crane read_crane(const toml::table& table, Reading& reading) {
@@ -59,6 +77,7 @@ Crane read_crane(const toml::table& table, Reading& reading) {
   crane.block = in.quantity<Force>("block");
   crane.hoist_speed = in.quantity<Speed>("hoist_speed");
   crane.hoist_class = in.word("hoist_class");
+  crane.inspected = in.date("inspected");
   return crane;
 }
 
@@ -72,6 +91,11 @@ Stage read_stage(const toml::table& table, Reading& reading) {
   stage.crane = in.line("crane");
   stage.at = in.moment("at");
   if (const auto factor = in.number("dynamic_factor")) stage.dynamic_factor = Ratio{*factor};
+  stage.hook_latch = in.yes_no("hook_latch");
+  stage.exclusion_zone = in.yes_no("exclusion_zone");
+  stage.tag_line = in.yes_no("tag_line");
+  stage.signaller = in.yes_no("signaller");
+  stage.critical_lift_plan = in.line("critical_lift_plan");
   return stage;
 }
 

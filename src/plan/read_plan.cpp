@@ -18,6 +18,7 @@ Plan read_sections(const std::string& file, const toml::table& table, Reading& r
   if (const toml::table* form = in.inside("form")) plan.form = read_form(*form, reading);
   for (const toml::table* each : in.each("insert")) plan.inserts.push_back(read_insert(*each, reading));
   for (const toml::table* each : in.each("sling")) plan.slings.push_back(read_sling(*each, reading));
+  for (const toml::table* each : in.each("hardware")) plan.hardware.push_back(read_hardware(*each, reading));
   for (const toml::table* each : in.each("crane")) plan.cranes.push_back(read_crane(*each, reading));
   for (const toml::table* each : in.each("rigging")) plan.riggings.push_back(read_rigging(*each, reading));
   for (const toml::table* each : in.each("stage")) plan.stages.push_back(read_stage(*each, reading));

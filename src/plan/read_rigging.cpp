@@ -11,6 +11,7 @@ Leg read_leg(const toml::table& table, Reading& reading) {
   leg.from = in.line("from");
   leg.length = in.quantity<Length>("length");
   leg.gear = in.line("gear");
+  leg.hardware = in.line("hardware");
   return leg;
 }
 Hook read_hook(const toml::table& table, Reading& reading) {
@@ -38,6 +39,7 @@ Beam read_beam(const toml::table& table, Reading& reading) {
   beam.weight = in.quantity<Force>("weight");
   if (const auto centre = in.xyz("centre")) beam.centre = *centre;
   beam.rated = in.quantity<Force>("rated");
+  beam.inspected = in.date("inspected");
   for (const toml::table* point : in.each("rigging.beam.points")) beam.points.push_back(read_point(*point, reading));
   return beam;
 }
@@ -48,6 +50,7 @@ Sheave read_sheave(const toml::table& table, Reading& reading) {
   sheave.id = in.line("id");
   sheave.weight = in.quantity<Force>("weight");
   sheave.rated = in.quantity<Force>("rated");
+  sheave.inspected = in.date("inspected");
   return sheave;
 }
 }  // namespace

@@ -10,6 +10,7 @@ Concrete read_concrete(const toml::table& table, Reading& reading);
 Form read_form(const toml::table& table, Reading& reading);
 Insert read_insert(const toml::table& table, Reading& reading);
 Sling read_sling(const toml::table& table, Reading& reading);
+Hardware read_hardware(const toml::table& table, Reading& reading);
 Crane read_crane(const toml::table& table, Reading& reading);
 Rigging read_rigging(const toml::table& table, Reading& reading);
 Stage read_stage(const toml::table& table, Reading& reading);

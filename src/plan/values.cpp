@@ -95,6 +95,7 @@ std::string_view noun_for(Kind kind) {
     case Kind::path: return "a file name in quotes";
     case Kind::yes_no: return "true or false, without quotes";
     case Kind::moment: return "a date and time, without quotes";
+    case Kind::date: return "a date, without quotes";
   }
   return "";
 }
@@ -179,11 +180,24 @@ std::optional<Timestamp> read_moment(const toml::node& node, const Key& key, Fau
   if (when.offset) {
     const int minutes = when.offset->minutes;
     moment.has_offset = true;
-    moment.seconds -= minutes * 60LL;
+    moment.offset_seconds = minutes * 60LL;
+    moment.seconds -= moment.offset_seconds;
     moment.text += fmt::format(" {}{:02}:{:02}", minutes < 0 ? '-' : '+', std::abs(minutes) / 60,
                                std::abs(minutes) % 60);
   }
   return moment;
+}
+
+std::optional<Day> read_date(const toml::node& node, const Key& key, Faults& faults) {
+  const toml::value<toml::date>* value = node.as_date();
+  if (!value) {
+    report_wrong_type(node, key, noun_for(key.kind), faults);
+    return {};
+  }
+  const toml::date& date = value->get();
+  const std::chrono::sys_days day = std::chrono::year_month_day{
+      std::chrono::year{date.year}, std::chrono::month{date.month}, std::chrono::day{date.day}};
+  return Day{day.time_since_epoch().count(), fmt::format("{:04}-{:02}-{:02}", date.year, date.month, date.day)};
 }
 
 std::optional<std::string> read_line(const toml::node& node, const Key& key, Faults& faults) {

@@ -22,6 +22,7 @@ std::optional<double> read_in_si(const toml::node& node, const Key& key, Faults&
 std::optional<long long> read_format(const toml::node& node, const Key& key, Faults& faults);
 std::optional<bool> read_yes_no(const toml::node& node, const Key& key, Faults& faults);
 std::optional<Timestamp> read_moment(const toml::node& node, const Key& key, Faults& faults);
+std::optional<Day> read_date(const toml::node& node, const Key& key, Faults& faults);
 // Names, texts and paths.
 std::optional<std::string> read_line(const toml::node& node, const Key& key, Faults& faults);
 std::optional<std::string> read_word(const toml::node& node, const Key& key, const tables::Tables& tables,

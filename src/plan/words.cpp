@@ -28,6 +28,8 @@ std::vector<std::string_view> fixed_words(Words words) {
     case Words::cures: return list(cure_words);
     case Words::insert_kinds: return list(insert_kind_words);
     case Words::shank_types: return list(shank_type_words);
+    case Words::purposes: return list(purpose_words);
+    case Words::hardware_kinds: return list(hardware_kind_words);
     case Words::stage_kinds: return list(stage_words);
     default: return {};
   }

@@ -23,8 +23,10 @@ constexpr std::array<std::string_view, 6> stage_words = {
     word_for(StageKind::store), word_for(StageKind::haul), word_for(StageKind::set)};
 constexpr std::array<std::string_view, 2> unit_system_words = {"us", "si"};
 constexpr std::array<std::string_view, 2> shank_type_words = {"bolt", "stud"};
-constexpr std::array<std::string_view, 8> insert_kind_words = {
-    "headed", "rated", "plate", "loop-strand", "loop-bar", "loop-rope", "threaded", "bent-bar"};
+constexpr std::array<std::string_view, 9> insert_kind_words = {
+    "headed", "rated", "plate", "loop-strand", "loop-bar", "loop-rope", "threaded", "bent-bar", "toggle"};
+constexpr std::array<std::string_view, 2> purpose_words = {"lifting", "connection"};
+constexpr std::array<std::string_view, 4> hardware_kind_words = {"clutch", "screw-in", "shackle", "hook"};
 constexpr std::array<std::string_view, 6> direction_words = {"+x", "-x", "+y", "-y", "+z", "-z"};
 
 // The value of an enum whose words are `words`.
@@ -36,6 +38,7 @@ std::optional<Enum> value_of(std::string_view word, const std::array<std::string
 }
 
 inline std::string_view word_for(Shape shape) { return shape_words[static_cast<std::size_t>(shape)]; }
+inline std::string_view word_for(HardwareKind kind) { return hardware_kind_words[static_cast<std::size_t>(kind)]; }
 
 // Every word that may stand there, for messages and for the comparison.
 std::vector<std::string_view> words_of(Words words, const tables::Tables& tables);

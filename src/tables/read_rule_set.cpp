@@ -50,8 +50,9 @@ Factors bending_multipliers(EntryReader& read) {
 }
 
 std::vector<Mandatory> read_mandatory(const TableFile& file, Faults& faults) {
-  static const std::vector<std::string_view> scopes = {"piece",  "rigging",       "crane",       "leg",
-                                                       "insert", "headed insert", "rated insert", "beam", "sheave"};
+  static const std::vector<std::string_view> scopes = {"piece",  "rigging", "crane",         "leg",
+                                                       "gear",   "insert",  "headed insert", "rated insert",
+                                                       "beam",   "sheave"};
   std::vector<Mandatory> all;
   for (const toml::table* table : tables_of(file, "mandatory", faults)) {
     Fields fields(file, *table, "[[mandatory]]", faults);
@@ -124,6 +125,11 @@ RuleSet read_rule_set(const TableFile& file, EntryReader& read, Faults& faults) 
       .minimum_sling_angle = read.quantity<Angle>("minimum_sling_angle", Limit::acute),
       .maximum_tilt = read.quantity<Angle>("maximum_tilt", Limit::acute),
       .weight_disagreement = ratio("weight_disagreement", Limit::at_most_one),
+      .flat_piece = ratio("flat_piece", Limit::at_most_one),
+      .edge_shear = ratio("edge_shear", Limit::at_most_one),
+      .crane_planned_above = ratio("crane_planned_above", Limit::at_most_one),
+      .crane_critical_above = ratio("crane_critical_above", Limit::at_most_one),
+      .inspection_interval = read.quantity<Duration>("inspection_interval", Limit::positive),
       .headed = headed_insert_model(read),
       .mandatory = read_mandatory(file, faults),
   };

@@ -67,8 +67,8 @@ inline constexpr std::array<std::string_view, 6> stage_words = {"strip", "turn",
 
 struct Mandatory {
   std::string rule;   // rule id
-  std::string scope;  // "piece" | "rigging" | "crane" | "leg" | "insert" | "headed insert" | "rated insert" |
-                      // "beam" | "sheave"
+  // "piece" | "rigging" | "crane" | "leg" | "gear" | "insert" | "headed insert" | "rated insert" | "beam" | "sheave"
+  std::string scope;
   std::vector<std::string> stages;  // stage words; empty = every stage
 };
 
@@ -101,6 +101,13 @@ struct RuleSet {
   Sourced<Angle> minimum_sling_angle;  // from horizontal
   Sourced<Angle> maximum_tilt;         // of the piece as it hangs, out of level
   Sourced<Ratio> weight_disagreement;  // stated weight against geometry
+
+  // Gates
+  Sourced<Ratio> flat_piece;             // a piece is flat up to this height over its least width
+  Sourced<Ratio> edge_shear;             // shear across a narrow face, over tension, from which a hanger bar is due
+  Sourced<Ratio> crane_planned_above;    // share of the crane's rating: a written lift plan from here
+  Sourced<Ratio> crane_critical_above;   // and a critical lift from here
+  Sourced<Duration> inspection_interval; // of slings, hardware and cranes
 
   HeadedInsertModel headed;
   std::vector<Mandatory> mandatory;

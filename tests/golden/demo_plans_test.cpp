@@ -7,6 +7,7 @@
 
 #include <filesystem>
 #include <regex>
+#include <set>
 #include <string>
 #include <vector>
 
@@ -54,7 +55,7 @@ std::string golden_file(const std::string& plan, const char* ending) {
 }  // namespace
 
 TEST_CASE("the terminal text of the demo plans is as it was") {
-  REQUIRE(demo_plans().size() >= 3);
+  REQUIRE(demo_plans().size() >= 4);
   for (const std::string& plan : demo_plans()) {
     CAPTURE(plan);
     const std::string now = without_fingerprint(output::terminal(report_on(plan), {}));
@@ -75,6 +76,23 @@ TEST_CASE("the verdicts of the demo plans are those that their comments promise"
   CHECK(report_on("docs/demo/manhole-base.toml").verdict == checks::Verdict::go);
   CHECK(report_on("docs/demo/wall-panel.toml").verdict == checks::Verdict::hold);
   CHECK(report_on("docs/demo/box-culvert.toml").verdict == checks::Verdict::no_go);
+  CHECK(report_on("docs/demo/round-lid.toml").verdict == checks::Verdict::no_go);
+}
+
+TEST_CASE("no load of the round lid comes to one half of its limit: gates alone stop it") {
+  const std::set<std::string_view> loads{"insert-rating", "sling-overload", "hardware-overload", "hardware-factor",
+                                         "crane-overload"};
+  const checks::Report lid = report_on("docs/demo/round-lid.toml");
+  std::set<std::string_view> told, failed;
+  for (const checks::Finding& finding : lid.stages.front().findings) {
+    if (finding.result == checks::Result::fail) failed.insert(finding.rule);
+    if (!loads.contains(finding.rule)) continue;
+    told.insert(finding.rule);
+    CAPTURE(finding.rule, finding.subject);
+    CHECK(finding.utilization.value() < 0.5);
+  }
+  CHECK(told == loads);
+  CHECK(failed == std::set<std::string_view>{"clutch-mismatch", "pick-count"});
 }
 
 TEST_CASE("the comparison finds a changed letter, a missing line and one too many") {

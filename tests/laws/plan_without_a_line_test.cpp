@@ -32,14 +32,12 @@ const std::map<std::string, std::string, std::less<>> optional_keys{
     {"length_tolerance", "the sharing rule credits no more legs than statics needs, whatever their lengths"},
     {"[form]", "[[form.contact]] makes it by itself"},
     {"axis", "z unless said: another solid, whose weight is held against the drawing's"},
-    {"at", "needed where valid_for is stated; else a note says that the age of the evidence is limited by nothing"},
     {"cracked", "asked for by headed inserts only"},
     {"lifting_strength", "asked for by stages after the strip only"},
 };
 
 // Headings whose whole part may go, as a plan of another lift that is GO in its own right.
 const std::map<std::string, std::string, std::less<>> optional_parts{
-    {"[[form.attached]]", "a plan without that former is a plan of a lighter lift, and nothing here can know of it"},
     {"[[form.contact]]", "a face of the form that does not touch: so the plan says, and a face less grips less"},
     {"[[stage]]", "a plan of fewer stages, each of which was GO"},
     {"[[piece.solid]]", "an opening less is a heavier piece, within the 10 % of the drawing's weight"},

@@ -96,6 +96,11 @@ inline tables::RuleSet hand_made_rules() {
           .minimum_sling_angle = made("minimum_sling_angle", Angle{30.0 * deg}),
           .maximum_tilt = made("maximum_tilt", Angle{5.0 * deg}),
           .weight_disagreement = made_ratio("weight_disagreement", 0.1),
+          .flat_piece = made_ratio("flat_piece", 0.2),
+          .edge_shear = made_ratio("edge_shear", 0.05),
+          .crane_planned_above = made_ratio("crane_planned_above", 0.75),
+          .crane_critical_above = made_ratio("crane_critical_above", 0.9),
+          .inspection_interval = made("inspection_interval", Duration{365.0 * day}),
           .headed = hand_made_headed_model(),
           .mandatory = {}};
 }

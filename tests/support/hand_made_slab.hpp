@@ -17,6 +17,9 @@
 
 namespace firstpick::tests {
 
+inline const plan::MarkedSize made_size{Mass{2.5 * tonne} * standard_gravity, "2.5 t"};
+inline const plan::Day made_day{tested_second / 86400 - 30, "2026-02-01"};  // a month before the lift
+
 inline plan::Insert headed_insert_at(const std::string& id, Length x, Length y) {
   plan::Insert insert;
   insert.id = id;
@@ -28,6 +31,7 @@ inline plan::Insert headed_insert_at(const std::string& id, Length x, Length y) 
   insert.steel = "steel";
   insert.certificate = "lot 1";
   insert.position_confirmed = true;
+  insert.size = made_size;
   return insert;
 }
 
@@ -38,7 +42,9 @@ inline plan::Insert rated_insert_at(const std::string& id, Length x, Length y) {
   insert.at = {x, y, 0.3 * m};
   insert.certificate = "lot 1";
   insert.position_confirmed = true;
-  insert.rating = plan::Rating{.load = 30.0 * kN, .at_strength = 20.0 * MPa, .includes_factor = 4.0, .place = {}};
+  insert.size = made_size;
+  insert.rating = plan::Rating{.load = 30.0 * kN, .at_strength = 20.0 * MPa, .includes_factor = 4.0,
+                               .maximum_angle = 60.0 * deg, .place = {}};
   return insert;
 }
 
@@ -47,6 +53,7 @@ inline plan::Leg leg_to(const std::string& insert) {
   leg.to = insert;
   leg.length = 2.5 * m;
   leg.gear = "chain";
+  leg.hardware = "clutch";
   return leg;
 }
 
@@ -74,6 +81,7 @@ inline plan::Plan slab_plan() {
   bed.finish = "smooth";
   plan.form = plan::Form{};
   plan.form->contacts = {bed};
+  plan.form->nothing_attached = true;
 
   plan.inserts = {headed_insert_at("A1", 1.0 * m, 0.5 * m), headed_insert_at("A2", 3.0 * m, 0.5 * m),
                   headed_insert_at("A3", 3.0 * m, 1.5 * m), headed_insert_at("A4", 1.0 * m, 1.5 * m)};
@@ -82,12 +90,23 @@ inline plan::Plan slab_plan() {
   chain.id = "chain";
   chain.kind = "chain";
   chain.rated = 40.0 * kN;
+  chain.inspected = made_day;
   plan.slings = {chain};
+
+  plan::Hardware clutch;
+  clutch.id = "clutch";
+  clutch.kind = plan::HardwareKind::clutch;
+  clutch.size = made_size;
+  clutch.rated = 40.0 * kN;
+  clutch.design_factor = 5.0;
+  clutch.inspected = made_day;
+  plan.hardware = {clutch};
 
   plan::Crane bay;
   bay.id = "bay";
   bay.rated = 100.0 * kN;
   bay.block = 1.0 * kN;
+  bay.inspected = made_day;
   plan.cranes = {bay};
 
   plan::Rigging four;
@@ -102,6 +121,7 @@ inline plan::Plan slab_plan() {
   strip.rigging = "four legs";
   strip.crane = "bay";
   strip.at = plan::Timestamp{tested_second + 3600, false, "2026-03-03T08:10:00"};
+  strip.hook_latch = strip.exclusion_zone = strip.tag_line = strip.signaller = true;
   plan.stages = {strip};
   return plan;
 }

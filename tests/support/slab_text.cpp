@@ -34,10 +34,11 @@ struct Writer {
 
 std::string insert_text(const SlabText::Insert& insert, const Writer& w) {
   std::string text = fmt::format("\n[[insert]]\nid = \"{}\"\nkind = \"{}\"\nat = {}\ncertificate = \"lot 1\"\n"
-                                 "position_confirmed = true\n",
+                                 "position_confirmed = true\nsize = \"5 t\"\nhanger_bar = true\n",
                                  insert.id, insert.rated ? "rated" : "headed", w.point(insert.at_mm));
   if (insert.rated)
-    return text + fmt::format("rating = {{ load = {}, at_strength = {}, includes_factor = 4 }}\n",
+    return text + fmt::format("rating = {{ load = {}, at_strength = {}, includes_factor = 4, "
+                              "maximum_angle = \"75 deg\" }}\n",
                               w.force(insert.rating_kN), w.stress(20.0));
   return text + fmt::format("embedment = {}\nshank = {}\nhead_bearing_area = {}\nsteel = \"F1554-55\"\n",
                             w.length(insert.embedment_mm), w.length(insert.shank_mm), w.area(insert.head_mm2));
@@ -81,22 +82,30 @@ std::string plan_text(const SlabText& slab, Written written) {
     text += (i == 0 ? "" : ", ") + w.stress(slab.results_MPa[i]);
   text += "]\n";
   if (slab.strip) {
-    text += fmt::format("\n[form]\n[[form.contact]]\nfaces = \"-z\"\nadhesion = {}\n",
+    text += fmt::format("\n[form]\n{}[[form.contact]]\nfaces = \"-z\"\nadhesion = {}\n",
+                        slab.former_kN > 0.0 ? "" : "attached = []\n",
                         w.in(slab.grip_kPa, psi_in_MPa * 1000.0, "kPa", "psi"));
     if (slab.former_kN > 0.0)
       text += fmt::format("[[form.attached]]\nwhat = \"former\"\nweight = {}\n", w.force(slab.former_kN));
   }
   for (const SlabText::Insert& insert : slab.inserts) text += insert_text(insert, w);
-  text += fmt::format("\n[[sling]]\nid = \"chain\"\nkind = \"chain\"\nrated = {}\n", w.force(slab.sling_kN));
-  text += fmt::format("\n[[crane]]\nid = \"bay\"\nrated = {}\nblock = {}\n", w.force(slab.crane_kN), w.force(1.0));
+  text += fmt::format("\n[[sling]]\nid = \"chain\"\nkind = \"chain\"\nrated = {}\ninspected = 2026-01-15\n",
+                      w.force(slab.sling_kN));
+  text += fmt::format("\n[[hardware]]\nid = \"clutch\"\nkind = \"clutch\"\nsize = \"5 t\"\nrated = {}\n"
+                      "design_factor = 5\ninspected = 2026-01-15\n",
+                      w.force(slab.sling_kN));
+  text += fmt::format("\n[[crane]]\nid = \"bay\"\nrated = {}\nblock = {}\ninspected = 2026-01-15\n",
+                      w.force(slab.crane_kN), w.force(1.0));
   text += fmt::format("\n[[rigging]]\nid = \"legs\"\nweight = {}\nlegs = [\n", w.force(1.0));
   for (std::size_t i = 0; i < slab.inserts.size(); ++i)
-    text += fmt::format("  {{ to = \"{}\", length = {}, gear = \"chain\" }},\n", slab.inserts[i].id,
+    text += fmt::format("  {{ to = \"{}\", length = {}, gear = \"chain\", hardware = \"clutch\" }},\n", slab.inserts[i].id,
                         w.length(slab.legs_mm[i]));
   text += "]\n";
   if (slab.equalised)
     text += fmt::format("equalised = [[\"{}\", \"{}\"]]\n", slab.inserts[0].id, slab.inserts[1].id);
-  return text + fmt::format("\n[[stage]]\nkind = \"{}\"\nrigging = \"legs\"\ncrane = \"bay\"\nat = 2026-03-03T08:00:00\n",
+  return text + fmt::format("\n[[stage]]\nkind = \"{}\"\nrigging = \"legs\"\ncrane = \"bay\"\nat = 2026-03-03T08:00:00\n"
+                            "hook_latch = true\nexclusion_zone = true\ntag_line = true\nsignaller = true\n"
+                            "critical_lift_plan = \"plan made for the test\"\n",
                             slab.strip ? "strip" : "yard");
 }
 

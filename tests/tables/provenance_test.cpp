@@ -56,7 +56,8 @@ TEST_CASE("the values whose text was read are these and no others") {
     if (entry.basis == Basis::published) published.insert(entry.id);
   CHECK(published == std::set<std::string>{"29-cfr-1910-180.weight_disagreement",
                                            "29-cfr-1926-704.hardware_factor",
-                                           "29-cfr-1926-704.insert_factor"});
+                                           "29-cfr-1926-704.insert_factor",
+                                              "bc-ohsr.critical_above"});
 }
 
 TEST_CASE("every document of sources.toml stands behind a value, and no title is told twice") {

@@ -104,8 +104,16 @@ TEST_CASE("29 CFR: factors of the regulation as printed") {
   check(us().weight_disagreement, 0.10, Basis::published, "(h)(1)");
   check(us().minimum_sling_angle, 30, deg, Basis::quoted, "rated load of each kind of sling");
   check(us().maximum_tilt, 5, deg, Basis::choice, "");
+  check(us().flat_piece, 0.2, Basis::choice, "");
+  check(us().edge_shear, 0.05, Basis::choice, "");
   CHECK(us().insert_factor.source.title ==
         "29 CFR 1926.704, Requirements for precast concrete, text of 8 November 2024");
+}
+
+TEST_CASE("critical lifts and examinations: thresholds as printed") {
+  check(us().crane_planned_above, 0.75, Basis::quoted, "form 16-3");
+  check(us().crane_critical_above, 0.90, Basis::published, "s. 14.1");
+  check(us().inspection_interval, 365, day, Basis::quoted, "s. 51(1)(b)");
 }
 
 TEST_CASE("PCI handbook: handling factors as remembered") {

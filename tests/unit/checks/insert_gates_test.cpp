@@ -44,6 +44,7 @@ TEST_CASE("insert-kind: headed and rated are evaluated, any other kind is missin
     CAPTURE(kind);
     lift.plan.inserts[0] = headed_insert_at("A1", 1.0 * m, 0.5 * m);
     lift.plan.inserts[0].kind = kind;
+    lift.plan.inserts[0].engineers_document = "document 12";  // else bent-bar-eye fails a bar bent to a loop
     const StageFacts facts = lift.facts();
     const Finding finding = finding_for("insert-kind", "A1", facts);
     CHECK(finding.result == Result::missing);

@@ -40,7 +40,8 @@ TEST_CASE("the keys and their nesting are those of format 1, in this order") {
   CHECK(keys(json["strength"]) == Keys{"usable_MPa", "required_MPa", "basis"});
   REQUIRE(json["stages"].size() == 1);
   const Json& stage = json["stages"][0];
-  CHECK(keys(stage) == Keys{"kind", "verdict", "load", "tilt_deg", "legs", "inserts", "findings"});
+  CHECK(keys(stage) == Keys{"kind", "verdict", "load", "tilt_deg", "legs", "inserts", "pull_not_to_exceed_kN",
+                             "findings"});
   CHECK(keys(stage["load"]) ==
         Keys{"weight_kN", "attached_kN", "adhesion_kN", "dynamic_factor", "total_kN", "hook_kN"});
   CHECK(keys(stage["legs"][0]) == Keys{"to", "tension_kN", "from_horizontal_deg"});

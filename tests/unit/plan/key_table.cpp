@@ -47,6 +47,7 @@ std::string noun(const Key& key) {
     case Kind::path: return "file name";
     case Kind::yes_no: return "`true` or `false`";
     case Kind::moment: return "date and time";
+    case Kind::date: return "date";
   }
   return "";
 }

@@ -158,7 +158,7 @@ TEST_CASE("a key of another section is sent there, a near one is suggested") {
   CHECK(faults_in_piece("density = \"1 kg/m3\"") ==
         List{"[piece] has no key 'density' | it is a key of [concrete]"});
   CHECK(faults_in_piece("id = 3") ==
-        List{"[piece] has no key 'id' | it is a key of [[insert]], [[sling]], [[crane]], "
+        List{"[piece] has no key 'id' | it is a key of [[insert]], [[sling]], [[hardware]], [[crane]], "
              "[[rigging]], [[rigging.hook]], [[rigging.beam]], [[rigging.beam.points]], [[rigging.sheave]]"});
   CHECK(faults_in_piece("evidence = {}") ==
         List{"[piece] has no key 'evidence' | it is written [concrete.evidence]"});

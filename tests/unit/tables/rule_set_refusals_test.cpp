@@ -225,7 +225,7 @@ TEST_CASE("mandatory rules have a known scope, known stages, and stand once") {
 
 TEST_CASE("a mandatory rule may be of some stages only") {
   const WrittenTables tables;
-  tables.replace(us, "rule = \"insert-rating\"", "rule = \"insert-rating\"\nstages = [\"strip\", \"yard\"]");
+  tables.replace(us, "rule = \"insert-angle\"", "rule = \"insert-angle\"\nstages = [\"strip\", \"yard\"]");
   const Tables read = tables.good();
   const auto& mandatory = read.rule_sets.at("us").mandatory;
   CHECK(mandatory.back().stages == Texts{"strip", "yard"});
