@@ -29,6 +29,8 @@ std::vector<std::string_view> fixed_words(Words words) {
     case Words::insert_kinds: return list(insert_kind_words);
     case Words::shank_types: return list(shank_type_words);
     case Words::stage_kinds: return list(stage_words);
+    case Words::maturity_functions: return list(maturity_function_words);
+    case Words::strength_curves: return list(strength_curve_words);
     default: return {};
   }
 }
@@ -41,6 +43,7 @@ std::vector<std::string_view> words_of(Words words, const tables::Tables& tables
     case Words::steels: return keys(tables.steels);
     case Words::sling_kinds: return keys(tables.slings);
     case Words::hoist_classes: return keys(tables.hoists);
+    case Words::growth_curves: return keys(tables.growth_curves);
     default: return fixed_words(words);
   }
 }
@@ -53,6 +56,7 @@ std::string_view table_of(Words words) {
     case Words::steels: return "tables/steels.toml";
     case Words::sling_kinds: return "tables/slings.toml";
     case Words::hoist_classes: return "tables/hoists.toml";
+    case Words::growth_curves: return "tables/growth-curves.toml";
     default: return {};
   }
 }

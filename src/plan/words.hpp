@@ -25,6 +25,9 @@ constexpr std::array<std::string_view, 2> unit_system_words = {"us", "si"};
 constexpr std::array<std::string_view, 2> shank_type_words = {"bolt", "stud"};
 constexpr std::array<std::string_view, 8> insert_kind_words = {
     "headed", "rated", "plate", "loop-strand", "loop-bar", "loop-rope", "threaded", "bent-bar"};
+constexpr std::array<std::string_view, 4> maturity_function_words = {
+    "nurse-saul", "arrhenius", "freiesleben-hansen-pedersen", "en-1992-1-1"};
+constexpr std::array<std::string_view, 3> strength_curve_words = {"hyperbolic", "exponential", "logarithmic"};
 constexpr std::array<std::string_view, 6> direction_words = {"+x", "-x", "+y", "-y", "+z", "-z"};
 
 // The value of an enum whose words are `words`.

@@ -37,6 +37,7 @@ std::string noun(const Key& key) {
     case Kind::angle: return "angle";
     case Kind::speed: return "speed";
     case Kind::duration: return "duration";
+    case Kind::temperature: return "temperature";
     case Kind::share: return "share in %";
     case Kind::number: return "plain number";
     case Kind::format: return "whole number";
