@@ -97,8 +97,8 @@ std::string key_table(const Section& section) {
   return table;
 }
 
-std::string with_key_tables(std::string text) {
-  for (const Section& section : sections()) {
+std::string with_key_tables(std::string text, const SectionList& list) {
+  for (const Section& section : list) {
     const std::string begin = "<!-- keys of " + heading(section) + " -->\n", end = "<!-- end -->";
     INFO(begin);
     const std::size_t at = text.find(begin);
