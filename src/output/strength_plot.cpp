@@ -2,7 +2,9 @@
 
 #include <algorithm>
 #include <cmath>
+#include <fstream>
 #include <memory>
+#include <regex>
 #include <vector>
 
 #include <cairo-svg.h>
@@ -180,6 +182,25 @@ void draw_all(Drawing& drawing, const StrengthReport& report) {
                 Drawing::Align::at_left);
 }
 
+cairo_status_t append(void* text, const unsigned char* data, unsigned int size) {
+  static_cast<std::string*>(text)->append(reinterpret_cast<const char*>(data), size);
+  return CAIRO_STATUS_SUCCESS;
+}
+
+// cairo numbers its surfaces through the life of the program: the number says nothing, and would make the same
+// picture another one.
+std::string without_surface_numbers(const std::string& svg) {
+  static const std::regex numbered("\"surface[0-9]+\"");
+  return std::regex_replace(svg, numbered, "\"surface\"");
+}
+
+bool write(const std::string& path, const std::string& bytes) {
+  std::ofstream out(path, std::ios::binary);
+  out << bytes;
+  out.close();
+  return out.good();
+}
+
 }  // namespace
 
 std::string draw_strength_plot(const StrengthReport& report, const std::string& path) {
@@ -187,18 +208,22 @@ std::string draw_strength_plot(const StrengthReport& report, const std::string& 
   if (!svg && !path.ends_with(".png")) return "the picture must end in .svg or .png";
   if (!report.maturity || report.maturity->points.size() < 2)
     return "there is no temperature log with two readings after the pour: nothing to draw";
+  std::string bytes;
   const std::unique_ptr<cairo_surface_t, void (*)(cairo_surface_t*)> surface(
-      svg ? cairo_svg_surface_create(path.c_str(), width, height)
+      svg ? cairo_svg_surface_create_for_stream(&append, &bytes, width, height)
           : cairo_image_surface_create(CAIRO_FORMAT_RGB24, static_cast<int>(width), static_cast<int>(height)),
       &cairo_surface_destroy);
-  if (cairo_surface_status(surface.get()) != CAIRO_STATUS_SUCCESS) return "the picture cannot be written";
-  Drawing drawing(surface.get());
-  draw_all(drawing, report);
-  if (!drawing.good()) return "the picture could not be drawn";
-  if (!svg && cairo_surface_write_to_png(surface.get(), path.c_str()) != CAIRO_STATUS_SUCCESS)
-    return "the picture cannot be written";
+  if (cairo_surface_status(surface.get()) != CAIRO_STATUS_SUCCESS) return "the picture could not be drawn";
+  {
+    Drawing drawing(surface.get());
+    draw_all(drawing, report);
+    if (!drawing.good()) return "the picture could not be drawn";
+  }
+  if (!svg && cairo_surface_write_to_png_stream(surface.get(), &append, &bytes) != CAIRO_STATUS_SUCCESS)
+    return "the picture could not be drawn";
   cairo_surface_finish(surface.get());
-  return cairo_surface_status(surface.get()) == CAIRO_STATUS_SUCCESS ? "" : "the picture cannot be written";
+  if (cairo_surface_status(surface.get()) != CAIRO_STATUS_SUCCESS) return "the picture could not be drawn";
+  return write(path, svg ? without_surface_numbers(bytes) : bytes) ? "" : "the picture cannot be written";
 }
 
 }  // namespace firstpick::output
