@@ -1,10 +1,11 @@
-// Arguments, files, terminal, exit status. Everything else is in the library.
+// Arguments, files, clock, terminal, exit status. Everything else is in the library.
 
 #include <sys/ioctl.h>
 #include <unistd.h>
 
 #include <algorithm>
 #include <cstdlib>
+#include <ctime>
 #include <filesystem>
 #include <fstream>
 #include <iostream>
@@ -14,6 +15,7 @@
 
 #include <CLI/CLI.hpp>
 
+#include "command_strength.hpp"
 #include "output/json.hpp"
 #include "output/listings.hpp"
 #include "output/terminal.hpp"
@@ -36,6 +38,7 @@ constexpr const char* footer =
     "Start here:\n"
     "  firstpick check piece.toml          the verdict, why, and what governs\n"
     "  firstpick check piece.toml --steps  the calculation behind it, line by line\n"
+    "  firstpick strength pour.toml        has the concrete its strength, and what says so\n"
     "  firstpick tables                    every number with its source; --unconfirmed: those to confirm\n"
     "  firstpick rules                     every rule and what it guards against\n"
     "\n"
@@ -45,7 +48,7 @@ constexpr const char* footer =
 
 struct Options {
   std::vector<std::string> plans;
-  std::string rules, tables, plant, color = "auto", filter;
+  std::string rules, tables, plant, color = "auto", filter, now, picture;
   bool json = false, all = false, steps = false, unconfirmed = false;
 };
 
@@ -149,6 +152,22 @@ int check(const Options& options) {
   return wrong ? exit_wrong_input : exit_status(worst);
 }
 
+// The one place that reads the clock.
+int strength(const Options& options) {
+  const auto tables = read_all_tables(options);
+  if (!tables) return exit_wrong_input;
+  const auto text = contents(options.plans.front());
+  if (!text) return exit_wrong_input;
+  const std::time_t now = std::time(nullptr);
+  std::tm local{};
+  localtime_r(&now, &local);
+  const StrengthCommand command{.file = options.plans.front(), .rules = options.rules, .now = options.now,
+                                .picture = options.picture, .json = options.json, .steps = options.steps,
+                                .colour = wants_colour(options), .interactive = isatty(STDOUT_FILENO) != 0,
+                                .width = terminal_width()};
+  return strength_command(command, *tables, *text, now, static_cast<int>(local.tm_gmtoff / 60));
+}
+
 int list_tables(const Options& options) {
   const auto tables = read_all_tables(options);
   if (!tables) return exit_wrong_input;
@@ -194,6 +213,17 @@ int run(int argc, char** argv) {
       ->check(CLI::IsMember({"auto", "always", "never"}));
   add_tables_options(*check_command, options);
 
+  CLI::App* strength_app = app.add_subcommand("strength", "has the concrete its strength, and what says so");
+  strength_app->add_option("FILE", options.plans, "strength file or plan")->required()->expected(1);
+  strength_app->add_option("--rules", options.rules, "rule set, instead of the one the file names");
+  strength_app->add_option("--now", options.now, "time of the question, as 2026-03-03T07:30:00-05:00, instead of the clock's");
+  strength_app->add_option("-o,--output", options.picture, "draw the maturity to this file, .svg or .png");
+  strength_app->add_flag("--json", options.json, "for programs: SI, the unit in the key");
+  strength_app->add_flag("--steps", options.steps, "the calculation, step by step");
+  strength_app->add_option("--color", options.color, "auto, always or never")
+      ->check(CLI::IsMember({"auto", "always", "never"}));
+  add_tables_options(*strength_app, options);
+
   CLI::App* tables_command = app.add_subcommand("tables", "every number of the tables with its source");
   tables_command->add_option("WORD", options.filter, "only entries that hold this word");
   tables_command->add_flag("--unconfirmed", options.unconfirmed, "only values from memory that nobody has confirmed");
@@ -211,6 +241,7 @@ int run(int argc, char** argv) {
     return app.exit(error) == 0 ? exit_go : exit_wrong_input;
   }
   if (*check_command) return check(options);
+  if (*strength_app) return strength(options);
   if (*tables_command) return list_tables(options);
   return list_rules(options);
 }

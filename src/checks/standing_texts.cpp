@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include "strength/counted_strength.hpp"
 #include "units/print.hpp"
 
 namespace firstpick::checks {
@@ -38,6 +39,16 @@ std::vector<std::string> stated_instead(const plan::Plan& plan, const tables::Ru
   return texts;
 }
 
+namespace {
+
+std::string counted_in_words(const tables::RuleSet& rules) {
+  if (rules.usable_strength.value == tables::UsableStrength::lowest)
+    return "the lowest specimen is the strength that counts";
+  return fmt::format("the {} of the specimens is the strength that counts", strength::words_for_choice(rules));
+}
+
+}  // namespace
+
 std::vector<std::string> choices_of(const tables::RuleSet& rules) {
   return {
       rules.insert_load.value == tables::InsertLoad::with_adhesion_and_dynamic
@@ -53,9 +64,17 @@ std::vector<std::string> choices_of(const tables::RuleSet& rules) {
           : "legs share the load as equal elastic legs do",
       fmt::format("a piece that hangs more than {} out of level is not lifted",
                   print(rules.maximum_tilt.value, UnitSystem::si)),
-      rules.usable_strength.value == tables::UsableStrength::lowest ? "the lowest specimen is the strength that counts"
-                                                                    : "the mean of the specimens is the strength that counts",
+      counted_in_words(rules),
   };
+}
+
+std::vector<std::string> strength_choices_of(const tables::RuleSet& rules) {
+  return {counted_in_words(rules),
+          rules.maturity.value == tables::MaturityUse::refused
+              ? std::string("maturity alone carries no lift")
+              : fmt::format("maturity counts where companions validate it within {:g} %, less {}",
+                            100.0 * rules.maturity_difference.value.value(),
+                            print(rules.maturity_margin.value, UnitSystem::si))};
 }
 
 // Shrinks as rules arrive; docs/verdict.md holds the same list.

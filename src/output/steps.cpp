@@ -33,10 +33,12 @@ std::string step_text(const Step& step, std::size_t width) {
 
 }  // namespace
 
-std::string steps(const checks::Report& report, std::size_t width) {
+std::string steps(const checks::Report& report, std::size_t width) { return steps(report.trace, width); }
+
+std::string steps(const Trace& trace, std::size_t width) {
   std::string out = "\nCalculation\n";
   std::string about;
-  for (const Trace::Entry& entry : report.trace.steps()) {
+  for (const Trace::Entry& entry : trace.steps()) {
     if (entry.subject != about) {
       about = entry.subject;
       out += "\n" + paragraph("", "", printable(about), width);

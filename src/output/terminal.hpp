@@ -22,5 +22,6 @@ std::string terminal(const checks::Report& report, const TerminalStyle& style);
 
 // The calculation, step by step, as the trace recorded it.
 std::string steps(const checks::Report& report, std::size_t width);
+std::string steps(const Trace& trace, std::size_t width);
 
 }  // namespace firstpick::output

@@ -16,15 +16,15 @@ bool is_used_by(const Key& key, std::string_view shape) {
   return key.shapes.empty() || std::ranges::find(key.shapes, shape) != key.shapes.end();
 }
 
-bool is_inside(const Section& outer, std::string_view name) {
-  return std::ranges::any_of(sections_inside(outer),
+bool is_inside(const Section& outer, std::string_view name, const SectionList& list) {
+  return std::ranges::any_of(sections_inside(outer, list),
                              [&](const Section* each) { return last_part(each->path) == name; });
 }
 
 // Where in the plan this very word has its place, for the hint; empty if nowhere.
-std::string place_of_word(std::string_view name) {
+std::string place_of_word(std::string_view name, const SectionList& sections) {
   std::string list;
-  for (const Section& each : sections()) {
+  for (const Section& each : sections) {
     if (!each.path.empty() && last_part(each.path) == name) return "it is written " + heading(each);
     if (find_key(each, name)) list += (list.empty() ? "it is a key of " : ", ") + heading(each);
   }
@@ -36,7 +36,7 @@ std::string place_of_word(std::string_view name) {
 Fields::Fields(const toml::table& table, const Section& section, Reading& reading)
     : table_(table), section_(section), reading_(reading) {
   for (const auto& [name, value] : table_)
-    if (!find_key(section_, name.str()) && !is_inside(section_, name.str())) report_unknown(name);
+    if (!find_key(section_, name.str()) && !is_inside(section_, name.str(), reading_.sections)) report_unknown(name);
   for (const Key& key : section_.keys)
     if (key.required && key.shapes.empty() && !has(key.name)) report_missing(key);
 }
@@ -54,9 +54,9 @@ void Fields::report_missing(const Key& key) {
 void Fields::report_unknown(const toml::key& name) {
   std::vector<std::string_view> known;
   for (const Key& key : section_.keys) known.push_back(key.name);
-  for (const Section* inner : sections_inside(section_)) known.push_back(last_part(inner->path));
+  for (const Section* inner : sections_inside(section_, reading_.sections)) known.push_back(last_part(inner->path));
 
-  const std::string elsewhere = place_of_word(name.str());
+  const std::string elsewhere = place_of_word(name.str(), reading_.sections);
   reading_.faults.at(name.source(), fmt::format("{} has no key {}", heading(section_), in_quotes(name.str())),
                      elsewhere.empty() ? suggestion(name.str(), known) : elsewhere);
 }
@@ -299,7 +299,7 @@ bool Fields::is_empty_list(std::string_view name) const {
 }
 
 const toml::table* Fields::inside(std::string_view path) {
-  const Section& inner = section(path);
+  const Section& inner = section(path, reading_.sections);
   assert(!inner.repeated);
   const toml::node* node = node_of(inner);
   if (!node) return nullptr;
@@ -318,7 +318,7 @@ void Fields::report_section(const toml::node& node, const Section& inner, std::s
 }
 
 std::vector<const toml::table*> Fields::each(std::string_view path) {
-  const Section& inner = section(path);
+  const Section& inner = section(path, reading_.sections);
   assert(inner.repeated);
   const toml::node* node = node_of(inner);
   if (!node) return {};

@@ -31,6 +31,7 @@ struct Moment {  // a date and time of the plan, for the comparison with the oth
 struct Reading {
   Faults& faults;
   const tables::Tables& tables;
+  const SectionList& sections = plan::sections();
   NameBook names{};
   std::vector<Moment> moments{};
   std::set<std::string> unplaced{};  // inserts without a usable place: nothing is measured from them

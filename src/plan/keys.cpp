@@ -23,9 +23,9 @@ const std::vector<Section>& sections() {
   return all;
 }
 
-const Section& section(std::string_view path) {
-  const auto found = std::ranges::find(sections(), path, &Section::path);
-  assert(found != sections().end());
+const Section& section(std::string_view path, const SectionList& list) {
+  const auto found = std::ranges::find(list, path, &Section::path);
+  assert(found != list.end());
   return *found;
 }
 
@@ -34,9 +34,9 @@ const Key* find_key(const Section& section, std::string_view name) {
   return found == section.keys.end() ? nullptr : &*found;
 }
 
-std::vector<const Section*> sections_inside(const Section& outer) {
+std::vector<const Section*> sections_inside(const Section& outer, const SectionList& list) {
   std::vector<const Section*> inside;
-  for (const Section& each : sections())
+  for (const Section& each : list)
     if (!each.path.empty() && outer_path(each.path) == outer.path) inside.push_back(&each);
   return inside;
 }
@@ -47,7 +47,7 @@ std::string_view last_part(std::string_view path) {
 }
 
 std::string heading(const Section& section) {
-  if (section.path.empty()) return "the plan";
+  if (section.path.empty()) return std::string(section.called);
   const std::string path(section.path);
   return section.repeated ? "[[" + path + "]]" : "[" + path + "]";
 }
@@ -64,6 +64,7 @@ Dimension dimension_for(Kind kind) {
     case Kind::angle: return dimension_of<Angle>();
     case Kind::speed: return dimension_of<Speed>();
     case Kind::duration: return dimension_of<Duration>();
+    case Kind::temperature: return dimension_of<Temperature>();
     default: return dimension_of<Ratio>();
   }
 }

@@ -12,7 +12,7 @@ namespace firstpick::plan {
 
 // What one value of a key is. The quantities are strings with their unit.
 enum class Kind {
-  length, area, force, stress, density, angle, speed, duration, share,  // share: "3 %"
+  length, area, force, stress, density, angle, speed, duration, temperature, share,  // share: "3 %"
   number,    // a plain number, or the same in quotes
   format,    // the whole number of a format this program reads
   name,      // one line of text, not empty: ids
@@ -42,7 +42,8 @@ enum class Limit { none, more_than_zero, not_negative, below_100_percent, at_lea
 // Where the words of a key of Kind::word stand: in words.hpp, or in a table.
 enum class Words {
   none, unit_systems, shapes, axes, cures, insert_kinds, shank_types, purposes, hardware_kinds, stage_kinds,
-  rule_sets, concretes, finishes, steels, sling_kinds, hoist_classes
+  maturity_functions, strength_curves,
+  rule_sets, concretes, finishes, steels, sling_kinds, hoist_classes, growth_curves
 };
 
 // What a key of Kind::name names: itself defined by it, or to be found elsewhere in the plan.
@@ -74,20 +75,25 @@ struct Section {
   std::string_view doc{};
   std::string_view absent{};
   std::vector<Key> keys{};
+  std::string_view called = "the plan";  // the top of the file, in messages
 };
 
+using SectionList = std::vector<Section>;
+
 // In the order in which a plan is written.
-const std::vector<Section>& sections();
+const SectionList& sections();
+// Those of a strength file (strength_file.hpp): key_list_strength.cpp.
+const SectionList& strength_file_sections();
 std::vector<Section> piece_sections();    // its first part: key_list_piece.cpp
 std::vector<Section> lifting_sections();  // its second part: key_list_lifting.cpp
 
-const Section& section(std::string_view path);  // which must exist
+const Section& section(std::string_view path, const SectionList& list = sections());  // which must exist
 const Key* find_key(const Section& section, std::string_view name);
 
 // The sections directly inside: of "piece" the section "piece.solid".
-std::vector<const Section*> sections_inside(const Section& outer);
+std::vector<const Section*> sections_inside(const Section& outer, const SectionList& list = sections());
 std::string_view last_part(std::string_view path);  // "solid" of "piece.solid"
-std::string heading(const Section& section);        // "[[piece.solid]]"; "the plan" for the top
+std::string heading(const Section& section);        // "[[piece.solid]]"; Section::called for the top
 
 bool is_quantity(Kind kind);
 Dimension dimension_for(Kind kind);  // of a quantity, a number (none) or a share (none)

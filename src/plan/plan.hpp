@@ -97,6 +97,7 @@ struct Evidence {
   std::vector<Stress> results;
   std::string report;                 // number of the test report
   Place place;
+  std::string_view section = "[concrete.evidence]";  // as its file calls it, for remedies
 };
 
 struct Concrete {

@@ -1,10 +1,9 @@
 #include "plan/read_sections.hpp"
 
 namespace firstpick::plan {
-namespace {
 
-Evidence read_evidence(const toml::table& table, Reading& reading) {
-  Fields in(table, section("concrete.evidence"), reading);
+Evidence read_evidence(const toml::table& table, const Section& section, Reading& reading) {
+  Fields in(table, section, reading);
   Evidence evidence;
   evidence.place = in.place();
   evidence.specimen = in.specimen("specimen");
@@ -16,8 +15,6 @@ Evidence read_evidence(const toml::table& table, Reading& reading) {
   evidence.report = in.line("report");
   return evidence;
 }
-
-}  // namespace
 
 Concrete read_concrete(const toml::table& table, Reading& reading) {
   Fields in(table, section("concrete"), reading);
@@ -32,7 +29,7 @@ Concrete read_concrete(const toml::table& table, Reading& reading) {
   concrete.lifting_strength = in.quantity<Stress>("lifting_strength");
   concrete.transportation_strength = in.quantity<Stress>("transportation_strength");
   if (const toml::table* evidence = in.inside("concrete.evidence"))
-    concrete.evidence = read_evidence(*evidence, reading);
+    concrete.evidence = read_evidence(*evidence, section("concrete.evidence"), reading);
   return concrete;
 }
 

@@ -6,6 +6,7 @@
 namespace firstpick::plan {
 
 Piece read_piece(const toml::table& table, Reading& reading);
+Evidence read_evidence(const toml::table& table, const Section& section, Reading& reading);
 Concrete read_concrete(const toml::table& table, Reading& reading);
 Form read_form(const toml::table& table, Reading& reading);
 Insert read_insert(const toml::table& table, Reading& reading);

@@ -85,6 +85,7 @@ std::string_view noun_for(Kind kind) {
     case Kind::angle: return "an angle with its unit";
     case Kind::speed: return "a speed with its unit";
     case Kind::duration: return "a duration with its unit";
+    case Kind::temperature: return "a temperature with its unit";
     case Kind::share: return "a share with its %";
     case Kind::number: return "a plain number";
     case Kind::format: return "a whole number";

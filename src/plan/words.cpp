@@ -31,6 +31,8 @@ std::vector<std::string_view> fixed_words(Words words) {
     case Words::purposes: return list(purpose_words);
     case Words::hardware_kinds: return list(hardware_kind_words);
     case Words::stage_kinds: return list(stage_words);
+    case Words::maturity_functions: return list(maturity_function_words);
+    case Words::strength_curves: return list(strength_curve_words);
     default: return {};
   }
 }
@@ -43,6 +45,7 @@ std::vector<std::string_view> words_of(Words words, const tables::Tables& tables
     case Words::steels: return keys(tables.steels);
     case Words::sling_kinds: return keys(tables.slings);
     case Words::hoist_classes: return keys(tables.hoists);
+    case Words::growth_curves: return keys(tables.growth_curves);
     default: return fixed_words(words);
   }
 }
@@ -55,6 +58,7 @@ std::string_view table_of(Words words) {
     case Words::steels: return "tables/steels.toml";
     case Words::sling_kinds: return "tables/slings.toml";
     case Words::hoist_classes: return "tables/hoists.toml";
+    case Words::growth_curves: return "tables/growth-curves.toml";
     default: return {};
   }
 }

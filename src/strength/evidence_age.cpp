@@ -25,16 +25,16 @@ Duration between(const plan::Timestamp& earlier, const plan::Timestamp& later) {
 
 std::optional<NotAssessed> fault_of_test(const plan::Evidence& evidence) {
   if (!evidence.cast)
-    return NotAssessed{"when the piece was cast is not stated", "write cast in [concrete.evidence]"};
+    return NotAssessed{"when the piece was cast is not stated", fmt::format("write cast in {}", evidence.section)};
   if (!evidence.tested)
-    return NotAssessed{"when the specimens were tested is not stated", "write tested in [concrete.evidence]"};
+    return NotAssessed{"when the specimens were tested is not stated", fmt::format("write tested in {}", evidence.section)};
   if (evidence.cast->has_offset != evidence.tested->has_offset)
     return NotAssessed{"of `cast` and `tested` one has a zone offset and the other has none",
                        "write both as local time, or both with their offset"};
   if (!(evidence.tested->seconds > evidence.cast->seconds))
     return NotAssessed{
         fmt::format("tested {} is not after cast {}", evidence.tested->text, evidence.cast->text),
-        "correct cast or tested in [concrete.evidence]"};
+        fmt::format("correct cast or tested in {}", evidence.section)};
   return {};
 }
 
@@ -42,7 +42,7 @@ std::optional<NotAssessed> fault_of_limit(const plan::Evidence& evidence, const 
   if (!evidence.valid_for) return {};
   if (!(*evidence.valid_for > Duration{}) || !is_finite(*evidence.valid_for))
     return NotAssessed{"valid_for of the strength evidence is not a usable number",
-                       "write valid_for in [concrete.evidence], above zero"};
+                       fmt::format("write valid_for in {}, above zero", evidence.section)};
   if (!stage.at)
     return NotAssessed{"the evidence is limited by valid_for, but when the lift is to be made is not stated",
                        "write `at` in [[stage]]"};
@@ -57,7 +57,7 @@ std::optional<NotAssessed> fault_of_lift(const plan::Evidence& evidence, const p
   if (!(stage.at->seconds >= evidence.tested->seconds))
     return NotAssessed{
         fmt::format("the lift at {} is before the test at {}", stage.at->text, evidence.tested->text),
-        "correct `at` in [[stage]] or tested in [concrete.evidence]"};
+        fmt::format("correct the time of the lift, or tested in {}", evidence.section)};
   const Duration since_test = between(*evidence.tested, *stage.at);
   if (evidence.valid_for && !(since_test <= *evidence.valid_for))
     return NotAssessed{fmt::format("the test is {} old at the lift and was to be used for {}",

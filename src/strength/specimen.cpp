@@ -53,6 +53,13 @@ std::string plural_words_for(const plan::Specimen& specimen) {
   return shape_in_words(specimen) + "s " + size_in_words(specimen);
 }
 
+const tables::SpecimenKind* kind_of(const plan::Specimen& specimen, const tables::Tables& tables) {
+  const tables::SpecimenKind* found = nullptr;
+  for (const auto& [key, kind] : tables.specimens)
+    if (is_for(kind, specimen) && (!found || kind.to_cylinder.value < found->to_cylinder.value)) found = &kind;
+  return found;
+}
+
 Outcome<Sourced<Ratio>> to_cylinder(const plan::Specimen& specimen, const tables::Tables& tables) {
   std::optional<Sourced<Ratio>> found;
   std::vector<std::string> known;

@@ -10,10 +10,10 @@
 
 namespace firstpick::strength {
 
-// The strength shown by the plan's own specimens, as cylinder strength: the lowest of the results.
+// The strength shown by the plan's own specimens, as cylinder strength: what the rule set counts of them.
 // Not assessed: no evidence, no results, too few results, specimen or cure not stated, cured under standard
-// conditions, a result that is not positive and finite, a specimen kind the tables do not hold, a rule set
-// that asks for the mean.
+// conditions, a result that is not positive and finite, a specimen kind the tables do not hold, a mean or
+// bound that counted_strength refuses.
 Outcome<Stress> usable_strength(const plan::Concrete& concrete, const tables::RuleSet& rules,
                                 const tables::Tables& tables, Trace& trace);
 

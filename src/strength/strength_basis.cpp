@@ -3,6 +3,7 @@
 
 #include <fmt/format.h>
 
+#include "strength/counted_strength.hpp"
 #include "strength/specimen.hpp"
 #include "strength/strength_at_lift.hpp"
 
@@ -32,9 +33,7 @@ std::string specimens_in_words(const plan::Evidence& evidence) {
 std::string basis_of(const plan::Concrete& concrete, const tables::RuleSet& rules) {
   if (!concrete.evidence || concrete.evidence->results.empty()) return "no strength test in the plan";
   const plan::Evidence& evidence = *concrete.evidence;
-  const std::string statistic =
-      rules.usable_strength.value == tables::UsableStrength::lowest ? "lowest" : "mean";
-  return fmt::format("{} of {}, {}", statistic, specimens_in_words(evidence),
+  return fmt::format("{} of {}, {}", words_for_choice(rules), specimens_in_words(evidence),
                      evidence.tested ? "tested " + evidence.tested->text : "time of test not stated");
 }
 

@@ -1,27 +1,22 @@
 // The concrete strength that the plan's own specimens show, as cylinder strength.
 //
-//   f_low = min(f_1, ..., f_n)      f_c = c f_low
+//   f_c = c f_low               or c times the mean or bound that the rule set counts: counted_strength.cpp
 //
 // Source   specimens cured with the structure are what shows the strength at form removal: ASTM C31/C31M-24b
-//          4.3. Lowest: a choice of the rule set. c: tables/specimens.toml, see specimen.cpp.
+//          4.3. What counts of them: a choice of the rule set. c: tables/specimens.toml, see specimen.cpp.
 // f_i      results of this pour, of one kind of specimen, field-cured or match-cured.
 // Range    at least the rule set's number of results. Standard-cured specimens tell the mix, not the piece in
 //          its form.
-// Mean     refused: a mean counts only while the results lie close together, and no limit on how far
-//          apart they may lie is in the tables with a source that was read.
-
-#include <algorithm>
 
 #include <fmt/format.h>
 
+#include "strength/counted_strength.hpp"
 #include "strength/specimen.hpp"
 #include "strength/strength_at_lift.hpp"
 
 namespace firstpick::strength {
 
 namespace {
-
-const char* const where = "in [concrete.evidence]";
 
 NotAssessed no_evidence() {
   return {"no strength test of this piece is in the plan",
@@ -30,6 +25,7 @@ NotAssessed no_evidence() {
 
 // Why the evidence cannot carry a lift, whatever its results are.
 std::optional<NotAssessed> fault_of(const plan::Evidence& evidence, const tables::RuleSet& rules) {
+  const std::string where = fmt::format("in {}", evidence.section);
   if (evidence.results.empty())
     return NotAssessed{"the strength evidence has no results", fmt::format("write results {}", where)};
   if (!evidence.specimen)
@@ -53,20 +49,6 @@ std::optional<NotAssessed> fault_of(const plan::Evidence& evidence, const tables
   return {};
 }
 
-Step lowest_of(const std::vector<Stress>& results, Stress lowest, const tables::RuleSet& rules) {
-  Step step{.words = "lowest of the results",
-            .result = {"f_low", in(MPa, lowest), "MPa"},
-            .sources = {rules.usable_strength.source, rules.minimum_results.source}};
-  std::string list;
-  for (std::size_t i = 0; i < results.size(); ++i) {
-    const std::string symbol = fmt::format("f_{}", i + 1);
-    list += (i == 0 ? "" : ", ") + symbol;
-    step.given.push_back({symbol, in(MPa, results[i]), "MPa"});
-  }
-  step.formula = results.size() == 1 ? list : fmt::format("min({})", list);
-  return step;
-}
-
 }  // namespace
 
 Outcome<Stress> usable_strength(const plan::Concrete& concrete, const tables::RuleSet& rules,
@@ -74,24 +56,21 @@ Outcome<Stress> usable_strength(const plan::Concrete& concrete, const tables::Ru
   if (!concrete.evidence) return no_evidence();
   const plan::Evidence& evidence = *concrete.evidence;
   if (const auto fault = fault_of(evidence, rules)) return *fault;
-  if (rules.usable_strength.value != tables::UsableStrength::lowest)
-    return NotAssessed{
-        "the rule set asks for the mean of the results, but no sourced limit says how far apart they "
-        "may lie for a mean to count",
-        "use a rule set that takes the lowest result"};
   const Outcome<Sourced<Ratio>> conversion = to_cylinder(*evidence.specimen, tables);
   if (const auto* missing = std::get_if<NotAssessed>(&conversion)) return *missing;
   const auto& [c, source] = std::get<Sourced<Ratio>>(conversion);
 
-  const Stress lowest = *std::ranges::min_element(evidence.results);
-  const Stress f_c = c * lowest;
-  trace.add([&] { return lowest_of(evidence.results, lowest, rules); });
-  trace.add([&, &c = c, &source = source] {
+  const auto counted = counted_strength(evidence, rules, tables, trace);
+  if (const auto* missing = std::get_if<NotAssessed>(&counted)) return *missing;
+  const auto& [f, symbol] = std::get<CountedStrength>(counted);
+
+  const Stress f_c = c * f;
+  trace.add([&, &c = c, &source = source, &f = f, &symbol = symbol] {
     return Step{.words = fmt::format("strength that the lift may count on, as cylinder strength, from {}",
                                      plural_words_for(*evidence.specimen)),
                 .result = {"f_c", in(MPa, f_c), "MPa"},
-                .formula = "c * f_low",
-                .given = {{"c", c.value(), "1"}, {"f_low", in(MPa, lowest), "MPa"}},
+                .formula = fmt::format("c * {}", symbol),
+                .given = {{"c", c.value(), "1"}, {std::string(symbol), in(MPa, f), "MPa"}},
                 .sources = {source}};
   });
   return f_c;

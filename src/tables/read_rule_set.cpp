@@ -20,8 +20,14 @@ constexpr Words<InsertLoad, 2> insert_loads{
 constexpr Words<CraneLoad, 2> crane_loads{
     {{"with adhesion", CraneLoad::with_adhesion}, {"weight and gear", CraneLoad::weight_and_gear}}};
 constexpr Words<Sharing, 2> sharings{{{"statics", Sharing::statics}, {"elastic", Sharing::elastic}}};
-constexpr Words<UsableStrength, 2> usable_strengths{
-    {{"lowest", UsableStrength::lowest}, {"mean", UsableStrength::mean}}};
+constexpr Words<UsableStrength, 5> usable_strengths{
+    {{"lowest", UsableStrength::lowest},
+     {"mean", UsableStrength::mean},
+     {"fractile, variation known", UsableStrength::fractile_variation_known},
+     {"fractile, variation unknown", UsableStrength::fractile_variation_unknown},
+     {"tolerance bound", UsableStrength::tolerance_bound}}};
+constexpr Words<MaturityUse, 2> maturity_uses{
+    {{"refused", MaturityUse::refused}, {"validated with margin", MaturityUse::validated_with_margin}}};
 constexpr Words<BelowFloor, 2> floors{
     {{"refuse", BelowFloor::refuse}, {"proportional", BelowFloor::proportional}}};
 constexpr Words<RatingScaling, 2> scalings{
@@ -119,6 +125,12 @@ RuleSet read_rule_set(const TableFile& file, EntryReader& read, Faults& faults) 
       .minimum_results = ratio("minimum_results", Limit::whole),
       .minimum_strength = read.quantity<Stress>("minimum_strength", Limit::positive),
       .below_floor = read.word<BelowFloor>("below_floor", floors),
+      .fractile = ratio("fractile", Limit::at_most_one),
+      .known_variation = ratio("known_variation", Limit::at_most_one),
+      .tolerance_confidence = ratio("tolerance_confidence", Limit::at_most_one),
+      .maturity = read.word<MaturityUse>("maturity", maturity_uses),
+      .maturity_margin = read.quantity<Stress>("maturity_margin", Limit::positive),
+      .maturity_difference = ratio("maturity_difference", Limit::at_most_one),
       .insert_factor = ratio("insert_factor", Limit::at_least_one),
       .hardware_factor = ratio("hardware_factor", Limit::at_least_one),
       .rating_scaling = read.word<RatingScaling>("rating_scaling", scalings),

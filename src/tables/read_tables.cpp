@@ -9,6 +9,7 @@
 #include "tables/entry.hpp"
 #include "tables/fields.hpp"
 #include "tables/read_rule_set.hpp"
+#include "tables/strength_tables.hpp"
 #include "tables/tables.hpp"
 #include "tables/word_tables.hpp"
 
@@ -119,6 +120,17 @@ std::variant<Tables, std::vector<Diagnostic>> read_tables(const std::filesystem:
   result.slings = read_table(tables, "slings.toml", faults, slings);
   result.hoists = read_table(tables, "hoists.toml", faults, hoists);
   result.specimens = read_table(tables, "specimens.toml", faults, specimens);
+  // Without its file nothing more is said of a table than that.
+  if (tables.contains("maturity.toml"))
+    result.maturity = read_table(tables, "maturity.toml", faults, maturity_constants);
+  read_table(tables, "growth-curves.toml", faults, [&](EntryReader& read) {
+    result.growth_curves = growth_curves(read);
+    result.growth_bands = growth_bands(read);
+    read.refuse_others();
+    return true;
+  });
+  if (tables.contains("acceptance.toml"))
+    result.acceptance = read_table(tables, "acceptance.toml", faults, acceptance_limits);
   read_rule_sets(result, tables, faults);
   add_entries(result, tables, files);
   if (faults.empty()) return result;

@@ -20,7 +20,14 @@ enum class Sharing {
   elastic,
   statics
 };  // statics: no more legs are credited than equilibrium needs, worst set
-enum class UsableStrength { lowest, mean };
+enum class UsableStrength {  // what a set of specimens is worth
+  lowest,
+  mean,                        // while the results lie no farther apart than their own limit
+  fractile_variation_known,    // EN 1990 annex D
+  fractile_variation_unknown,
+  tolerance_bound              // one-sided, normal
+};
+enum class MaturityUse { refused, validated_with_margin };  // whether maturity may stand in for specimens
 enum class BelowFloor {
   proportional,
   refuse
@@ -93,6 +100,12 @@ struct RuleSet {
   Sourced<Ratio> minimum_results;    // number of specimens
   Sourced<Stress> minimum_strength;  // to strip or lift at all
   Sourced<BelowFloor> below_floor;
+  Sourced<Ratio> fractile;              // share of the concrete that may be weaker than the bound
+  Sourced<Ratio> known_variation;       // coefficient of variation, where it counts as known
+  Sourced<Ratio> tolerance_confidence;  // with which the tolerance bound lies below the fractile
+  Sourced<MaturityUse> maturity;
+  Sourced<Stress> maturity_margin;      // estimate over the strength needed
+  Sourced<Ratio> maturity_difference;   // estimate against companion specimens, either way
 
   // Safety format and limits
   Sourced<Ratio> insert_factor;    // 4: capacity = nominal / factor

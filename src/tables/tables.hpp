@@ -3,6 +3,7 @@
 
 #include <filesystem>
 #include <map>
+#include <optional>
 #include <string>
 #include <variant>
 #include <vector>
@@ -42,6 +43,33 @@ struct SpecimenKind {  // specimens.toml: to the strength of a standard cylinder
   std::string shape;   // "cylinder" | "cube"
   Length width{}, height{};
   Sourced<Ratio> to_cylinder;
+  // How far apart results of one sample may lie, over their mean. Not known for every kind.
+  std::optional<Sourced<Ratio>> range_of_two{}, range_of_three{};
+};
+
+struct MaturityConstants {  // maturity.toml
+  Sourced<Temperature> reference;                // of equivalent ages
+  Sourced<Temperature> datum_low, datum_high;    // of the temperature-time factor, the range of practice
+  Sourced<Ratio> activation_warm, activation_slope, gas_constant;  // in J, mol and K
+  Sourced<Temperature> activation_threshold;
+  Sourced<Ratio> en_constant, en_activation, en_zero;  // exp(c - B / (Z + T)), T in degC
+  Sourced<Duration> longest_gap, frozen_after;   // of a temperature log
+  Sourced<Temperature> coldest, hottest, peak;
+};
+struct GrowthCurve {  // growth-curves.toml: either the two of ACI 209 or the one of EN 1992-1-1
+  std::string key;
+  std::optional<Sourced<Duration>> aci_a{};
+  std::optional<Sourced<Ratio>> aci_beta{}, en_s{};
+};
+struct GrowthBand {  // growth-curves.toml: measured strength over that of 28 days
+  std::string key;
+  Sourced<Duration> band_age;
+  Sourced<Ratio> band_low, band_middle, band_high;
+};
+struct AcceptanceLimits {  // acceptance.toml
+  Sourced<Ratio> run_length;
+  Sourced<Stress> single_drop, drop_up_to;
+  Sourced<Ratio> share_above, d2_of_two, d2_of_three;
 };
 
 struct Tables {
@@ -52,6 +80,10 @@ struct Tables {
   std::map<std::string, SlingKind> slings;
   std::map<std::string, HoistClass> hoists;
   std::map<std::string, SpecimenKind> specimens;
+  std::optional<MaturityConstants> maturity;    // absent only in tables made by hand
+  std::map<std::string, GrowthCurve> growth_curves;
+  std::vector<GrowthBand> growth_bands;         // youngest first
+  std::optional<AcceptanceLimits> acceptance;   // absent only in tables made by hand
   std::vector<Source> entries;          // every entry of every table, in file order: for `firstpick tables`
   std::string content;                  // every byte read, in reading order: for the fingerprint
   std::vector<std::string> overridden;  // ids of entries that the plant's directory replaced

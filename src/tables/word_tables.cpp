@@ -64,10 +64,16 @@ std::map<std::string, HoistClass> hoists(EntryReader& read) {
 }
 
 std::map<std::string, SpecimenKind> specimens(EntryReader& read) {
+  const auto range_limit = [&](std::string_view gives, const std::string& word) {
+    return read.has(gives, word) ? std::optional(read.quantity<Ratio>(gives, Limit::at_most_one, word))
+                                 : std::nullopt;
+  };
   return rows(read, [&](const std::string& word) {
     SpecimenKind kind{.key = word,
                       .shape = {},
-                      .to_cylinder = read.quantity<Ratio>("to_cylinder", Limit::at_most_one, word)};
+                      .to_cylinder = read.quantity<Ratio>("to_cylinder", Limit::at_most_one, word),
+                      .range_of_two = range_limit("range_of_two", word),
+                      .range_of_three = range_limit("range_of_three", word)};
     const auto size = specimen_size(word);
     if (const auto* fault = std::get_if<QuantityFault>(&size)) {
       read.fault("to_cylinder", word, "'of' is not a specimen: " + fault->what, fault->help);

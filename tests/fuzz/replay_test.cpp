@@ -1,8 +1,7 @@
 // Inputs that a fuzzer once found or that a person thought of, and good plans with bytes changed by fixed seed, through the
 // functions that the open-ended fuzzers call. A crash, an abort or a sanitizer's complaint ends the program.
 //
-// tests/CMakeLists.txt compiles fuzz_quantity.cpp and fuzz_plan.cpp once more for this program, each entry point under the
-// name of its file.
+// tests/CMakeLists.txt compiles each fuzz_*.cpp once more for this program, its entry point under the name of its file.
 
 #include <catch2/catch.hpp>
 
@@ -18,6 +17,8 @@
 
 extern "C" int fuzz_quantity(const std::uint8_t* data, std::size_t size);
 extern "C" int fuzz_plan(const std::uint8_t* data, std::size_t size);
+extern "C" int fuzz_temperature_log(const std::uint8_t* data, std::size_t size);
+extern "C" int fuzz_strength_file(const std::uint8_t* data, std::size_t size);
 
 namespace {
 
@@ -74,6 +75,24 @@ std::string spoilt(std::string text, std::mt19937_64& random) {
 TEST_CASE("the collected quantities") { replay(fuzz_quantity, "tests/fuzz/corpus/quantity"); }
 
 TEST_CASE("the collected plans") { replay(fuzz_plan, "tests/fuzz/corpus/plan"); }
+
+TEST_CASE("the collected temperature logs") { replay(fuzz_temperature_log, "tests/fuzz/corpus/temperature_log"); }
+
+TEST_CASE("the collected strength files") { replay(fuzz_strength_file, "tests/fuzz/corpus/strength_file"); }
+
+TEST_CASE("good logs and strength files with bytes changed") {
+  std::mt19937_64 random(20260303);
+  for (const std::string& file : files_in("docs/demo/strength")) {
+    const Target target = file.ends_with(".csv") ? fuzz_temperature_log : fuzz_strength_file;
+    const std::string good = contents_of(file);
+    REQUIRE(run(target, good) == 0);
+    for (int i = 0; i < 600; ++i) {
+      const std::string input = spoilt(good, random);
+      CAPTURE(file, i);
+      CHECK(run(target, input) == 0);
+    }
+  }
+}
 
 TEST_CASE("good plans with bytes changed") {
   std::mt19937_64 random(20260303);  // fixed seed: the same plans on every run

@@ -12,8 +12,11 @@
 #include <vector>
 
 #include "output/json.hpp"
+#include "output/strength_json.hpp"
+#include "output/strength_text.hpp"
 #include "output/terminal.hpp"
 #include "support/plan_files.hpp"
+#include "support/strength_answers.hpp"
 
 using namespace firstpick;
 using namespace firstpick::tests;
@@ -69,6 +72,23 @@ TEST_CASE("the JSON of the demo plans is as it was") {
     const checks::Report report = report_on(plan);
     const std::string now = without_fingerprint(output::json({{plan, &report, nullptr}}));
     CHECK(first_difference(contents_of(golden_file(plan, ".json")), now) == "");
+  }
+}
+
+TEST_CASE("the text and the JSON of the demo pours are as they were") {
+  const std::string folder = "docs/demo/strength/";
+  NamedFiles named;
+  for (const char* csv : {"bay-2.csv", "p5-07.csv", "season.csv"}) named[csv] = contents_of(folder + csv);
+  for (const std::string pour : {"box-culvert-breaks", "box-culvert-pour"}) {
+    CAPTURE(pour);
+    const std::string file = folder + pour + ".toml";
+    const auto report =
+        report_of(answer_to(contents_of(file), named, us_tables(), "2026-03-03T07:20:00-05:00", file));
+    CHECK(first_difference(contents_of(golden_file(file, ".strength.txt")),
+                           without_fingerprint(output::strength_text(report, {}, false))) == "");
+    CHECK(first_difference(contents_of(golden_file(file, ".strength.json")),
+                           without_fingerprint(output::strength_json(report))) == "");
+    CHECK(report.verdict == (pour == "box-culvert-breaks" ? checks::Verdict::go : checks::Verdict::hold));
   }
 }
 

@@ -25,6 +25,12 @@ answer() {
   rm -f "$file.new"
 }
 
+for pour in docs/demo/strength/*.toml; do
+  name=tests/golden/$(basename "$pour" .toml)
+  answer "$name.strength.txt" strength "$pour" --now 2026-03-03T07:20:00-05:00 --color never
+  answer "$name.strength.json" strength "$pour" --now 2026-03-03T07:20:00-05:00 --json
+done
+
 for plan in docs/demo/*.toml; do
   name=tests/golden/$(basename "$plan" .toml)
   answer "$name.txt" check "$plan" --color never

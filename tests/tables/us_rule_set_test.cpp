@@ -140,6 +140,14 @@ TEST_CASE("PCI handbook: handling factors as remembered") {
   CHECK(us().bending_multiplier.size() == 11);
 }
 
+TEST_CASE("strength: what only another choice of the set would read") {
+  check(us().fractile, 0.05, Basis::choice, "");
+  check(us().known_variation, 0.15, Basis::choice, "");
+  check(us().tolerance_confidence, 0.75, Basis::choice, "");
+  check(us().maturity_difference, 0.10, Basis::choice, "");
+  check(us().maturity_margin, 500, psi, Basis::published, "BC 3305.3.5.1.3");
+}
+
 TEST_CASE("the choices of the set take the heavier reading") {
   CHECK(us().insert_load.value == InsertLoad::with_adhesion_and_dynamic);
   CHECK(us().crane_load.value == CraneLoad::with_adhesion);
@@ -149,6 +157,8 @@ TEST_CASE("the choices of the set take the heavier reading") {
   CHECK(us().rating_scaling.value == RatingScaling::proportional);
   CHECK(us().minimum_results.value.value() == 2.0);
   CHECK(us().leg_stiffness_ratio.value.value() == 1e5);
+  CHECK(us().maturity.value == MaturityUse::refused);
+  CHECK(us().maturity.source.basis == Basis::choice);
   for (const Basis basis :
        {us().insert_load.source.basis, us().crane_load.source.basis, us().sharing.source.basis,
         us().usable_strength.source.basis, us().below_floor.source.basis, us().rating_scaling.source.basis,

@@ -37,6 +37,7 @@ std::string noun(const Key& key) {
     case Kind::angle: return "angle";
     case Kind::speed: return "speed";
     case Kind::duration: return "duration";
+    case Kind::temperature: return "temperature";
     case Kind::share: return "share in %";
     case Kind::number: return "plain number";
     case Kind::format: return "whole number";
@@ -97,8 +98,8 @@ std::string key_table(const Section& section) {
   return table;
 }
 
-std::string with_key_tables(std::string text) {
-  for (const Section& section : sections()) {
+std::string with_key_tables(std::string text, const SectionList& list) {
+  for (const Section& section : list) {
     const std::string begin = "<!-- keys of " + heading(section) + " -->\n", end = "<!-- end -->";
     INFO(begin);
     const std::size_t at = text.find(begin);

@@ -13,6 +13,6 @@ std::string key_table(const plan::Section& section);
 // The text with the lines between "<!-- keys of [[insert]] -->" and "<!-- end -->" written anew, for every
 // section.
 // A section without such marks is a failure of the test that asks.
-std::string with_key_tables(std::string text);
+std::string with_key_tables(std::string text, const plan::SectionList& list = plan::sections());
 
 }  // namespace firstpick::tests

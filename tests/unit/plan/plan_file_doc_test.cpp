@@ -1,4 +1,5 @@
-// docs/plan-file.md says of every key what the reader does: its tables are written from the list of keys.
+// docs/plan-file.md and docs/strength-file.md say of every key what the reader does: their tables are written from the
+// lists of keys.
 //
 // After a change of keys: run  unit_plan "write the key tables"  from the top of the source tree, and read
 // the difference.
@@ -13,9 +14,10 @@
 
 namespace {
 
-constexpr const char* page = "docs/plan-file.md";
+constexpr const char* plan_page = "docs/plan-file.md";
+constexpr const char* strength_page = "docs/strength-file.md";
 
-std::string contents() {
+std::string contents(const char* page) {
   std::ifstream in(page);
   REQUIRE(in);
   std::ostringstream text;
@@ -23,15 +25,27 @@ std::string contents() {
   return text.str();
 }
 
+void write(const char* page, const std::string& text) {
+  std::ofstream(page) << text;
+  CHECK(contents(page) == text);
+}
+
 }  // namespace
 
+using firstpick::plan::strength_file_sections;
+using firstpick::tests::with_key_tables;
+
 TEST_CASE("the key tables of docs/plan-file.md are those of the list of keys") {
-  const std::string text = contents();
-  CHECK(text == firstpick::tests::with_key_tables(text));
+  const std::string text = contents(plan_page);
+  CHECK(text == with_key_tables(text));
+}
+
+TEST_CASE("the key tables of docs/strength-file.md are those of the list of keys") {
+  const std::string text = contents(strength_page);
+  CHECK(text == with_key_tables(text, strength_file_sections()));
 }
 
 TEST_CASE("write the key tables", "[.]") {
-  const std::string text = firstpick::tests::with_key_tables(contents());
-  std::ofstream(page) << text;
-  CHECK(contents() == text);
+  write(plan_page, with_key_tables(contents(plan_page)));
+  write(strength_page, with_key_tables(contents(strength_page), strength_file_sections()));
 }

@@ -86,13 +86,12 @@ TEST_CASE("one result that is no strength spoils the evidence, wherever it stand
         "result " + std::to_string(index + 1) + " of the strength evidence is not a usable number");
 }
 
-TEST_CASE("a rule set that asks for the mean is not assessed: the mean is never taken silently") {
+TEST_CASE("a mean of which no limit on the range is known is not assessed") {
   tables::RuleSet rules = hand_made_rules();
   rules.usable_strength.value = tables::UsableStrength::mean;
   CHECK(why_not(usable(concrete_with_evidence(), rules)) ==
-        "the rule set asks for the mean of the results, but no sourced limit says how far apart they may lie "
-        "for a "
-        "mean to count");
+        "the rule set takes the mean of the results, and the tables do not say how far results of cylinders 4x8 "
+        "in may lie apart");
 }
 
 TEST_CASE("the steps of the strength put in every result and name the conversion") {

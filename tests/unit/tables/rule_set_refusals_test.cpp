@@ -118,7 +118,10 @@ TEST_CASE("each model is one of its words") {
             "there are: 'with adhesion and dynamic factor', 'weight only'"},
         Row{"us.crane_load", "crane_load", "with adhesio", "did you mean 'with adhesion'?"},
         Row{"us.sharing", "sharing", "equal", "there are: 'statics', 'elastic'"},
-        Row{"us.usable_strength", "usable_strength", "least", "there are: 'lowest', 'mean'"},
+        Row{"us.usable_strength", "usable_strength", "least",
+            "there are: 'lowest', 'mean', 'fractile, variation known', 'fractile, variation unknown', 'tolerance "
+            "bound'"},
+        Row{"us.maturity", "maturity", "refuse", "did you mean 'refused'?"},
         Row{"us.below_floor", "below_floor", "refused", "did you mean 'refuse'?"},
         Row{"us.rating_scaling", "rating_scaling", "linear", "there are: 'proportional', 'square root'"}}) {
     const WrittenTables tables;

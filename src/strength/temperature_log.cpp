@@ -1,0 +1,165 @@
+#include "strength/temperature_log.hpp"
+
+#include <algorithm>
+#include <optional>
+
+#include <fmt/format.h>
+
+#include "strength/csv.hpp"
+#include "strength/moment_text.hpp"
+#include "units/parse.hpp"
+#include "units/print.hpp"
+
+namespace firstpick::strength {
+
+namespace {
+
+constexpr const char* header_form = "write a header such as: time,corner [degC]";
+
+bool is_scale(const Column& column) { return quantity_in<Temperature>(1.0, column.unit).has_value(); }
+
+struct Columns {
+  std::size_t time = 0, sensor = 0;
+};
+
+// Which columns are read, or the fault of the header.
+std::variant<Columns, Diagnostic> columns_of(const std::string& file, const CsvTable& table,
+                                             const std::string& sensor) {
+  const auto time = std::ranges::find(table.header, "time", &Column::name);
+  const Place header = table.header.front().place;
+  if (time == table.header.end()) return Diagnostic{file, header, "the header has no column 'time'", header_form};
+  std::vector<std::string_view> names;
+  std::optional<std::size_t> found;
+  for (const Column& column : table.header) {
+    const auto index = static_cast<std::size_t>(&column - table.header.data());
+    if (column.name == "time") continue;
+    if (!is_scale(column)) {
+      if (!sensor.empty() && column.name != sensor) continue;
+      return Diagnostic{file, column.place,
+                        fmt::format("the column '{}' does not say its scale: degC, degF or K", column.name),
+                        header_form};
+    }
+    names.push_back(column.name);
+    if (sensor.empty() || column.name == sensor) {
+      if (found)
+        return Diagnostic{file, column.place,
+                          sensor.empty() ? std::string("the log has several sensors, and none is chosen")
+                                         : fmt::format("the log has '{}' twice", sensor),
+                          "write sensor in [temperature_log]: that of the coldest place that matters"};
+      found = index;
+    }
+  }
+  if (!found)
+    return Diagnostic{file, header,
+                      sensor.empty() ? std::string("the header has no sensor")
+                                     : fmt::format("the header has no sensor '{}'", sensor),
+                      names.empty() ? header_form : suggestion(sensor, names)};
+  return Columns{static_cast<std::size_t>(time - table.header.begin()), *found};
+}
+
+class LogReader {
+ public:
+  LogReader(TemperatureLog& log, std::string unit, const tables::MaturityConstants& limits)
+      : log_(log), unit_(std::move(unit)), limits_(limits) {}
+
+  void row(const Cell& time, const Cell& value) {
+    const auto moment = moment_of(time.text);
+    if (const auto* wrong = std::get_if<QuantityFault>(&moment))
+      return fault({time.place.line, time.place.column + wrong->at}, wrong->what, wrong->help);
+    const auto number = number_in(value);
+    const auto temperature = number ? quantity_in<Temperature>(*number, unit_) : std::nullopt;
+    if (!temperature)
+      return fault(value.place, value.text.empty() ? std::string("the reading is missing")
+                                                   : fmt::format("'{}' is no reading", value.text),
+                   "write a number, with a point before its decimals");
+    reading({std::get<plan::Timestamp>(moment), *temperature, time.place}, value.place);
+  }
+
+  std::vector<Diagnostic> faults;
+
+ private:
+  void fault(Place place, std::string what, std::string help = {}) {
+    if (faults.size() < most_faults) faults.push_back({log_.file, place, std::move(what), std::move(help)});
+  }
+  void doubt(Place place, std::string what) {
+    if (log_.doubts.size() < most_faults) log_.doubts.push_back({log_.file, place, std::move(what), {}});
+  }
+
+  void reading(Reading read, Place value_place) {
+    if (!log_.readings.empty() && !(read.at.seconds > log_.readings.back().at.seconds)) {
+      const bool same = read.at.seconds == log_.readings.back().at.seconds;
+      doubt(read.place, fmt::format("{} is {} the reading above it, {}: this reading does not count", read.at.text,
+                                    same ? "the same moment as" : "before", log_.readings.back().at.text));
+      broken_ = true;
+      return;
+    }
+    if (!(read.temperature >= limits_.coldest.value) || !(read.temperature <= limits_.hottest.value)) {
+      doubt(value_place, fmt::format("{} is no temperature of concrete: this reading does not count",
+                                     print(read.temperature, UnitSystem::si)));
+      broken_ = true;
+      return;
+    }
+    if (!log_.readings.empty()) follow(read);
+    broken_ = false;
+    log_.readings.push_back(std::move(read));
+  }
+
+  // What the time since the reading before is worth.
+  void follow(Reading& read) {
+    const Reading& before = log_.readings.back();
+    const auto gap = Duration::from_value(static_cast<double>(read.at.seconds - before.at.seconds));
+    if (gap > limits_.longest_gap.value) {
+      doubt(read.place, fmt::format("no reading for {}, since {}: this time does not count",
+                                    print(gap, UnitSystem::si), before.at.text));
+      read.counts_from_before = false;
+    }
+    if (broken_) read.counts_from_before = false;
+    if (read.temperature != before.temperature) {
+      first_same_ = log_.readings.size();
+      told_dead_ = false;
+      return;
+    }
+    const Reading& first = log_.readings[first_same_];
+    const auto same = Duration::from_value(static_cast<double>(read.at.seconds - first.at.seconds));
+    if (!(same > limits_.frozen_after.value)) return;
+    read.counts_from_before = false;
+    if (told_dead_) return;
+    // The whole time without a change is in doubt, not only what is past the limit.
+    for (std::size_t i = first_same_ + 1; i < log_.readings.size(); ++i)
+      log_.readings[i].counts_from_before = false;
+    doubt(first.place, fmt::format("the readings from {} on do not change for more than {}: this time does not "
+                                     "count",
+                                     first.at.text, print(limits_.frozen_after.value, UnitSystem::si)));
+    told_dead_ = true;
+  }
+
+  TemperatureLog& log_;
+  std::string unit_;
+  const tables::MaturityConstants& limits_;
+  bool broken_ = false;          // a reading was left out since the last one that counts
+  std::size_t first_same_ = 0;   // the first of the readings that do not change
+  bool told_dead_ = false;
+};
+
+}  // namespace
+
+std::variant<TemperatureLog, std::vector<Diagnostic>> read_temperature_log(
+    const std::string& file, std::string_view text, const std::string& sensor,
+    const tables::MaturityConstants& limits) {
+  auto read = read_csv(file, text);
+  if (auto* faults = std::get_if<std::vector<Diagnostic>>(&read)) return std::move(*faults);
+  const CsvTable& table = std::get<CsvTable>(read);
+  const auto columns = columns_of(file, table, sensor);
+  if (const auto* fault = std::get_if<Diagnostic>(&columns)) return std::vector{*fault};
+  const auto [time, value] = std::get<Columns>(columns);
+
+  TemperatureLog log{.file = file, .sensor = table.header[value].name};
+  LogReader reader(log, table.header[value].unit, limits);
+  for (const auto& row : table.rows) reader.row(row[time], row[value]);
+  if (!reader.faults.empty()) return std::move(reader.faults);
+  if (log.readings.empty())
+    return std::vector{Diagnostic{file, {}, "no reading of the log can be used", {}}};
+  return log;
+}
+
+}  // namespace firstpick::strength

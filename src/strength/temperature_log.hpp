@@ -1,0 +1,44 @@
+// A temperature log: what a sensor in the concrete has measured, and what is wrong with it.
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <variant>
+#include <vector>
+
+#include "plan/plan.hpp"
+#include "record/diagnostic.hpp"
+#include "tables/tables.hpp"
+#include "units/quantity.hpp"
+
+namespace firstpick::strength {
+
+struct Reading {
+  plan::Timestamp at;  // with offset
+  Temperature temperature;
+  Place place;
+  bool counts_from_before = true;  // the time since the reading before counts; of the first: nothing before it
+};
+
+struct TemperatureLog {
+  std::string file, sensor;
+  std::vector<Reading> readings;     // in rising order of time, at least one
+  std::vector<Diagnostic> doubts;    // gaps, dead sensor, stamps out of order, readings out of range
+};
+
+// Text: a header, `time` first among its columns or anywhere, and one column for each sensor with its scale:
+//
+//   time,corner [degC],core [degC]        degC, degF or K
+//   2026-03-02T16:40:00-05:00,18.4,19.1
+//
+// Faults (no log at all): what read_csv refuses; no column `time`; no scale, or one that is none; `sensor` not
+// there; several sensors and none chosen; a stamp that is no moment with its zone; a cell that is no number.
+// Doubts (a log, and it may not carry a lift): a stamp before or at the one above, a reading outside the range
+// of the tables, a gap, readings that do not change for too long. The reading or the time in doubt counts for
+// nothing in what follows.
+std::variant<TemperatureLog, std::vector<Diagnostic>> read_temperature_log(const std::string& file,
+                                                                           std::string_view text,
+                                                                           const std::string& sensor,
+                                                                           const tables::MaturityConstants& limits);
+
+}  // namespace firstpick::strength
