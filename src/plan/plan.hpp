@@ -163,7 +163,8 @@ struct Insert {
   Position at;
   std::optional<Length> embedment;    // effective, to the bearing side of the head
   std::optional<Length> shank;        // diameter
-  std::optional<Length> thread_pitch; // threaded shank: takes the thread out of the steel area
+  std::optional<bool> threaded;       // whether a thread lies in the stressed length of the shank
+  std::optional<Length> thread_pitch; // of that thread: takes it out of the steel area
   bool welded_stud = false;           // headed stud: shear on the full steel strength; else a bolt
   std::optional<Area> head_bearing_area;
   std::string steel;                  // key in tables/steels.toml

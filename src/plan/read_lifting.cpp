@@ -1,3 +1,5 @@
+#include <fmt/format.h>
+
 #include "plan/read_sections.hpp"
 
 namespace firstpick::plan {
@@ -27,7 +29,13 @@ Insert read_insert(const toml::table& table, Reading& reading) {
   if (!at) reading.unplaced.insert(insert.id);
   insert.embedment = in.quantity<Length>("embedment");
   insert.shank = in.quantity<Length>("shank");
+  insert.threaded = in.yes_no("threaded");
   insert.thread_pitch = in.quantity<Length>("thread_pitch");
+  if (insert.threaded == false && in.has("thread_pitch"))
+    reading.faults.at(in.where("threaded"),
+                      fmt::format("'threaded' is false, but 'thread_pitch' in line {} is that of a thread",
+                                  reading.faults.place_of(in.where("thread_pitch")).line),
+                      "take out the one that is wrong");
   insert.welded_stud = in.word("type") == "stud";
   insert.head_bearing_area = in.quantity<Area>("head_bearing_area");
   insert.steel = in.word("steel");

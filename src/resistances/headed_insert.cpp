@@ -1,8 +1,7 @@
 // Collects what the formulas need of one headed insert, and refuses what is not there.
 //
 //   f_uta = min(futa, 1.9 fya, 125 ksi)                   ACI 318-19 17.6.1.2, 17.7.1.2
-//   A_se  = pi/4 (d_a - 9/16 sqrt(3) p)^2        thread of pitch p; 9/16 sqrt(3) is 0.9743
-//   A_se  = pi/4 d_a^2                                    no thread on the shank
+//   A_se: shank_area.cpp
 //
 // Absent   cracked concrete is the lower resistance, and still nobody's silent choice: [concrete] cracked
 //          must be said.
@@ -10,7 +9,6 @@
 #include "resistances/headed_insert.hpp"
 
 #include <algorithm>
-#include <cmath>
 #include <vector>
 
 #include <fmt/format.h>
@@ -18,6 +16,7 @@
 
 #include "resistances/edge_distance.hpp"
 #include "resistances/lb_in_terms.hpp"
+#include "resistances/shank_area.hpp"
 #include "resistances/usable.hpp"
 
 namespace firstpick::resistances {
@@ -40,36 +39,6 @@ NotAssessed absent_keys(const plan::Insert& insert, const std::vector<Key>& keys
 
 NotAssessed unusable(const plan::Insert& insert, const char* what) {
   return {fmt::format("{} of insert {} is not a number above zero", what, insert.id), {}};
-}
-
-Outcome<Area> steel_area(const plan::Insert& insert, Trace& trace) {
-  const double pi = 3.14159265358979323846;
-  const Length d_a = *insert.shank;
-  if (!insert.thread_pitch) {
-    const Area A_se = pi / 4.0 * d_a * d_a;
-    trace.add([&] {
-      return Step{.words = "steel area of the shank, which has no thread by the plan",
-                  .result = lb_in("A_se", A_se),
-                  .formula = "pi / 4 * d_a^2",
-                  .given = {lb_in("d_a", d_a)},
-                  .clause = "geometry",
-                  .sources = {}};
-    });
-    return A_se;
-  }
-  const Length p = *insert.thread_pitch;
-  const Length core = d_a - 9.0 / 16.0 * std::sqrt(3.0) * p;
-  if (!is_usable(p) || !is_usable(core)) return unusable(insert, "what the thread_pitch leaves of the shank");
-  const Area A_se = pi / 4.0 * core * core;
-  trace.add([&] {
-    return Step{.words = "steel area of the threaded shank",
-                .result = lb_in("A_se", A_se),
-                .formula = "pi / 4 * (d_a - 9 / 16 * sqrt(3) * p)^2",
-                .given = {lb_in("d_a", d_a), lb_in("p", p)},
-                .clause = "ACI 318-19 R17.6.1.2",
-                .sources = {}};
-  });
-  return A_se;
 }
 
 Stress credited_steel_strength(const tables::Steel& steel, const tables::HeadedInsertModel& model,
@@ -133,7 +102,7 @@ Outcome<HeadedInsert> headed_insert(const plan::Insert& insert, const piece::Ins
   const auto edges = edge_distances(site, site.u, site.v);
   if (const auto* why = std::get_if<NotAssessed>(&edges)) return *why;
 
-  const auto A_se = steel_area(insert, trace);
+  const auto A_se = shank_area(insert, trace);
   if (const auto* why = std::get_if<NotAssessed>(&A_se)) return *why;
   if (!is_usable(steel->second.futa.value) || !is_usable(steel->second.fya.value))
     return unusable(insert, "the steel strength");

@@ -33,7 +33,7 @@ struct HeadedInsert {
 };
 
 // Not assessed, with the line to write: a key of the insert or [concrete] cracked that the plan does not
-// give, a value that is not finite and above zero, a steel or concrete that the tables do not hold, a
+// give, a bolt of which it does not say whether it has a thread, a value that is not finite and above zero, a steel or concrete that the tables do not hold, a
 // curved face, a head that is not inside the concrete (rule insert-embedment), another kind of insert.
 Outcome<HeadedInsert> headed_insert(const plan::Insert& insert, const piece::InsertSite& site,
                                     const plan::Concrete& concrete, const tables::RuleSet& rules,

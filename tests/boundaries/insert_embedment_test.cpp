@@ -26,6 +26,7 @@ struct Case {
     insert.kind = "headed";
     insert.embedment = 6.0 * inch;
     insert.shank = 0.75 * inch;
+    insert.threaded = false;
     insert.head_bearing_area = 0.911 * in2;
     insert.steel = "mild";
     concrete.kind = "normalweight";
@@ -82,7 +83,7 @@ TEST_CASE("a headed insert needs numbers above zero in every key") {
          {+[](Case&c, double b) { c.insert.embedment = b * inch; },
           +[](Case&c, double b) { c.insert.shank = b * inch; },
           +[](Case&c, double b) { c.insert.head_bearing_area = b * in2; },
-          +[](Case&c, double b) { c.insert.thread_pitch = b * inch; },
+          +[](Case&c, double b) { c.insert.threaded.reset(), c.insert.thread_pitch = b * inch; },
           +[](Case&c, double b) { c.tables.steels.at("mild").futa.value = b * ksi; },
           +[](Case&c, double b) { c.tables.steels.at("mild").fya.value = b * ksi; },
           +[](Case&c, double b) { c.tables.concretes.at("normalweight").lambda_a.value = b; }}) {

@@ -27,6 +27,7 @@ inline plan::Insert headed_insert_at(const std::string& id, Length x, Length y) 
   insert.at = {x, y, 0.3 * m};
   insert.embedment = 200.0 * mm;
   insert.shank = 24.0 * mm;
+  insert.threaded = false;
   insert.head_bearing_area = 900.0 * mm2;
   insert.steel = "steel";
   insert.certificate = "lot 1";

@@ -40,7 +40,7 @@ std::string insert_text(const SlabText::Insert& insert, const Writer& w) {
     return text + fmt::format("rating = {{ load = {}, at_strength = {}, includes_factor = 4, "
                               "maximum_angle = \"75 deg\" }}\n",
                               w.force(insert.rating_kN), w.stress(20.0));
-  return text + fmt::format("embedment = {}\nshank = {}\nhead_bearing_area = {}\nsteel = \"F1554-55\"\n",
+  return text + fmt::format("embedment = {}\nshank = {}\nthreaded = false\nhead_bearing_area = {}\nsteel = \"F1554-55\"\n",
                             w.length(insert.embedment_mm), w.length(insert.shank_mm), w.area(insert.head_mm2));
 }
 

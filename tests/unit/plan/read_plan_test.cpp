@@ -186,6 +186,7 @@ TEST_CASE("the plan of the design is read: insert, gear and stage") {
   CHECK(near(insert.at, Position{1.0 * ft, 1.0 * ft, 88.0 * inch}));
   CHECK(near(insert.embedment.value(), 6.0 * inch));
   CHECK(near(insert.shank.value(), 0.75 * inch));
+  CHECK_FALSE(insert.threaded.has_value());
   CHECK_FALSE(insert.thread_pitch.has_value());
   CHECK_FALSE(insert.welded_stud);
   CHECK(near(insert.head_bearing_area.value(), 0.91 * in2));
@@ -238,7 +239,8 @@ transportation_strength = "13 MPa"
   text = with(text, "draft = \"1 deg\"\n", "adhesion = \"1.5 kPa\"\n");
   text = with(text, "weight = \"350 lb\"\n", "weight = \"350 lb\"\nat = [\"1 m\", \"2 m\", \"-3 m\"]\n");
   text =
-      with(text, "hanger_bar = false\n", "hanger_bar = true\nthread_pitch = \"2.5 mm\"\ntype = \"stud\"\n");
+      with(text, "hanger_bar = false\n",
+           "hanger_bar = true\nthreaded = true\nthread_pitch = \"2.5 mm\"\ntype = \"stud\"\n");
   text = with(text, "rated = \"11250 lb\"\n", R"(design_factor = 4.5
 minimum_angle = "45 deg"
 axial_stiffness = "8 MN"
@@ -260,6 +262,7 @@ axial_stiffness = "8 MN"
   CHECK(near(plan.form->contacts.at(0).adhesion.value(), 1.5 * kPa));
   CHECK(near(plan.form->attached.at(0).at.value(), Position{1.0 * m, 2.0 * m, -3.0 * m}));
   CHECK(plan.inserts.at(0).hanger_bar == true);
+  CHECK(plan.inserts.at(0).threaded == true);
   CHECK(near(plan.inserts.at(0).thread_pitch.value(), 2.5 * mm));
   CHECK(plan.inserts.at(0).welded_stud);
   CHECK_FALSE(plan.slings.at(0).rated.has_value());

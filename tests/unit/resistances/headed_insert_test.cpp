@@ -23,6 +23,7 @@ struct Case {
     insert.at = {20.0 * inch, 10.0 * inch, 8.0 * inch};
     insert.embedment = 6.0 * inch;
     insert.shank = 0.75 * inch;
+    insert.threaded = false;
     insert.head_bearing_area = 0.911 * in2;
     insert.steel = "mild";
     site = HeadedFace(rectangle(0.0 * inch, 0.0 * inch, 40.0 * inch, 40.0 * inch), 8.0 * inch)
@@ -64,6 +65,7 @@ TEST_CASE("a whole headed insert carries the plan's numbers and the tables'") {
 
 TEST_CASE("the thread of pitch p takes 0.9743 p off the diameter") {
   Case given;
+  given.insert.threaded.reset();
   given.insert.thread_pitch = 0.1 * inch;
   const double core_in = 0.75 - 0.9743 * 0.1;
   CHECK(in(in2, assessed(given.outcome()).A_se) ==
@@ -71,6 +73,43 @@ TEST_CASE("the thread of pitch p takes 0.9743 p off the diameter") {
   given.insert.thread_pitch = 0.77 * inch;  // leaves nothing
   CHECK(why_not(given.outcome()) ==
         "what the thread_pitch leaves of the shank of insert A1 is not a number above zero");
+}
+
+TEST_CASE("3/4 in with ten threads to the inch: a stress area of 0.334 in2") {
+  // 3/4-10 UNC of ASME B1.1, A_s = 0.7854 (D - 0.9743 / n)^2 = 0.334 in2 (from memory); half a unit of the last digit
+  Case given;
+  given.insert.threaded = true;
+  given.insert.thread_pitch = 0.1 * inch;
+  CHECK(in(in2, assessed(given.outcome()).A_se) == Approx(0.334).margin(0.0005));
+}
+
+TEST_CASE("a bolt is not assessed unless the plan gives its pitch or says that it has no thread") {
+  Case given;
+  given.insert.threaded.reset();
+  CHECK(why_not(given.outcome()) ==
+        "the plan does not say whether a thread lies in the stressed shank of insert A1");
+  CHECK(remedy_for(given.outcome()) ==
+        "[[insert]] thread_pitch = \"... in\", or threaded = false where there is no thread");
+  given.insert.threaded = true;
+  CHECK(why_not(given.outcome()) == "insert A1 is threaded and has no thread_pitch");
+  CHECK(remedy_for(given.outcome()) == "[[insert]] thread_pitch = \"... in\"");
+  given.insert.threaded = false;
+  CHECK(is_assessed(given.outcome()));
+  given.insert.thread_pitch = 0.1 * inch;
+  CHECK(why_not(given.outcome()) == "insert A1 is said to have no thread, and a thread_pitch");
+}
+
+TEST_CASE("a welded stud has no thread unless the plan says so") {
+  Case given;
+  given.insert.welded_stud = true;
+  const Area plain = assessed(given.outcome()).A_se;
+  given.insert.threaded.reset();
+  CHECK(assessed(given.outcome()).A_se == plain);
+  given.insert.threaded = true;
+  CHECK(why_not(given.outcome()) == "insert A1 is threaded and has no thread_pitch");
+  given.insert.threaded.reset();
+  given.insert.thread_pitch = 0.1 * inch;
+  CHECK(assessed(given.outcome()).A_se < plain);
 }
 
 TEST_CASE("steel strength is credited up to 1.9 fya and up to 125 ksi") {
