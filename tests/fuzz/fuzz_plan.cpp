@@ -16,6 +16,7 @@
 #include <vector>
 
 #include "plan/read_plan.hpp"
+#include "plan/rigging_tree.hpp"
 
 namespace {
 
@@ -50,7 +51,9 @@ std::string broken_promise(const plan::Plan& plan) {
     if (insert.kind.empty() || !is_insert(insert.id)) return "an insert without a kind or a name of its own";
   for (const plan::Rigging& rigging : plan.riggings)
     for (const plan::Leg& leg : rigging.legs) {
-      if (!is_insert(leg.to)) return "a leg to nothing";
+      if (!is_insert(leg.to) && !plan::carrier_end(rigging, leg.to)) return "a leg to nothing";
+      if (!leg.from.empty() && !plan::carrier_end(rigging, leg.from) && !plan::hook_named(rigging, leg.from))
+        return "a leg that hangs on nothing";
       if (leg.length && !(*leg.length > Length{} && is_finite(*leg.length))) return "a leg without length";
     }
   for (const plan::Stage& stage : plan.stages) {

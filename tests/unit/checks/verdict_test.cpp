@@ -95,6 +95,11 @@ TEST_CASE("a complete set of findings has no gap, and is GO") {
 TEST_CASE("each rule that says nothing about its subjects leaves a gap for each of them, and HOLD") {
   SlabLift lift;
   add_rated_insert(lift);
+  // Through a sheave and a beam, so that every scope has a subject.
+  plan::Rigging& rigging = lift.plan.riggings.front();
+  rigging.sheaves = {{.id = "block", .weight = 0.2 * kN, .rated = 500.0 * kN, .inspected = {}, .place = {}}};
+  rigging.beams = {{.id = "frame", .weight = 1.0 * kN, .centre = {}, .rated = 500.0 * kN, .inspected = {},
+                    .points = {{"eye", {}, {}}}, .place = {}}};
   const StageFacts facts = lift.facts();
   const auto complete = all_findings(facts);
   for (const Rule& rule : all_rules()) {
