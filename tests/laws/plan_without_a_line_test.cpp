@@ -29,7 +29,6 @@ const std::map<std::string, std::string, std::less<>> optional_keys{
     {"draft", "nothing is taken off the grip for draft"},
     {"hoist_speed", "used with a hoist class only; the rule set's dynamic factor stands either way"},
     {"type", "a bolt, the weaker of the two in shear"},
-    {"length_tolerance", "the sharing rule credits no more legs than statics needs, whatever their lengths"},
     {"[form]", "[[form.contact]] makes it by itself"},
     {"axis", "z unless said: another solid, whose weight is held against the drawing's"},
     {"cracked", "asked for by headed inserts only"},
