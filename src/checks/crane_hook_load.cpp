@@ -17,9 +17,9 @@ namespace firstpick::checks {
 
 namespace {
 
-const std::string& crane_at(const StageFacts& facts, const plan::Leg& leg) {
-  const plan::Hook* hook = plan::hook_named(*facts.rigging, leg.from);
-  return hook && !hook->crane.empty() ? hook->crane : facts.stage.crane;
+std::string crane_at(const StageFacts& facts, const plan::Hook* hook) {
+  if (hook && !hook->crane.empty()) return hook->crane;
+  return facts.stage.crane.empty() && hook ? "hook " + hook->id : facts.stage.crane;
 }
 
 bool hangs_on_a_hook(const StageFacts& facts, const plan::Leg& leg) {
@@ -41,7 +41,7 @@ Outcome<double> largest_share(const StageFacts& facts, const std::string& crane)
       if (!hangs_on_a_hook(facts, leg)) continue;
       const Force pull = vertical(situation.legs.at(i));
       on_all += pull;
-      if (crane_at(facts, leg) == crane) on_this += pull;
+      if (crane_at(facts, plan::hook_named(*facts.rigging, leg.from)) == crane) on_this += pull;
     }
     const double share = on_this / on_all;
     if (!std::isfinite(share)) return NotAssessed{"the share of a crane is not a usable number", {}};
@@ -52,25 +52,28 @@ Outcome<double> largest_share(const StageFacts& facts, const std::string& crane)
 
 }  // namespace
 
-std::vector<const plan::Crane*> cranes_of(const StageFacts& facts) {
-  std::vector<const plan::Crane*> cranes;
+std::vector<LiftingCrane> cranes_of(const StageFacts& facts) {
+  std::vector<LiftingCrane> cranes;
   const auto add = [&](const std::string& id) {
+    if (std::ranges::find(cranes, id, &LiftingCrane::id) != cranes.end()) return;
     const auto crane = std::ranges::find(facts.plan.cranes, id, &plan::Crane::id);
-    if (crane != facts.plan.cranes.end() && std::ranges::find(cranes, &*crane) == cranes.end())
-      cranes.push_back(&*crane);
+    cranes.push_back({id, crane == facts.plan.cranes.end() ? nullptr : &*crane});
   };
   if (facts.rigging)
-    for (const plan::Hook& hook : facts.rigging->hooks) add(hook.crane.empty() ? facts.stage.crane : hook.crane);
-  if (cranes.empty()) add(facts.stage.crane);
+    for (const plan::Hook& hook : facts.rigging->hooks) add(crane_at(facts, &hook));
+  if (cranes.empty()) add(crane_at(facts, nullptr));
   return cranes;
 }
 
-Outcome<Force> crane_hook_load(const StageFacts& facts, const plan::Crane* crane) {
+Outcome<Force> crane_hook_load(const StageFacts& facts, const LiftingCrane& lifting) {
+  const plan::Crane* crane = lifting.crane;
   if (const auto* gap = std::get_if<NotAssessed>(&facts.load)) return *gap;
   if (!facts.rigging) return NotAssessed{"the stage names no rigging", "[[stage]] rigging = \"...\""};
   if (!facts.rigging->weight)
     return NotAssessed{fmt::format("the weight of rigging '{}' is not in the plan", facts.rigging->id),
                        "[[rigging]] weight = \"...\": slings, shackles and rings below the hook"};
+  if (!crane && !facts.rigging->hooks.empty())
+    return NotAssessed{fmt::format("no crane is named for {}", lifting.id), "[[rigging.hook]] crane = \"...\""};
   if (!crane) return NotAssessed{"the stage names no crane", "[[stage]] crane = \"...\""};
   if (!crane->block)
     return NotAssessed{fmt::format("the weight of the hook block of crane '{}' is not in the plan", crane->id),
@@ -85,23 +88,11 @@ Outcome<Force> crane_hook_load(const StageFacts& facts, const plan::Crane* crane
     below += *sheave.weight;
   }
   if (cranes_of(facts).size() > 1) {
-    const auto share = largest_share(facts, crane->id);
+    const auto share = largest_share(facts, lifting.id);
     if (const auto* gap = std::get_if<NotAssessed>(&share)) return *gap;
     below *= std::get<double>(share);
   }
   return Force{below + *facts.rigging->weight + *crane->block};
-}
-
-Outcome<Force> crane_hook_load(const StageFacts& facts) {
-  const auto cranes = cranes_of(facts);
-  if (cranes.size() < 2) return crane_hook_load(facts, cranes.empty() ? nullptr : cranes.front());
-  Force all{};
-  for (const plan::Crane* crane : cranes) {
-    const auto one = crane_hook_load(facts, crane);
-    if (const auto* gap = std::get_if<NotAssessed>(&one)) return *gap;
-    all += std::get<Force>(one);
-  }
-  return all;
 }
 
 }  // namespace firstpick::checks

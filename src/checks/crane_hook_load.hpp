@@ -2,20 +2,23 @@
 // rigging, block.
 #pragma once
 
+#include <string>
 #include <vector>
 
 #include "checks/stage_facts.hpp"
 
 namespace firstpick::checks {
 
-// The cranes or hoists of the stage: those of the rigging's hooks, or the one that the stage names. A crane that
-// the plan does not describe has no entry.
-std::vector<const plan::Crane*> cranes_of(const StageFacts& facts);
+// A crane or hoist that takes part in the stage.
+struct LiftingCrane {
+  std::string id;                      // "hook south" where the plan says neither for the hook nor for the stage
+  const plan::Crane* crane = nullptr;  // null: the plan does not describe it
+};
+
+// Those of the rigging's hooks, each once; with one hook the one that the stage names. Never empty.
+std::vector<LiftingCrane> cranes_of(const StageFacts& facts);
 
 // Not assessed: the stage's load is not, or no rigging, no crane, no weight of rigging or block is stated.
-Outcome<Force> crane_hook_load(const StageFacts& facts, const plan::Crane* crane);
-
-// Of all cranes together.
-Outcome<Force> crane_hook_load(const StageFacts& facts);
+Outcome<Force> crane_hook_load(const StageFacts& facts, const LiftingCrane& lifting);
 
 }  // namespace firstpick::checks

@@ -40,11 +40,12 @@ void record(const StageFacts& facts, const plan::Crane& crane, Force hook, std::
   });
 }
 
-Finding judged(const StageFacts& facts, const plan::Crane* crane, std::size_t cranes, Trace& trace) {
+Finding judged(const StageFacts& facts, const LiftingCrane& lifting, std::size_t cranes, Trace& trace) {
   constexpr std::string_view id = "crane-overload";
-  const std::string subject = crane ? crane->id : facts.stage.crane;
+  const plan::Crane* crane = lifting.crane;
+  const std::string& subject = lifting.id;
   const UnitSystem units = facts.plan.piece.units;
-  const auto hook = crane_hook_load(facts, crane);
+  const auto hook = crane_hook_load(facts, lifting);
   Outcome<Demand<Force>> demand = NotAssessed{};
   if (const auto* gap = std::get_if<NotAssessed>(&hook)) demand = *gap;
   else demand = Demand<Force>{std::get<Force>(hook)};
@@ -67,8 +68,7 @@ Finding judged(const StageFacts& facts, const plan::Crane* crane, std::size_t cr
 std::vector<Finding> crane_overload(const StageFacts& facts, Trace& trace) {
   const auto cranes = cranes_of(facts);
   std::vector<Finding> findings;
-  for (const plan::Crane* crane : cranes) findings.push_back(judged(facts, crane, cranes.size(), trace));
-  if (cranes.empty()) findings.push_back(judged(facts, nullptr, 1, trace));
+  for (const LiftingCrane& crane : cranes) findings.push_back(judged(facts, crane, cranes.size(), trace));
   return findings;
 }
 

@@ -17,12 +17,13 @@ namespace firstpick::checks {
 
 namespace {
 
-Finding thresholds(const StageFacts& facts, const plan::Crane* crane, Trace& trace) {
+Finding thresholds(const StageFacts& facts, const LiftingCrane& lifting, Trace& trace) {
   constexpr std::string_view id = "crane-thresholds";
-  const std::string subject = crane ? crane->id : facts.stage.crane;
+  const plan::Crane* crane = lifting.crane;
+  const std::string& subject = lifting.id;
   const auto& planned = facts.rules.crane_planned_above;
   const auto& critical = facts.rules.crane_critical_above;
-  const auto hook = crane_hook_load(facts, crane);
+  const auto hook = crane_hook_load(facts, lifting);
   if (const auto* gap = std::get_if<NotAssessed>(&hook)) return missing(id, subject, gap->why, gap->remedy);
   if (!crane->rated)
     return missing(id, subject, "the crane's rating is not in the plan", "[[crane]] rated = \"...\"");
@@ -74,10 +75,8 @@ Finding thresholds(const StageFacts& facts, const plan::Crane* crane, Trace& tra
 }  // namespace
 
 std::vector<Finding> crane_thresholds(const StageFacts& facts, Trace& trace) {
-  const auto cranes = cranes_of(facts);
   std::vector<Finding> findings;
-  for (const plan::Crane* crane : cranes) findings.push_back(thresholds(facts, crane, trace));
-  if (cranes.empty()) findings.push_back(thresholds(facts, nullptr, trace));
+  for (const LiftingCrane& crane : cranes_of(facts)) findings.push_back(thresholds(facts, crane, trace));
   return findings;
 }
 

@@ -28,6 +28,18 @@ std::vector<Finding> judged(const Rule& rule, const StageFacts& facts, Trace& tr
   }
 }
 
+// With two cranes there is no one scale: each tells its own.
+void tell_cranes(const StageFacts& facts, StageReport& report) {
+  for (const LiftingCrane& crane : cranes_of(facts)) {
+    report.cranes.push_back({crane.id, {}});
+    if (const auto hook = crane_hook_load(facts, crane); is_assessed(hook))
+      report.cranes.back().hook = std::get<Force>(hook);
+  }
+  if (report.cranes.size() != 1) return;
+  report.hook = report.cranes.front().hook;
+  if (facts.stage.kind == plan::StageKind::strip) report.pull_not_to_exceed = report.hook;
+}
+
 void tell_legs(const StageFacts& facts, StageReport& report) {
   if (!facts.rigging) return;
   for (std::size_t leg = 0; leg < facts.rigging->legs.size(); ++leg)
@@ -74,8 +86,7 @@ StageReport evaluate_stage(const StageFacts& facts, Trace& trace) {
   report.verdict = verdict_of(report.findings);
 
   if (const auto* load = std::get_if<loads::StageLoad>(&facts.load)) report.load = *load;
-  if (const auto hook = crane_hook_load(facts); is_assessed(hook)) report.hook = std::get<Force>(hook);
-  if (facts.stage.kind == plan::StageKind::strip) report.pull_not_to_exceed = report.hook;
+  tell_cranes(facts, report);
   if (const auto* hanging = std::get_if<demands::Hanging>(&facts.hanging)) report.tilt = hanging->tilt;
   if (const auto* required = std::get_if<Stress>(&facts.required_strength)) report.required_strength = *required;
   tell_legs(facts, report);

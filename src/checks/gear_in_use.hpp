@@ -38,7 +38,7 @@ inline std::vector<GearInUse> gear_in_use(const StageFacts& facts) {
     for (const plan::Beam& beam : facts.rigging->beams) add("rigging.beam", facts.rigging->beams, beam.id);
     for (const plan::Sheave& sheave : facts.rigging->sheaves) add("rigging.sheave", facts.rigging->sheaves, sheave.id);
   }
-  for (const plan::Crane* crane : cranes_of(facts)) add("crane", facts.plan.cranes, crane->id);
+  for (const LiftingCrane& lifting : cranes_of(facts)) add("crane", facts.plan.cranes, lifting.id);
   return gear;
 }
 

@@ -1,6 +1,7 @@
 // A flat piece hangs on three picks or more, any piece on two or more.
 //
 //   flat where h <= r_flat * b     h: height of the piece as picked; b: the less of its two widths
+//   picks of which none stands more than r_flat * b off the line of the two farthest apart count as two
 //
 // Source   lids that rolled over on two picks and on one (docs/rules/pick-count.md); "flat_piece" of the rule
 //          set. The numbers of picks are those of statics: less than three points do not hold a plate against
@@ -39,6 +40,33 @@ Extent extent_as_picked(const StageFacts& facts) {
   return {size.z, std::min(size.x, size.y)};
 }
 
+std::vector<Position> places_of_picks(const StageFacts& facts) {
+  std::vector<Position> places;
+  for (const plan::Leg& leg : facts.rigging->legs) {
+    const auto insert = std::ranges::find(facts.plan.inserts, leg.to, &plan::Insert::id);
+    if (insert != facts.plan.inserts.end()) places.push_back(insert->at);
+  }
+  return places;
+}
+
+// How far the picks stand off the line of the two that are farthest apart, at most.
+Length off_one_line(const std::vector<Position>& picks) {
+  Position from = picks.front(), line;
+  for (const Position& a : picks)
+    for (const Position& b : picks)
+      if (norm(b - a) > norm(line)) from = a, line = b - a;
+  const Length length = norm(line);
+  Length most{};
+  if (!(length > Length{})) return most;
+  const Direction along{line.x / length, line.y / length, line.z / length};
+  for (const Position& pick : picks) {
+    const Position apart = pick - from;
+    const Position across = cross(along, apart);
+    most = std::max(most, norm(across));
+  }
+  return most;
+}
+
 }  // namespace
 
 std::vector<Finding> pick_count(const StageFacts& facts, Trace& trace) {
@@ -67,15 +95,16 @@ std::vector<Finding> pick_count(const StageFacts& facts, Trace& trace) {
 
   const bool is_flat = flat.result == Result::pass;
   const double needed = is_flat ? 3.0 : 2.0;
-  const auto picks_in_use = std::ranges::count_if(facts.rigging->legs, [&](const plan::Leg& leg) {
-    return std::ranges::find(facts.plan.inserts, leg.to, &plan::Insert::id) != facts.plan.inserts.end();
-  });
-  const double picks = static_cast<double>(picks_in_use);
+  const std::vector<Position> places = places_of_picks(facts);
+  const bool in_a_line = places.size() > 2 && !(off_one_line(places) > limit.value * width);
+  const double picks = in_a_line ? 2.0 : static_cast<double>(places.size());
   const Comparison enough = compare<Ratio>(Demand<Ratio>{Ratio{needed}}, Resistance<Ratio>{Ratio{picks}});
   if (enough.result == Result::missing)
     return {missing(id, subject, "the rigging has no leg", "legs = [ ... ]")};
   if (enough.result == Result::pass) return {passed(id, subject)};
-  const std::string on = picks_in_use == 1 ? "one pick" : "two picks";
+  const std::string on = in_a_line            ? "picks in one line"
+                         : places.size() == 1 ? "one pick"
+                                              : "two picks";
   Finding finding =
       missing(id, subject,
               is_flat ? fmt::format("a flat piece, {} high and {} wide, hangs on {}: it can roll over",

@@ -32,12 +32,18 @@ struct InsertReport {
   Force tension{}, shear{};    // largest of each over all situations of what the insert factor multiplies
 };
 
+struct CraneReport {
+  std::string id;
+  std::optional<Force> hook;   // everything that hangs on it, in its worst situation; absent where not assessed
+};
+
 struct StageReport {
   plan::StageKind kind = plan::StageKind::strip;
   std::string rigging, crane;
   Verdict verdict = Verdict::hold;
   std::optional<loads::StageLoad> load;
-  std::optional<Force> hook;   // everything that hangs on the crane
+  std::vector<CraneReport> cranes;
+  std::optional<Force> hook;   // everything that hangs on the crane; absent where two cranes lift together
   std::optional<Force> pull_not_to_exceed;  // on the crane's scale while the form still holds; strip only
   std::optional<Angle> tilt;
   std::optional<Stress> required_strength;

@@ -87,7 +87,7 @@ std::vector<std::string> not_checked() {
       "limits of edge distance, spacing and reinforcement that the supplier sets for a rated insert",
       "how a clutch or a hook sits on the insert: engaged, the right way round, not worn",
       "wind, snow, ice, trapped water and anything else on the piece that the plan does not list",
-      "crane set-up and travel, path of the lift",
+      "crane set-up and travel, path of the lift, two cranes that do not move together",
   };
 }
 

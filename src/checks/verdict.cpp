@@ -53,8 +53,7 @@ std::vector<std::string> subjects_of(Scope scope, const StageFacts& facts) {
     case Scope::piece: return {facts.plan.piece.mark};
     case Scope::rigging: return {facts.stage.rigging};
     case Scope::crane:
-      for (const plan::Crane* crane : cranes_of(facts)) subjects.push_back(crane->id);
-      if (subjects.empty()) subjects.push_back(facts.stage.crane);
+      for (LiftingCrane& crane : cranes_of(facts)) subjects.push_back(std::move(crane.id));
       return subjects;
     case Scope::beam:
       if (facts.rigging)

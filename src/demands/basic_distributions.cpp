@@ -23,6 +23,7 @@
 #include <fmt/format.h>
 
 #include "demands/hanging.hpp"
+#include "demands/hung_ropes.hpp"
 #include "demands/imbalance.hpp"
 #include "demands/leg_force.hpp"
 #include "demands/tree_distributions.hpp"
@@ -133,15 +134,7 @@ Outcome<std::vector<Sharing>> basic_distributions(const HungPiece& piece, const 
                       piece.legs[i].to),
           "a longer leg"};
   }
-  Ropes ropes;
-  std::vector<bool> in_group(pull.size(), false);
-  for (const auto& group : piece.equalised) {
-    if (group.empty()) continue;
-    ropes.legs.push_back(group);
-    for (const std::size_t leg : group) in_group[leg] = true;
-  }
-  for (std::size_t i = 0; i < pull.size(); ++i)
-    if (!in_group[i]) ropes.legs.push_back({i});
+  Ropes ropes{ropes_of(piece), {}};
   for (const auto& rope : ropes.legs) {
     Column column;
     for (const std::size_t leg : rope) column = column + pull[leg];

@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "demands/rope_bodies.hpp"
+
 namespace firstpick::demands {
 
 namespace {
@@ -183,13 +185,7 @@ std::array<Pose, bodies> hung_start(const HungPiece& piece, const HungSystem<bod
 #define FIRSTPICK_FOR(n)                                          \
   template HungSystem<n> hung_system<n>(const HungPiece&);        \
   template std::array<Pose, n> hung_start<n>(const HungPiece&, const HungSystem<n>&);
-FIRSTPICK_FOR(1)
-FIRSTPICK_FOR(2)
-FIRSTPICK_FOR(3)
-FIRSTPICK_FOR(4)
-FIRSTPICK_FOR(5)
-FIRSTPICK_FOR(6)
-FIRSTPICK_FOR(7)
+FIRSTPICK_FOR_EACH_NUMBER_OF_BODIES(FIRSTPICK_FOR)
 #undef FIRSTPICK_FOR
 
 }  // namespace firstpick::demands

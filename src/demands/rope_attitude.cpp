@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "demands/rope_bodies.hpp"
+
 namespace firstpick::demands {
 
 namespace {
@@ -167,13 +169,7 @@ Curvature<bodies> free_curvature(const RopeSystem<bodies>& system, const Attitud
   template Move<n> pull_of<n>(const RopeSystem<n>&, const Attitude<n>&, const Rope&, double,            \
                               Curvature<n>&);                                                           \
   template Curvature<n> free_curvature<n>(const RopeSystem<n>&, const Attitude<n>&);
-FIRSTPICK_FOR(1)
-FIRSTPICK_FOR(2)
-FIRSTPICK_FOR(3)
-FIRSTPICK_FOR(4)
-FIRSTPICK_FOR(5)
-FIRSTPICK_FOR(6)
-FIRSTPICK_FOR(7)
+FIRSTPICK_FOR_EACH_NUMBER_OF_BODIES(FIRSTPICK_FOR)
 #undef FIRSTPICK_FOR
 
 }  // namespace firstpick::demands

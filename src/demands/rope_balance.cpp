@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "demands/linear_equations.hpp"
+#include "demands/rope_bodies.hpp"
 #include "demands/rope_descent.hpp"
 
 namespace firstpick::demands {
@@ -153,13 +154,7 @@ bool balance(const RopeSystem<bodies>& system, Attitude<bodies>& at, Tensions& t
 
 #define FIRSTPICK_FOR(n) \
   template bool balance<n>(const RopeSystem<n>&, Attitude<n>&, Tensions&, double, Rigid);
-FIRSTPICK_FOR(1)
-FIRSTPICK_FOR(2)
-FIRSTPICK_FOR(3)
-FIRSTPICK_FOR(4)
-FIRSTPICK_FOR(5)
-FIRSTPICK_FOR(6)
-FIRSTPICK_FOR(7)
+FIRSTPICK_FOR_EACH_NUMBER_OF_BODIES(FIRSTPICK_FOR)
 #undef FIRSTPICK_FOR
 
 }  // namespace firstpick::demands

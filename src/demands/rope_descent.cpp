@@ -5,6 +5,8 @@
 
 #include <Eigen/Cholesky>
 
+#include "demands/rope_bodies.hpp"
+
 namespace firstpick::demands {
 
 namespace {
@@ -114,13 +116,7 @@ void go_downhill(const RopeSystem<bodies>& system, Attitude<bodies>& at, const D
   template void go_downhill<n>(const RopeSystem<n>&, Attitude<n>&, const Descent&); \
   template double make_bowl<n>(Curvature<n>&); \
   template bool is_bowl<n>(const Curvature<n>&);
-FIRSTPICK_FOR(1)
-FIRSTPICK_FOR(2)
-FIRSTPICK_FOR(3)
-FIRSTPICK_FOR(4)
-FIRSTPICK_FOR(5)
-FIRSTPICK_FOR(6)
-FIRSTPICK_FOR(7)
+FIRSTPICK_FOR_EACH_NUMBER_OF_BODIES(FIRSTPICK_FOR)
 #undef FIRSTPICK_FOR
 
 }  // namespace firstpick::demands

@@ -5,6 +5,7 @@
 #include <Eigen/Eigenvalues>
 
 #include "demands/rope_balance.hpp"
+#include "demands/rope_bodies.hpp"
 #include "demands/rope_descent.hpp"
 #include "demands/rope_sharing.hpp"
 
@@ -107,13 +108,7 @@ Rest<bodies> come_to_rest(const RopeSystem<bodies>& system, const std::array<Pos
 
 #define FIRSTPICK_FOR(n) \
   template Rest<n> come_to_rest<n>(const RopeSystem<n>&, const std::array<Pose, n>&);
-FIRSTPICK_FOR(1)
-FIRSTPICK_FOR(2)
-FIRSTPICK_FOR(3)
-FIRSTPICK_FOR(4)
-FIRSTPICK_FOR(5)
-FIRSTPICK_FOR(6)
-FIRSTPICK_FOR(7)
+FIRSTPICK_FOR_EACH_NUMBER_OF_BODIES(FIRSTPICK_FOR)
 #undef FIRSTPICK_FOR
 
 }  // namespace firstpick::demands

@@ -1,6 +1,7 @@
 #include "demands/rope_sharing.hpp"
 
 #include "demands/linear_equations.hpp"
+#include "demands/rope_bodies.hpp"
 
 namespace firstpick::demands {
 
@@ -55,13 +56,7 @@ void share_evenly(const RopeSystem<bodies>& system, const Attitude<bodies>& at, 
 
 #define FIRSTPICK_FOR(n) \
   template void share_evenly<n>(const RopeSystem<n>&, const Attitude<n>&, Tensions&);
-FIRSTPICK_FOR(1)
-FIRSTPICK_FOR(2)
-FIRSTPICK_FOR(3)
-FIRSTPICK_FOR(4)
-FIRSTPICK_FOR(5)
-FIRSTPICK_FOR(6)
-FIRSTPICK_FOR(7)
+FIRSTPICK_FOR_EACH_NUMBER_OF_BODIES(FIRSTPICK_FOR)
 #undef FIRSTPICK_FOR
 
 }  // namespace firstpick::demands

@@ -13,11 +13,11 @@
 
 #include <algorithm>
 #include <cmath>
-#include <numeric>
 
 #include <Eigen/Dense>
 #include <fmt/format.h>
 
+#include "demands/hung_ropes.hpp"
 #include "demands/imbalance.hpp"
 #include "demands/leg_force.hpp"
 #include "demands/rope_system.hpp"
@@ -31,22 +31,7 @@ constexpr double carries_above = 1e-9;      // of the total load
 constexpr double balanced_within = 1e-8;
 constexpr std::size_t most_choices = 20000;
 
-struct Ropes {
-  std::vector<std::vector<std::size_t>> legs;  // of each rope
-};
-
-Ropes ropes_of(const HungPiece& piece) {
-  Ropes ropes;
-  std::vector<bool> in_group(piece.legs.size(), false);
-  for (const auto& group : piece.equalised) {
-    if (group.empty()) continue;
-    ropes.legs.push_back(group);
-    for (const std::size_t leg : group) in_group[leg] = true;
-  }
-  for (std::size_t i = 0; i < piece.legs.size(); ++i)
-    if (!in_group[i]) ropes.legs.push_back({i});
-  return ropes;
-}
+using Ropes = std::vector<std::vector<std::size_t>>;  // legs of each rope
 
 // Equilibrium of all bodies, forces over the total load, arms over the size.
 struct Equilibrium {
@@ -57,7 +42,7 @@ struct Equilibrium {
 Equilibrium equilibrium(const HungPiece& piece, const Hanging& hanging, const Ropes& ropes) {
   const LoadCentre centre = load_centre(piece);
   const auto rows = static_cast<Eigen::Index>(6 * (1 + piece.carriers.size()));
-  Equilibrium of{Eigen::MatrixXd::Zero(rows, static_cast<Eigen::Index>(ropes.legs.size())),
+  Equilibrium of{Eigen::MatrixXd::Zero(rows, static_cast<Eigen::Index>(ropes.size())),
                  Eigen::VectorXd::Zero(rows)};
   const auto arm = [&](const Position& at) {
     const Position from = at - centre.at;
@@ -69,8 +54,8 @@ Equilibrium equilibrium(const HungPiece& piece, const Hanging& hanging, const Ro
     column.template segment<3>(row) += Eigen::Vector3d(pull.x, pull.y, pull.z);
     column.template segment<3>(row + 3) += Eigen::Vector3d(moment.x, moment.y, moment.z);
   };
-  for (std::size_t r = 0; r < ropes.legs.size(); ++r)
-    for (const std::size_t i : ropes.legs[r]) {
+  for (std::size_t r = 0; r < ropes.size(); ++r)
+    for (const std::size_t i : ropes[r]) {
       const HungLeg& leg = piece.legs[i];
       const auto& [from, to] = hanging.spans[i];
       const Direction u = towards_hook(to, from);
@@ -101,7 +86,7 @@ std::string name_of(const std::vector<bool>& carries, const Ropes& ropes, const 
   if (std::ranges::find(carries, false) == carries.end()) return "all legs";
   std::string slack;
   for (std::size_t r = 0; r < carries.size(); ++r)
-    for (const std::size_t leg : ropes.legs[r])
+    for (const std::size_t leg : ropes[r])
       if (!carries[r]) slack += (slack.empty() ? "" : ", ") + piece.legs[leg].to;
   return "slack to " + slack;
 }
@@ -113,7 +98,7 @@ Outcome<std::vector<Sharing>> tree_distributions(const HungPiece& piece, const H
     return NotAssessed{"the hanging pose is of another piece", "compute the pose of this rigging first"};
   const Ropes ropes = ropes_of(piece);
   const Equilibrium all = equilibrium(piece, hanging, ropes);
-  const std::size_t count = ropes.legs.size();
+  const std::size_t count = ropes.size();
 
   Eigen::ColPivHouseholderQR<Eigen::MatrixXd> rows(all.pulls);
   rows.setThreshold(independent_above);
@@ -157,7 +142,7 @@ Outcome<std::vector<Sharing>> tree_distributions(const HungPiece& piece, const H
     for (LegForce& leg : sharing.legs) leg = {Force{}, leg.angle_from_horizontal, {}};
     const Force total = load_centre(piece).total;
     for (std::size_t i = 0; i < taut.size(); ++i)
-      for (const std::size_t leg : ropes.legs[taut[i]])
+      for (const std::size_t leg : ropes[taut[i]])
         if (carries[taut[i]])
           sharing.legs[leg] = leg_force(hanging.spans[leg][1], shares(static_cast<Eigen::Index>(i)) * total,
                                         hanging.spans[leg][0], hanging.up);

@@ -121,6 +121,13 @@ std::string why(const Report& report, const TerminalStyle& style) {
   return out;
 }
 
+std::string cranes_in_words(const StageReport& stage) {
+  if (stage.cranes.size() < 2) return "crane " + printable(stage.crane);
+  std::string words = "cranes";
+  for (const auto& crane : stage.cranes) words += (words == "cranes" ? " " : " and ") + printable(crane.id);
+  return words;
+}
+
 std::string load_lines(const StageReport& stage, const Report& report, const TerminalStyle& style) {
   if (!stage.load) return {};
   const auto up = [&](const auto& q) { return firstpick::print(q, report.units, Rounding::up); };
@@ -131,6 +138,9 @@ std::string load_lines(const StageReport& stage, const Report& report, const Ter
   if (load.adhesion > Force{}) text += fmt::format(", + grip of the form {}", up(load.adhesion));
   text += fmt::format(": {} on the legs", up(load.total));
   if (stage.hook) text += fmt::format("; {} on the crane", up(*stage.hook));
+  else
+    for (const auto& crane : stage.cranes)
+      if (crane.hook) text += fmt::format("; {} on crane {}", up(*crane.hook), printable(crane.id));
   if (stage.tilt) text += fmt::format("; hangs {} out of level", up(*stage.tilt));
   std::string out = paragraph("  ", "  ", text + ".", style.width);
   if (stage.pull_not_to_exceed)
@@ -139,6 +149,18 @@ std::string load_lines(const StageReport& stage, const Report& report, const Ter
                                  firstpick::print(*stage.pull_not_to_exceed, report.units, Rounding::down),
                                  checks::when_it_sticks),
                      style.width);
+  if (!stage.hook && stage.kind == plan::StageKind::strip) {
+    std::string pulls;
+    for (const auto& crane : stage.cranes)
+      if (crane.hook)
+        pulls += fmt::format("{}{} on crane {}", pulls.empty() ? "" : ", ",
+                             firstpick::print(*crane.hook, report.units, Rounding::down), printable(crane.id));
+    if (!pulls.empty())
+      out += paragraph("  ", "  ",
+                       fmt::format("Pull not to exceed, on the scale of each: {}, block included. {}", pulls,
+                                   checks::when_it_sticks),
+                       style.width);
+  }
   return out;
 }
 
@@ -203,7 +225,7 @@ std::vector<const Finding*> governing(const StageReport& stage) {
 std::string stage_text(const StageReport& stage, const Report& report, const TerminalStyle& style) {
   std::string out = fmt::format("\n{}  {}\n", checks::word_for(stage.kind), verdict_words(stage.verdict, style.colour));
   out += paragraph("  ", "  ",
-                   fmt::format("rigging {}, crane {}", printable(stage.rigging), printable(stage.crane)), style.width);
+                   fmt::format("rigging {}, {}", printable(stage.rigging), cranes_in_words(stage)), style.width);
   out += load_lines(stage, report, style);
   out += row_header(style.all_findings ? "on" : "governs", style);
   if (style.all_findings)

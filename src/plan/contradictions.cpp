@@ -43,6 +43,12 @@ void check_groups(const Rigging& rigging, const NameBook& names, Faults& faults)
       if (is_new && leg == rigging.legs.end() && names.is_given(Names::insert, member.value))
         faults.add(member.place,
                    fmt::format("no leg of this rigging reaches insert {}", in_quotes(member.value)));
+      const auto first = std::ranges::find(rigging.legs, group.front().value, &Leg::to);
+      if (leg != rigging.legs.end() && first != rigging.legs.end() && leg->from != first->from)
+        faults.add(member.place,
+                   fmt::format("the legs to {} and {} do not hang from one hook", in_quotes(first->to),
+                               in_quotes(leg->to)),
+                   "equalised legs are one rope over one sheave");
       if (leg != rigging.legs.end() && carrier_end(rigging, leg->from))
         faults.add(member.place,
                    fmt::format("the leg to {} hangs from {}, not from a hook", in_quotes(member.value),

@@ -168,8 +168,8 @@ std::vector<Section> lifting_sections() {
       .doc = "Lifting beams, spreaders and frames: rigid, drawn along the axes of the piece.",
       .absent = "no beam",
       .keys = {
-          {.name = "id", .kind = Kind::text, .required = true, .doc = "its name in messages",
-           .example = "\"spreader\""},
+          {.name = "id", .kind = Kind::name, .required = true, .defines = Names::beam,
+           .doc = "its name in messages; legs name its points", .example = "\"spreader\""},
           {.name = "weight", .kind = Kind::force, .limit = Limit::more_than_zero, .doc = "its own weight",
            .absent = "HOLD", .example = "\"220 lb\""},
           {.name = "centre", .kind = Kind::length, .count = Count::three, .required = true,

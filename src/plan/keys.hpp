@@ -50,6 +50,7 @@ enum class Words {
 enum class Names {
   none, insert, sling, hardware, crane, rigging, solid, solid_or_direction,
   rigging_part,          // a hook, a point of a beam, a sheave
+  beam,
   insert_or_rigging_part
 };
 

@@ -44,7 +44,7 @@ TEST_CASE("hardware-overload: exactly the mark passes, one step less marked fail
 
 TEST_CASE("crane-thresholds: exactly a share passes, one step over it needs a plan or is critical") {
   SlabLift lift;
-  const Force hook = std::get<Force>(crane_hook_load(lift.facts()));
+  const Force hook = std::get<Force>(hook_load_of(lift));
   lift.plan.cranes[0].rated = Force{2.0 * hook};  // a power of two: shares of it are exact
   lift.rules.crane_planned_above.value = Ratio{0.5};
   lift.rules.crane_critical_above.value = Ratio{0.5};
@@ -98,6 +98,28 @@ TEST_CASE("pick-count: a piece exactly at the ratio is flat, one step thicker is
   CHECK(finding_for("pick-count", "four legs", lift.facts()).result == Result::fail);
   lift.rules.flat_piece.value = Ratio{(size.z / size.y) * (1.0 - 1e-15 * 4.0)};
   CHECK(finding_for("pick-count", "four legs", lift.facts()).result == Result::pass);
+}
+
+TEST_CASE("pick-count: a third pick counts from one step more than the ratio off the line of the others") {
+  SlabLift lift;
+  lift.plan.riggings[0].equalised.clear();
+  lift.plan.riggings[0].legs.resize(3);
+  lift.facts();
+  const Position size = lift.body.highest - lift.body.lowest;
+  lift.rules.flat_piece.value = Ratio{0.25};  // of a width of 2 m: 0.5 m, without rounding
+  REQUIRE(in(m, size.y) == 2.0);
+  const Length top = lift.plan.inserts[0].at.z;
+  lift.plan.inserts[0].at = {0.5 * m, 0.5 * m, top};
+  lift.plan.inserts[1].at = {2.5 * m, 0.5 * m, top};
+  const auto with_third_at = [&](Length y) {
+    lift.plan.inserts[2].at = {1.0 * m, y, top};
+    return finding_for("pick-count", "four legs", lift.facts());
+  };
+  CHECK(with_third_at(0.5 * m).result == Result::fail);
+  const Finding at_the_ratio = with_third_at(1.0 * m);
+  CHECK(at_the_ratio.result == Result::fail);
+  check_says_why(at_the_ratio);
+  CHECK(with_third_at(one_step_above(1.0 * m)).result == Result::pass);
 }
 
 TEST_CASE(

@@ -11,6 +11,7 @@
 
 #include "checks/evaluate.hpp"
 #include "checks/rule.hpp"
+#include "checks/crane_hook_load.hpp"
 #include "checks/stage_facts.hpp"
 #include "support/hand_made_evidence.hpp"
 #include "support/hand_made_rules.hpp"
@@ -196,6 +197,11 @@ inline void check_says_why(const checks::Finding& finding) {
   CAPTURE(finding.rule, finding.subject, finding.text, finding.remedy);
   CHECK_FALSE(finding.text.empty());
   CHECK_FALSE(finding.remedy.empty());
+}
+
+inline Outcome<Force> hook_load_of(SlabLift& lift) {
+  const checks::StageFacts facts = lift.facts();
+  return checks::crane_hook_load(facts, checks::cranes_of(facts).front());
 }
 
 }  // namespace firstpick::tests

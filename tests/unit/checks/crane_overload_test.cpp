@@ -14,7 +14,7 @@ using namespace firstpick::tests;
 
 TEST_CASE("crane-overload: the hook carries piece, grip of the form, rigging and block, without the dynamic factor") {
   SlabLift lift;
-  const auto hook = crane_hook_load(lift.facts());
+  const auto hook = hook_load_of(lift);
   REQUIRE(is_assessed(hook));
   // 2.4 m3 x 2400 kg/m3 x 1.03 x 9.80665 m/s2, 8 m2 x 1 kPa of grip, rigging and block of 1 kN each
   const double expected_kN = 2.4 * 2400.0 * 1.03 * 9.80665 / 1000.0 + 8.0 + 1.0 + 1.0;
@@ -24,14 +24,14 @@ TEST_CASE("crane-overload: the hook carries piece, grip of the form, rigging and
 TEST_CASE("crane-overload: without grip where the rule set says so") {
   SlabLift lift;
   lift.rules.crane_load.value = tables::CraneLoad::weight_and_gear;
-  const auto hook = crane_hook_load(lift.facts());
+  const auto hook = hook_load_of(lift);
   REQUIRE(is_assessed(hook));
   CHECK(in(kN, std::get<Force>(hook)) == Approx(2.4 * 2400.0 * 1.03 * 9.80665 / 1000.0 + 2.0).epsilon(1e-12));
 }
 
 TEST_CASE("crane-overload: exactly the rating passes, one step over fails") {
   SlabLift lift;
-  const Force hook = std::get<Force>(crane_hook_load(lift.facts()));
+  const Force hook = std::get<Force>(hook_load_of(lift));
   lift.plan.cranes.front().rated = hook;
   CHECK(finding_for("crane-overload", "bay", lift.facts()).result == Result::pass);
   lift.plan.cranes.front().rated = Force::from_value(std::nextafter(hook.value(), 0.0));

@@ -96,7 +96,7 @@ TEST_CASE("critical-lift: turning needs a written plan, a lift does not") {
 
 TEST_CASE("crane-thresholds: below, above the first, above the second, above the rating") {
   SlabLift lift;
-  const Force hook = std::get<Force>(crane_hook_load(lift.facts()));
+  const Force hook = std::get<Force>(hook_load_of(lift));
   const auto at_share = [&](double share) {
     lift.plan.cranes[0].rated = hook / share;
     return finding_for("crane-thresholds", "bay", lift.facts());
@@ -172,7 +172,7 @@ TEST_CASE("the pull not to exceed is the load on the hook, in the stage strip on
   Trace silent;
   const StageFacts facts = lift.facts();
   const StageReport strip = evaluate_stage(facts, silent);
-  CHECK(in(kN, strip.pull_not_to_exceed.value()) == in(kN, std::get<Force>(crane_hook_load(facts))));
+  CHECK(in(kN, strip.pull_not_to_exceed.value()) == in(kN, std::get<Force>(crane_hook_load(facts, cranes_of(facts).front()))));
   lift.stage().kind = plan::StageKind::yard;
   CHECK_FALSE(evaluate_stage(lift.facts(), silent).pull_not_to_exceed.has_value());
   lift.stage().kind = plan::StageKind::strip;

@@ -1,0 +1,104 @@
+#include "checks/hung_rigging.hpp"
+
+#include <algorithm>
+#include <utility>
+
+#include <fmt/format.h>
+
+#include "plan/rigging_tree.hpp"
+
+namespace firstpick::checks {
+
+namespace {
+
+template <class Named>
+const Named* named(const std::vector<Named>& all, const std::string& id) {
+  const auto found = std::ranges::find(all, id, &Named::id);
+  return found == all.end() ? nullptr : &*found;
+}
+
+Outcome<Force> weight_of(const std::optional<Force>& weight, std::string_view kind, const std::string& id) {
+  if (weight) return *weight;
+  return NotAssessed{fmt::format("the weight of {} '{}' is not in the plan", kind, id),
+                     fmt::format("[[rigging.{}]] weight = \"...\"", kind)};
+}
+
+// Beams, then sheaves, as carrier_end() counts them.
+Outcome<std::vector<demands::Carrier>> carriers_of(const plan::Rigging& rigging) {
+  std::vector<demands::Carrier> carriers;
+  for (const plan::Beam& beam : rigging.beams) {
+    const auto weight = weight_of(beam.weight, "beam", beam.id);
+    if (const auto* gap = std::get_if<NotAssessed>(&weight)) return *gap;
+    carriers.push_back({"beam " + beam.id, std::get<Force>(weight), beam.centre, false});
+  }
+  for (const plan::Sheave& sheave : rigging.sheaves) {
+    const auto weight = weight_of(sheave.weight, "sheave", sheave.id);
+    if (const auto* gap = std::get_if<NotAssessed>(&weight)) return *gap;
+    carriers.push_back({"sheave " + sheave.id, std::get<Force>(weight), {}, true});
+  }
+  return carriers;
+}
+
+Outcome<demands::HungLeg> hung_leg(const plan::Leg& leg, const plan::Plan& plan, const plan::Rigging& rigging,
+                                   Force load, const tables::RuleSet& rules) {
+  if (!leg.length)
+    return NotAssessed{fmt::format("the leg to {} has no length", leg.to), "legs = [ { to, length = \"2.6 m\", gear } ]"};
+  const plan::Sling* sling = named(plan.slings, leg.gear);
+  demands::HungLeg hung{.to = leg.to,
+                        .at = {},
+                        .length = *leg.length,
+                        .axial_stiffness = sling && sling->axial_stiffness
+                                               ? *sling->axial_stiffness
+                                               : Force{rules.leg_stiffness_ratio.value * load}};
+  if (const plan::Insert* insert = named(plan.inserts, leg.to)) {
+    hung.at = insert->at;
+  } else if (const auto end = plan::carrier_end(rigging, leg.to)) {
+    hung.at = end->at;
+    hung.to_carrier = end->carrier;
+  } else {
+    return NotAssessed{fmt::format("leg to '{}': there is no such insert", leg.to), {}};
+  }
+  if (leg.from.empty()) return hung;
+  if (const auto end = plan::carrier_end(rigging, leg.from)) {
+    hung.from_carrier = end->carrier;
+    hung.from_at = end->at;
+  } else if (const plan::Hook* hook = plan::hook_named(rigging, leg.from)) {
+    hung.from_at = hook->at - rigging.hooks.front().at;
+  } else {
+    return NotAssessed{fmt::format("leg from '{}': there is no such hook, beam point or sheave", leg.from), {}};
+  }
+  return hung;
+}
+
+}  // namespace
+
+Outcome<demands::HungPiece> hung_piece(const plan::Plan& plan, const plan::Rigging* rigging,
+                                       const loads::LoadSet& set, const tables::RuleSet& rules) {
+  if (!rigging) return NotAssessed{"the stage names no rigging", "[[stage]] rigging = \"...\""};
+  demands::HungPiece hung;
+  hung.loads = set.loads;
+  auto carriers = carriers_of(*rigging);
+  if (const auto* gap = std::get_if<NotAssessed>(&carriers)) return *gap;
+  hung.carriers = std::move(std::get<std::vector<demands::Carrier>>(carriers));
+  for (const plan::Leg& leg : rigging->legs) {
+    auto one = hung_leg(leg, plan, *rigging, set.total, rules);
+    if (const auto* gap = std::get_if<NotAssessed>(&one)) return *gap;
+    hung.legs.push_back(std::move(std::get<demands::HungLeg>(one)));
+  }
+  for (const auto& group : rigging->equalised) {
+    std::vector<std::size_t> legs;
+    for (const auto& id : group)
+      for (std::size_t i = 0; i < rigging->legs.size(); ++i)
+        if (rigging->legs[i].to == id.value) legs.push_back(i);
+    hung.equalised.push_back(std::move(legs));
+  }
+  for (const plan::Sheave& sheave : rigging->sheaves) {
+    std::vector<std::size_t> rope;
+    for (std::size_t i = 0; i < rigging->legs.size(); ++i)
+      if (rigging->legs[i].from == sheave.id) rope.push_back(i);
+    hung.equalised.push_back(std::move(rope));
+  }
+  return hung;
+}
+
+}  // namespace firstpick::checks
