@@ -27,6 +27,13 @@ const std::array rules{
          rigging_statics},
     Rule{"hanging-tilt", "the piece hangs far out of level, or rolls over on free sheaves", "rule set", Scope::rigging,
          hanging_tilt},
+    Rule{"roll-stability", "the piece rolls over under a hand on a tag line", "statics", Scope::rigging,
+         roll_stability},
+    Rule{"teeter", "the piece teeters on picks too near each other", "statics", Scope::rigging, teeter},
+    Rule{"turn-procedure", "a piece is turned without a written procedure", "BC OHS Regulation 14.42.1", Scope::piece,
+         turn_procedure},
+    Rule{"turn-slip", "the edge about which the piece turns slides away", "statics", Scope::piece, turn_slip},
+    Rule{"turn-runaway", "the piece falls over its edge by itself", "statics", Scope::piece, turn_runaway},
     Rule{"crane-overload", "the hook load exceeds the crane's rating", "29 CFR 1926.1417", Scope::crane,
          crane_overload},
     Rule{"sling-overload", "a leg carries more than its tag says", "29 CFR 1926.251(a)(2)", Scope::leg,
@@ -60,6 +67,9 @@ const std::array rules{
          Scope::headed_insert, insert_interaction},
     Rule{"insert-rating", "an insert carries more than its supplier declares", osha_inserts, Scope::rated_insert,
          insert_rating},
+    Rule{"landing-stability", "the piece tips over once it is set down", "statics", Scope::piece, landing_stability},
+    Rule{"landing-bearers", "nobody knows what each bearer carries", "statics", Scope::piece, landing_bearers},
+    Rule{"haul-restraint", "the piece goes over on the vehicle", "accident reports", Scope::piece, haul_restraint},
 };
 
 }  // namespace

@@ -4,12 +4,15 @@
 //
 // Source   hooks, blocks, slings and all handling devices count as load: US Army TM 5-3810-305-10. The rating is for a
 //          static load: the dynamic factor is not applied to it ("crane_load" of the rule set says what is).
+// Turn between two hooks: the first is compared with all of the piece, which it carries in the end, the second with its
+//          largest share (tail_crane.hpp).
 // Absent   no crane, no rating, no weight of the rigging or of the block: HOLD.
 
 #include <fmt/format.h>
 
 #include "checks/crane_hook_load.hpp"
 #include "checks/rule.hpp"
+#include "checks/tail_crane.hpp"
 
 namespace firstpick::checks {
 
@@ -56,6 +59,7 @@ std::vector<Finding> crane_overload(const StageFacts& facts, Trace& trace) {
                                firstpick::print(*facts.crane->rated, units, Rounding::down));
     finding.remedy = "a crane of more capacity, or less grip of the form";
   }
+  if (turn_between_two_hooks(facts.stage)) return {finding, tail_crane_finding(id, facts, trace)};
   return {finding};
 }
 

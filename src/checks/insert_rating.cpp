@@ -6,6 +6,7 @@
 // Absent      no rating, strength or included factor: HOLD. Limits of direction that the supplier states are his: a
 //             plan cannot state them yet; every output lists them as not checked.
 
+#include <algorithm>
 #include <cmath>
 
 #include <fmt/format.h>
@@ -31,7 +32,9 @@ Outcome<WorstForce> largest_force(const StageFacts& facts, std::size_t insert) {
     const auto& f = situation.forces.at(insert);
     const Force whole = Force::from_value(std::hypot(f.tension.value(), f.shear.value()));
     if (!is_finite(whole)) return NotAssessed{"the force on the insert is not a usable number", {}};
-    if (whole >= worst.force) worst = {whole, situation.name};
+    constexpr double more = 1.0 + 1e-9;  // of equals the first is named, whatever their last bits
+    if (worst.situation.empty() || whole > more * worst.force) worst.situation = situation.name;
+    worst.force = std::max(worst.force, whole);
   }
   return worst;
 }
@@ -74,6 +77,7 @@ std::vector<Finding> insert_rating(const StageFacts& facts, Trace& trace) {
           "insert {} is asked for {}, {} is allowed at this strength", insert.id,
           firstpick::print(std::get<WorstForce>(worst).force, units, Rounding::up),
           firstpick::print(Force{std::get<Resistance<Force>>(ultimate).value / factor.value}, units, Rounding::down));
+      if (facts.turning) finding.text += ", " + finding.situation;
       finding.remedy = "a larger insert, more strength before lifting, or steeper legs";
     }
     findings.push_back(std::move(finding));

@@ -32,6 +32,17 @@ struct InsertReport {
   Force tension{}, shear{};    // largest of each over all situations of what the insert factor multiplies
 };
 
+// A turn, with the angles at which most is asked.
+struct TurnReport {
+  std::string how;                 // "about its edge", "off a tilting table", "between two hooks"
+  Angle from{}, to{};
+  Force pull{};                    // largest of the main hook on the piece, dynamic factor included
+  Angle pull_at{};
+  std::optional<Force> tail_pull;  // of the second hook
+  Angle tail_at{};
+  std::optional<Angle> balance;    // past it the hook is slack and the piece turns by itself
+};
+
 struct StageReport {
   plan::StageKind kind = plan::StageKind::strip;
   std::string rigging, crane;
@@ -39,6 +50,7 @@ struct StageReport {
   std::optional<loads::StageLoad> load;
   std::optional<Force> hook;   // everything that hangs on the crane
   std::optional<Angle> tilt;
+  std::optional<TurnReport> turn;
   std::optional<Stress> required_strength;
   std::vector<LegReport> legs;
   std::vector<InsertReport> inserts;

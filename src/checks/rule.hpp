@@ -57,5 +57,13 @@ std::vector<Finding> insert_edge_breakout(const StageFacts& facts, Trace& trace)
 std::vector<Finding> insert_pryout(const StageFacts& facts, Trace& trace);
 std::vector<Finding> insert_interaction(const StageFacts& facts, Trace& trace);
 std::vector<Finding> insert_rating(const StageFacts& facts, Trace& trace);
+std::vector<Finding> turn_procedure(const StageFacts& facts, Trace& trace);
+std::vector<Finding> turn_slip(const StageFacts& facts, Trace& trace);
+std::vector<Finding> turn_runaway(const StageFacts& facts, Trace& trace);
+std::vector<Finding> roll_stability(const StageFacts& facts, Trace& trace);
+std::vector<Finding> teeter(const StageFacts& facts, Trace& trace);
+std::vector<Finding> landing_stability(const StageFacts& facts, Trace& trace);
+std::vector<Finding> landing_bearers(const StageFacts& facts, Trace& trace);
+std::vector<Finding> haul_restraint(const StageFacts& facts, Trace& trace);
 
 }  // namespace firstpick::checks

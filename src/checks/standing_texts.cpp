@@ -53,6 +53,10 @@ std::vector<std::string> choices_of(const tables::RuleSet& rules) {
           : "legs share the load as equal elastic legs do",
       fmt::format("a piece that hangs more than {} out of level is not lifted",
                   print(rules.maximum_tilt.value, UnitSystem::si)),
+      fmt::format("a side pull of {} at the rim may roll a hanging piece by {} at most; one that was set down leans {} "
+                  "before it tips, or is held", print(rules.side_pull.value, UnitSystem::si),
+                  print(rules.maximum_roll.value, UnitSystem::si),
+                  print(rules.minimum_tipping_angle.value, UnitSystem::si)),
       rules.usable_strength.value == tables::UsableStrength::lowest ? "the lowest specimen is the strength that counts"
                                                                     : "the mean of the specimens is the strength that counts",
   };
@@ -62,9 +66,10 @@ std::vector<std::string> choices_of(const tables::RuleSet& rules) {
 std::vector<std::string> not_checked() {
   return {
       "cracking and bending of the piece, in any stage",
-      "turning the piece, tipping and rolling, set-down, storage and transport",
+      "bending of the piece while it is turned, drag of the edge, a table that lets go late, a crane that does not follow",
+      "ties on the vehicle, the ride, what stands or is stored on top, ground that gives way",
       "loss of a leg or an insert while it hangs",
-      "spreader beams, rolling sheaves in the slings, two hooks or two cranes",
+      "spreader beams, rolling sheaves in the slings, two hooks or two cranes but for a turn",
       "limits of direction, edge distance and reinforcement that the supplier sets for a rated insert",
       "clutch and hook fit on the insert, pick count against the shape, hook latch",
       "inspection dates of crane, slings and clutches",

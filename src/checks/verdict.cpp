@@ -4,6 +4,8 @@
 
 #include <fmt/format.h>
 
+#include "checks/tail_crane.hpp"
+
 namespace firstpick::checks {
 
 std::string_view word_for(Verdict verdict) {
@@ -46,7 +48,10 @@ std::vector<std::string> subjects_of(Scope scope, const StageFacts& facts) {
   switch (scope) {
     case Scope::piece: return {facts.plan.piece.mark};
     case Scope::rigging: return {facts.stage.rigging};
-    case Scope::crane: return {facts.crane ? facts.crane->id : facts.stage.crane};
+    case Scope::crane:
+      subjects.push_back(facts.crane ? facts.crane->id : facts.stage.crane);
+      if (const plan::Turn* turn = turn_between_two_hooks(facts.stage)) subjects.push_back(turn->tail_crane);
+      return subjects;
     case Scope::leg:
       if (facts.rigging)
         for (const plan::Leg& leg : facts.rigging->legs) subjects.push_back(leg.to);

@@ -94,7 +94,8 @@ Pose start(const ScaledPiece& scaled, const Direction& upright) {
   return plumb_below(hook, high > 0.0 ? (1.0 / high) * hook : upright);
 }
 
-Hanging hanging_from(const HungPiece& piece, const ScaledPiece& scaled, const Rest<1>& rest) {
+Hanging hanging_from(const HungPiece& piece, const ScaledPiece& scaled, const Rest<1>& rest,
+                     const Direction& upright) {
   const Pose& pose = rest.poses[0];
   Hanging hanging;
   hanging.up = {pose.axes[0].z, pose.axes[1].z, pose.axes[2].z};
@@ -102,7 +103,7 @@ Hanging hanging_from(const HungPiece& piece, const ScaledPiece& scaled, const Re
   const Direction hook{-dot(pose.axes[0], pose.origin), -dot(pose.axes[1], pose.origin),
                        -dot(pose.axes[2], pose.origin)};
   hanging.hook = scaled.centre.at + hook * scaled.centre.size;
-  hanging.tilt = std::atan2(std::hypot(hanging.up.x, hanging.up.y), hanging.up.z) * radian;
+  hanging.tilt = std::atan2(norm(cross(upright, hanging.up)), dot(upright, hanging.up)) * radian;
   hanging.legs.reserve(piece.legs.size());
   for (std::size_t i = 0; i < piece.legs.size(); ++i) {
     const double share = rest.tension[scaled.rope_of[i]];
@@ -120,7 +121,7 @@ Outcome<Hanging> hang(const HungPiece& piece) {
   const ScaledPiece scaled_piece = scaled(piece);
   const Direction upright = (1.0 / norm(piece.upright)) * piece.upright;
   const Rest<1> rest = come_to_rest<1>(scaled_piece.system, {start(scaled_piece, upright)});
-  Hanging hanging = hanging_from(piece, scaled_piece, rest);
+  Hanging hanging = hanging_from(piece, scaled_piece, rest, upright);
 
   if (rest.ending == Ending::not_found)
     return NotAssessed{"no position was found in which the legs meet at one hook and carry the piece",

@@ -47,7 +47,7 @@ struct LegForce {
 struct Hanging {
   Position hook;  // in piece axes
   Direction up;   // the vertical, in piece axes
-  Angle tilt{};   // between the piece's z axis and the vertical
+  Angle tilt{};   // between what was to be up (HungPiece::upright) and the vertical
   std::vector<LegForce> legs;
   double force_residual = 0.0;   // largest unbalanced force over the total load
   double moment_residual = 0.0;  // largest unbalanced moment over total load x size

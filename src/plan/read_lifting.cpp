@@ -93,6 +93,8 @@ Stage read_stage(const toml::table& table, Reading& reading) {
   stage.crane = in.line("crane");
   stage.at = in.moment("at");
   if (const auto factor = in.number("dynamic_factor")) stage.dynamic_factor = Ratio{*factor};
+  if (const toml::table* turn = in.inside("stage.turn")) stage.turn = read_turn(*turn, stage, reading);
+  if (const toml::table* landing = in.inside("stage.landing")) stage.landing = read_landing(*landing, reading);
   return stage;
 }
 

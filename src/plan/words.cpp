@@ -29,6 +29,9 @@ std::vector<std::string_view> fixed_words(Words words) {
     case Words::insert_kinds: return list(insert_kind_words);
     case Words::shank_types: return list(shank_type_words);
     case Words::stage_kinds: return list(stage_words);
+    case Words::turn_methods: return list(turn_method_words);
+    case Words::landings: return list(landing_words);
+    case Words::restraints: return list(restraint_words);
     default: return {};
   }
 }
@@ -41,6 +44,7 @@ std::vector<std::string_view> words_of(Words words, const tables::Tables& tables
     case Words::steels: return keys(tables.steels);
     case Words::sling_kinds: return keys(tables.slings);
     case Words::hoist_classes: return keys(tables.hoists);
+    case Words::grounds: return keys(tables.grounds);
     default: return fixed_words(words);
   }
 }
@@ -53,6 +57,7 @@ std::string_view table_of(Words words) {
     case Words::steels: return "tables/steels.toml";
     case Words::sling_kinds: return "tables/slings.toml";
     case Words::hoist_classes: return "tables/hoists.toml";
+    case Words::grounds: return "tables/grounds.toml";
     default: return {};
   }
 }

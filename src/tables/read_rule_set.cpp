@@ -124,6 +124,12 @@ RuleSet read_rule_set(const TableFile& file, EntryReader& read, Faults& faults) 
       .minimum_sling_angle = read.quantity<Angle>("minimum_sling_angle", Limit::acute),
       .maximum_tilt = read.quantity<Angle>("maximum_tilt", Limit::acute),
       .weight_disagreement = ratio("weight_disagreement", Limit::at_most_one),
+      .hook_off_plumb = read.quantity<Angle>("hook_off_plumb", Limit::acute),
+      .free_turn = read.quantity<Angle>("free_turn", Limit::acute),
+      .side_pull = read.quantity<Force>("side_pull", Limit::positive),
+      .maximum_roll = read.quantity<Angle>("maximum_roll", Limit::acute),
+      .pick_spacing = ratio("pick_spacing", Limit::at_most_one),
+      .minimum_tipping_angle = read.quantity<Angle>("minimum_tipping_angle", Limit::acute),
       .headed = headed_insert_model(read),
       .mandatory = read_mandatory(file, faults),
   };

@@ -101,6 +101,14 @@ struct RuleSet {
   Sourced<Angle> maximum_tilt;         // of the piece as it hangs, out of level
   Sourced<Ratio> weight_disagreement;  // stated weight against geometry
 
+  // Turning, rolling, setting down
+  Sourced<Angle> hook_off_plumb;         // how far the hook line strays from plumb while a piece is turned
+  Sourced<Angle> free_turn;              // the most that a piece may turn by itself past its balance
+  Sourced<Force> side_pull;              // at the rim of a piece as it hangs: a hand, a tag line
+  Sourced<Angle> maximum_roll;           // under that pull
+  Sourced<Ratio> pick_spacing;           // of picks in line, over the length: less teeters
+  Sourced<Angle> minimum_tipping_angle;  // of a piece that was set down
+
   HeadedInsertModel headed;
   std::vector<Mandatory> mandatory;
 };

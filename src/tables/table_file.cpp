@@ -16,9 +16,9 @@ namespace {
 
 namespace fs = std::filesystem;
 
-constexpr std::array<std::string_view, 7> names = {"sources.toml",   "form-faces.toml", "steels.toml",
+constexpr std::array<std::string_view, 8> names = {"sources.toml",   "form-faces.toml", "steels.toml",
                                                    "concretes.toml", "slings.toml",     "hoists.toml",
-                                                   "specimens.toml"};
+                                                   "grounds.toml",  "specimens.toml"};
 
 Diagnostic fault_of(const fs::path& path, std::string what, std::string help = {}) {
   return {path.generic_string(), {}, std::move(what), std::move(help)};

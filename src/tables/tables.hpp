@@ -37,6 +37,10 @@ struct HoistClass {  // hoists.toml: phi = phi_min + beta * v
   Sourced<Ratio> phi_min;
   Sourced<decltype(Ratio{} / Speed{})> beta;
 };
+struct Ground {  // grounds.toml: what the edge stands on while a piece is turned about it
+  std::string key;
+  Sourced<Ratio> friction;
+};
 struct SpecimenKind {  // specimens.toml: to the strength of a standard cylinder
   std::string key;     // "cylinder 4x8 in", "cube 150 mm": shape and size as a plan writes them
   std::string shape;   // "cylinder" | "cube"
@@ -51,6 +55,7 @@ struct Tables {
   std::map<std::string, ConcreteKind> concretes;
   std::map<std::string, SlingKind> slings;
   std::map<std::string, HoistClass> hoists;
+  std::map<std::string, Ground> grounds;
   std::map<std::string, SpecimenKind> specimens;
   std::vector<Source> entries;          // every entry of every table, in file order: for `firstpick tables`
   std::string content;                  // every byte read, in reading order: for the fingerprint

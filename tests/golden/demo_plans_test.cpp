@@ -73,6 +73,7 @@ TEST_CASE("the JSON of the demo plans is as it was") {
 
 TEST_CASE("the verdicts of the demo plans are those that their comments promise") {
   CHECK(report_on("docs/demo/manhole-base.toml").verdict == checks::Verdict::go);
+  CHECK(report_on("docs/demo/panel-turned.toml").verdict == checks::Verdict::go);
   CHECK(report_on("docs/demo/wall-panel.toml").verdict == checks::Verdict::hold);
   CHECK(report_on("docs/demo/box-culvert.toml").verdict == checks::Verdict::no_go);
 }

@@ -34,6 +34,7 @@ const std::map<std::string, std::string, std::less<>> optional_keys{
     {"axis", "z unless said: another solid, whose weight is held against the drawing's"},
     {"at", "needed where valid_for is stated; else a note says that the age of the evidence is limited by nothing"},
     {"cracked", "asked for by headed inserts only"},
+    {"hanger_bar", "recorded; no resistance is taken from it"},
     {"lifting_strength", "asked for by stages after the strip only"},
 };
 
