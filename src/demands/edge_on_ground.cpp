@@ -15,7 +15,7 @@ constexpr Length as_drawn = 1.0 * mm;
 
 std::optional<NotAssessed> edge_refusal(const piece::Body& body, const TurningFrame& frame, Angle from, Angle to) {
   const std::string remedy = "[stage.turn] about = two points of an edge of the piece that is lowest all the way";
-  const std::array ends{up_at(frame, from), up_at(frame, to)};
+  const std::array ends{up_at(frame, from), up_at(frame, 0.5 * (from + to)), up_at(frame, to)};
   // Of a piece with curved faces these are the corners of the box around it too: none of it lies lower.
   for (const Position& p : corners_of(body))
     for (const Direction& up : ends)

@@ -2,7 +2,8 @@
 //
 //   (p - A) . up(t) >= 0     for every point p of the piece and every t of the turn
 //
-// up(t) of less than half a turn lies between its two ends, so that both ends hold for all between. Source: geometry.
+// up(t) of less than half a turn lies between its two ends, so that what holds at both holds between them; start, middle
+// and end therefore hold for all of a turn of up to half a turn. Source: geometry.
 #pragma once
 
 #include <optional>

@@ -2,8 +2,10 @@
 
 #include <catch2/catch.hpp>
 
+#include <algorithm>
 #include <cmath>
 
+#include "checks/insert_modes.hpp"
 #include "support/hand_made_slab.hpp"
 
 using namespace firstpick;
@@ -63,6 +65,33 @@ TEST_CASE("the turned slab is computed, and each of its inserts sees the whole s
   const auto& site = facts.body.sites[1];
   const auto& last = situations.back().forces[1];
   CHECK(last.shear_u.value() * site.u.x + last.shear_v.value() * site.v.x > 0.0);
+}
+
+TEST_CASE("no angle of the turn, however finely sampled, asks more of an insert than the findings say") {
+  TurnedSlab slab;
+  const auto facts = slab.lift.facts();
+  REQUIRE(is_assessed(facts.insert_situations));
+  const auto& piece = std::get<TurnSweep>(*facts.turning).piece;
+  for (const std::size_t insert : {1U, 2U})
+    for (const Mode mode : all_modes) {
+      double told = 0.0, most = 0.0;
+      const auto& situations = std::get<std::vector<InsertSituation>>(facts.insert_situations);
+      for (std::size_t s = 0; s < situations.size(); ++s)
+        told = std::max(told, facts.modes.at(s, insert, mode).comparison.utilization.value_or(0.0));
+      Trace silent;
+      for (int i = 0; i <= 450; ++i) {
+        const auto pose = demands::turn_pose(piece, 0.1 * i * deg);
+        REQUIRE(is_assessed(pose));
+        InsertSituation felt{"", std::vector<demands::InsertForce>(4), false, true};
+        const auto& legs = std::get<demands::TurnPose>(pose).sharings.front().legs;
+        for (std::size_t leg = 0; leg < 2; ++leg)
+          felt.forces[leg + 1] = demands::insert_force(legs[leg], facts.body.sites[leg + 1]);
+        most = std::max(most, check_mode(mode, facts, felt, insert, silent).comparison.utilization.value_or(0.0));
+      }
+      CAPTURE(insert, static_cast<int>(mode));
+      CHECK(told >= most * (1.0 - 1e-9));
+      CHECK(told <= most * 1.001);
+    }
 }
 
 TEST_CASE("turn-slip at the friction it needs, one step below and above") {
