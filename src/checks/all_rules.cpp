@@ -30,6 +30,13 @@ const std::array rules{
     Rule{"hanging-tilt", "the piece hangs far out of level, or rolls over on free sheaves", "rule set", Scope::rigging,
          hanging_tilt},
     Rule{"pick-count", "a flat piece rolls over on one or two picks", "accident reports", Scope::rigging, pick_count},
+    Rule{"roll-stability", "the piece rolls over under a hand on a tag line", "statics", Scope::rigging,
+         roll_stability},
+    Rule{"teeter", "the piece teeters on picks too near each other", "statics", Scope::rigging, teeter},
+    Rule{"turn-procedure", "a piece is turned without a written procedure", "BC OHS Regulation 14.42.1", Scope::piece,
+         turn_procedure},
+    Rule{"turn-slip", "the edge about which the piece turns slides away", "statics", Scope::piece, turn_slip},
+    Rule{"turn-runaway", "the piece falls over its edge by itself", "statics", Scope::piece, turn_runaway},
     Rule{"crane-overload", "the hook load exceeds the crane's rating", "29 CFR 1926.1417", Scope::crane,
          crane_overload},
     Rule{"beam-overload", "a lifting beam carries more than its plate says", "29 CFR 1926.251(a)(4)", Scope::beam,
@@ -86,6 +93,9 @@ const std::array rules{
          insert_rating},
     Rule{"insert-angle", "an insert is pulled further aside than its supplier allows", "supplier's declaration",
          Scope::rated_insert, insert_angle},
+    Rule{"landing-stability", "the piece tips over once it is set down", "statics", Scope::piece, landing_stability},
+    Rule{"landing-bearers", "nobody knows what each bearer carries", "statics", Scope::piece, landing_bearers},
+    Rule{"haul-restraint", "the piece goes over on the vehicle", "accident reports", Scope::piece, haul_restraint},
 };
 
 }  // namespace

@@ -2,6 +2,8 @@
 //
 // s: the largest share that the hooks of this crane have of the vertical pull of all hooks, over all load sets
 // and sharings; 1 with one crane. The weight of slings and shackles counts in full on each crane.
+// Turn between two hooks: s of the second is its largest share over all angles; the first is compared with all
+// of the piece, which it carries in the end. Each with its own rigging.
 // Source   hooks, blocks, slings and all handling devices count as load: US Army TM 5-3810-305-10.
 
 #include "checks/crane_hook_load.hpp"
@@ -50,6 +52,57 @@ Outcome<double> largest_share(const StageFacts& facts, const std::string& crane)
   return std::min(1.0, largest);
 }
 
+// The second hook of a turn; one that is the first again is no crane of its own.
+LiftingCrane second_crane(const StageFacts& facts, const plan::Turn& turn) {
+  LiftingCrane second{turn.tail_crane.empty() ? "second hook" : turn.tail_crane, nullptr, &turn};
+  const auto crane = std::ranges::find(facts.plan.cranes, turn.tail_crane, &plan::Crane::id);
+  if (crane != facts.plan.cranes.end() && crane->id != facts.stage.crane) second.crane = &*crane;
+  return second;
+}
+
+NotAssessed no_crane(const StageFacts& facts, const LiftingCrane& lifting) {
+  if (lifting.second && lifting.id == facts.stage.crane)
+    return {"both hooks of the turn are the same crane",
+            "a [[crane]] of its own for each hoist, with its own rating"};
+  if (lifting.second)
+    return {"the crane of the second hook is not in the plan", "[stage.turn] tail_crane = \"...\""};
+  if (!facts.rigging->hooks.empty())
+    return {fmt::format("no crane is named for {}", lifting.id), "[[rigging.hook]] crane = \"...\""};
+  return {"the stage names no crane", "[[stage]] crane = \"...\""};
+}
+
+const plan::Rigging* rigging_on(const StageFacts& facts, const LiftingCrane& lifting) {
+  if (!lifting.second) return facts.rigging;
+  const auto tail = std::ranges::find(facts.plan.riggings, lifting.second->tail_rigging, &plan::Rigging::id);
+  return tail == facts.plan.riggings.end() ? nullptr : &*tail;
+}
+
+Outcome<double> share_of(const StageFacts& facts, const LiftingCrane& lifting) {
+  if (lifting.second) {
+    if (!facts.turning) return NotAssessed{how_is_missing, turn_to_write};
+    if (const auto* gap = std::get_if<NotAssessed>(&*facts.turning)) return *gap;
+    return std::get<TurnSweep>(*facts.turning).tail.share;
+  }
+  const auto cranes = cranes_of(facts);
+  if (cranes.size() == 1 || cranes.back().second) return 1.0;
+  return largest_share(facts, lifting.id);
+}
+
+// Of beams and sheaves.
+Outcome<Force> weight_of_carriers(const plan::Rigging& rigging) {
+  Force all{};
+  for (const plan::Beam& beam : rigging.beams) {
+    if (!beam.weight) return NotAssessed{fmt::format("the weight of beam '{}' is not in the plan", beam.id), {}};
+    all += *beam.weight;
+  }
+  for (const plan::Sheave& sheave : rigging.sheaves) {
+    if (!sheave.weight)
+      return NotAssessed{fmt::format("the weight of sheave '{}' is not in the plan", sheave.id), {}};
+    all += *sheave.weight;
+  }
+  return all;
+}
+
 }  // namespace
 
 std::vector<LiftingCrane> cranes_of(const StageFacts& facts) {
@@ -57,42 +110,45 @@ std::vector<LiftingCrane> cranes_of(const StageFacts& facts) {
   const auto add = [&](const std::string& id) {
     if (std::ranges::find(cranes, id, &LiftingCrane::id) != cranes.end()) return;
     const auto crane = std::ranges::find(facts.plan.cranes, id, &plan::Crane::id);
-    cranes.push_back({id, crane == facts.plan.cranes.end() ? nullptr : &*crane});
+    cranes.push_back({id, crane == facts.plan.cranes.end() ? nullptr : &*crane, nullptr});
   };
   if (facts.rigging)
     for (const plan::Hook& hook : facts.rigging->hooks) add(crane_at(facts, &hook));
   if (cranes.empty()) add(crane_at(facts, nullptr));
+  const auto& turn = facts.stage.turn;
+  if (facts.stage.kind == plan::StageKind::turn && turn && turn->method == plan::TurnMethod::two_hooks)
+    cranes.push_back(second_crane(facts, *turn));
   return cranes;
 }
 
-Outcome<Force> crane_hook_load(const StageFacts& facts, const LiftingCrane& lifting) {
-  const plan::Crane* crane = lifting.crane;
+Outcome<HookLoad> hook_load(const StageFacts& facts, const LiftingCrane& lifting) {
   if (const auto* gap = std::get_if<NotAssessed>(&facts.load)) return *gap;
   if (!facts.rigging) return NotAssessed{"the stage names no rigging", "[[stage]] rigging = \"...\""};
-  if (!facts.rigging->weight)
-    return NotAssessed{fmt::format("the weight of rigging '{}' is not in the plan", facts.rigging->id),
+  const plan::Rigging* rigging = rigging_on(facts, lifting);
+  if (!rigging) return NotAssessed{"the second hook has no rigging", "[stage.turn] tail_rigging = \"...\""};
+  if (!rigging->weight)
+    return NotAssessed{fmt::format("the weight of rigging '{}' is not in the plan", rigging->id),
                        "[[rigging]] weight = \"...\": slings, shackles and rings below the hook"};
-  if (!crane && !facts.rigging->hooks.empty())
-    return NotAssessed{fmt::format("no crane is named for {}", lifting.id), "[[rigging.hook]] crane = \"...\""};
-  if (!crane) return NotAssessed{"the stage names no crane", "[[stage]] crane = \"...\""};
+  const plan::Crane* crane = lifting.crane;
+  if (!crane) return no_crane(facts, lifting);
   if (!crane->block)
     return NotAssessed{fmt::format("the weight of the hook block of crane '{}' is not in the plan", crane->id),
                        "[[crane]] block = \"...\"; \"0 lb\" where the rating is net of the block"};
-  Force below{std::get<loads::StageLoad>(facts.load).crane_load};
-  for (const plan::Beam& beam : facts.rigging->beams) {
-    if (!beam.weight) return NotAssessed{fmt::format("the weight of beam '{}' is not in the plan", beam.id), {}};
-    below += *beam.weight;
-  }
-  for (const plan::Sheave& sheave : facts.rigging->sheaves) {
-    if (!sheave.weight) return NotAssessed{fmt::format("the weight of sheave '{}' is not in the plan", sheave.id), {}};
-    below += *sheave.weight;
-  }
-  if (cranes_of(facts).size() > 1) {
-    const auto share = largest_share(facts, lifting.id);
-    if (const auto* gap = std::get_if<NotAssessed>(&share)) return *gap;
-    below *= std::get<double>(share);
-  }
-  return Force{below + *facts.rigging->weight + *crane->block};
+  const auto carriers = weight_of_carriers(*rigging);
+  if (const auto* gap = std::get_if<NotAssessed>(&carriers)) return *gap;
+  const auto share = share_of(facts, lifting);
+  if (const auto* gap = std::get_if<NotAssessed>(&share)) return *gap;
+  return HookLoad{.share = std::get<double>(share),
+                  .piece = std::get<loads::StageLoad>(facts.load).crane_load,
+                  .carriers = std::get<Force>(carriers),
+                  .rigging = *rigging->weight,
+                  .block = *crane->block};
+}
+
+Outcome<Force> crane_hook_load(const StageFacts& facts, const LiftingCrane& lifting) {
+  const auto load = hook_load(facts, lifting);
+  if (const auto* gap = std::get_if<NotAssessed>(&load)) return *gap;
+  return std::get<HookLoad>(load).total();
 }
 
 }  // namespace firstpick::checks

@@ -15,26 +15,21 @@ namespace firstpick::checks {
 
 namespace {
 
-void record(const StageFacts& facts, const plan::Crane& crane, Force hook, std::size_t cranes, Trace& trace) {
+void record(const HookLoad& load, const plan::Crane& crane, std::size_t cranes, const Sourced<tables::CraneLoad>& choice,
+            Trace& trace) {
   trace.add([&] {
-    const auto& load = std::get<loads::StageLoad>(facts.load);
-    Force carriers{};
-    for (const plan::Beam& beam : facts.rigging->beams) carriers += *beam.weight;
-    for (const plan::Sheave& sheave : facts.rigging->sheaves) carriers += *sheave.weight;
-    const Force rigging = *facts.rigging->weight, block = *crane.block;
-    const double share = (hook - rigging - block) / (load.crane_load + carriers);
     Step step{.words = cranes > 1 ? "everything that hangs on crane " + crane.id : "everything that hangs on the crane",
-              .result = {"W_hook", in(kN, hook), "kN"},
+              .result = {"W_hook", in(kN, load.total()), "kN"},
               .formula = "W_crane + W_rigging + W_block",
-              .given = {{"W_crane", in(kN, load.crane_load), "kN"},
-                        {"W_rigging", in(kN, rigging), "kN"},
-                        {"W_block", in(kN, block), "kN"}},
-              .clause = facts.rules.crane_load.source.locator,
-              .sources = {facts.rules.crane_load.source}};
-    if (carriers > Force{} || cranes > 1) {
+              .given = {{"W_crane", in(kN, load.piece), "kN"},
+                        {"W_rigging", in(kN, load.rigging), "kN"},
+                        {"W_block", in(kN, load.block), "kN"}},
+              .clause = choice.source.locator,
+              .sources = {choice.source}};
+    if (load.carriers > Force{} || cranes > 1) {
       step.formula = "s * (W_crane + W_carriers) + W_rigging + W_block";
-      step.given.insert(step.given.begin(), {{"s", share, "1"}});
-      step.given.push_back({"W_carriers", in(kN, carriers), "kN"});
+      step.given.insert(step.given.begin(), {{"s", load.share, "1"}});
+      step.given.push_back({"W_carriers", in(kN, load.carriers), "kN"});
     }
     return step;
   });
@@ -45,20 +40,21 @@ Finding judged(const StageFacts& facts, const LiftingCrane& lifting, std::size_t
   const plan::Crane* crane = lifting.crane;
   const std::string& subject = lifting.id;
   const UnitSystem units = facts.plan.piece.units;
-  const auto hook = crane_hook_load(facts, lifting);
+  const auto hook = hook_load(facts, lifting);
   Outcome<Demand<Force>> demand = NotAssessed{};
   if (const auto* gap = std::get_if<NotAssessed>(&hook)) demand = *gap;
-  else demand = Demand<Force>{std::get<Force>(hook)};
+  else demand = Demand<Force>{std::get<HookLoad>(hook).total()};
   Outcome<Resistance<Force>> rated = NotAssessed{"the crane's rating is not in the plan", "[[crane]] rated = \"...\""};
   if (crane && crane->rated) rated = Resistance<Force>{*crane->rated};
 
-  if (is_assessed(hook)) record(facts, *crane, std::get<Force>(hook), cranes, trace);
+  if (const auto* load = std::get_if<HookLoad>(&hook)) record(*load, *crane, cranes, facts.rules.crane_load, trace);
   Finding finding = compared<Force>(id, subject, demand, rated, 1.0, "crane rating");
   if (finding.result == Result::fail) {
     finding.text = fmt::format("{} hangs on crane {}, rated {}",
-                               firstpick::print(std::get<Force>(hook), units, Rounding::up), subject,
+                               firstpick::print(std::get<HookLoad>(hook).total(), units, Rounding::up), subject,
                                firstpick::print(*crane->rated, units, Rounding::down));
-    finding.remedy = "a crane of more capacity, or less grip of the form";
+    finding.remedy = lifting.second ? "a stronger second hoist, or its picks farther from the centre of gravity"
+                                    : "a crane of more capacity, or less grip of the form";
   }
   return finding;
 }

@@ -62,6 +62,28 @@ void tell_inserts(const StageFacts& facts, StageReport& report) {
   }
 }
 
+void tell_turn(const StageFacts& facts, StageReport& report) {
+  const auto* sweep = facts.turning ? std::get_if<TurnSweep>(&*facts.turning) : nullptr;
+  const auto* load = std::get_if<loads::StageLoad>(&facts.load);
+  if (!sweep || !load) return;
+  const Force total = load->gear_loads.front().total;
+  TurnReport told{.from = facts.stage.turn->from,
+                  .to = facts.stage.turn->to,
+                  .pull = sweep->main.share * total,
+                  .pull_at = sweep->main.angle};
+  switch (sweep->piece.method) {
+    case plan::TurnMethod::edge: told.how = "about its edge"; break;
+    case plan::TurnMethod::table: told.how = "off a tilting table"; break;
+    case plan::TurnMethod::two_hooks:
+      told.how = "between two hooks";
+      told.tail_pull = sweep->tail.share * total;
+      told.tail_at = sweep->tail.angle;
+      break;
+  }
+  if (sweep->falls_free > Angle{}) told.balance = sweep->balance;
+  report.turn = std::move(told);
+}
+
 std::vector<Source> unconfirmed_in(const Trace& trace) {
   std::vector<Source> found;
   std::set<std::string> seen;
@@ -89,6 +111,7 @@ StageReport evaluate_stage(const StageFacts& facts, Trace& trace) {
   tell_cranes(facts, report);
   if (const auto* hanging = std::get_if<demands::Hanging>(&facts.hanging)) report.tilt = hanging->tilt;
   if (const auto* required = std::get_if<Stress>(&facts.required_strength)) report.required_strength = *required;
+  tell_turn(facts, report);
   tell_legs(facts, report);
   tell_inserts(facts, report);
   return report;

@@ -1,6 +1,9 @@
 // The piece hangs level enough, free of the form; so does each beam above it.
 //
-//   tilt <= limit        tilt: angle between the piece's own vertical as cast and the vertical, as it hangs
+//   tilt <= limit        tilt: angle between what was up before the lift and the vertical, as it hangs
+//
+// In a turn: off a table, from the end of the turn; between two hooks, how far it leans out of their plane; about an edge
+// the piece does not hang, and passes.
 //
 // Source   "maximum_tilt" of the rule set, a choice; the attitude is that of demands/hanging.cpp.
 // Missing  the statics are not assessed: HOLD.
@@ -41,7 +44,10 @@ std::vector<Finding> hanging_tilt(const StageFacts& facts, Trace& trace) {
   const auto& limit = facts.rules.maximum_tilt;
   const UnitSystem units = facts.plan.piece.units;
   Outcome<Demand<Angle>> tilt = NotAssessed{};
-  if (const auto* gap = std::get_if<NotAssessed>(&facts.hanging)) tilt = *gap;
+  const auto* sweep = facts.turning ? std::get_if<TurnSweep>(&*facts.turning) : nullptr;
+  if (sweep && sweep->piece.method == plan::TurnMethod::edge) return {passed(id, subject)};
+  if (sweep && sweep->piece.method == plan::TurnMethod::two_hooks) tilt = Demand<Angle>{sweep->sideways};
+  else if (const auto* gap = std::get_if<NotAssessed>(&facts.hanging)) tilt = *gap;
   else tilt = Demand<Angle>{std::get<demands::Hanging>(facts.hanging).tilt};
   trace.add([&] {
     return Step{.words = "how far out of level the piece may hang",

@@ -73,7 +73,7 @@ Finding judge_one(std::string_view id, std::size_t insert, const StageFacts& fac
     finding.text = fmt::format("tension uses {} and shear {} of insert {}, together more than it holds",
                                print_utilization(governing.tension.value()),
                                print_utilization(governing.shear.value()), subject);
-    if (situations->at(worst).some_legs_only) finding.text += fmt::format(", {}", situations->at(worst).name);
+    if (situations->at(worst).some_legs_only || situations->at(worst).turning) finding.text += fmt::format(", {}", situations->at(worst).name);
     finding.remedy = remedy_in(
         situations->at(worst), "steeper legs or a spreader beam (less shear), a deeper insert, or more strength before lifting");
   }

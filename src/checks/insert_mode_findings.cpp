@@ -38,7 +38,7 @@ Finding from(const ModeRule& rule, const ModeCheck& check, const StageFacts& fac
                                firstpick::print(*check.demand, units, Rounding::up),
                                firstpick::print(Force{*check.nominal / factor}, units, Rounding::down),
                                firstpick::print(*check.nominal, units, Rounding::down), print_number(factor, 2));
-    if (situation.some_legs_only) finding.text += fmt::format(", {}", situation.name);
+    if (situation.some_legs_only || situation.turning) finding.text += fmt::format(", {}", situation.name);
     finding.remedy = remedy_in(situation, rule.remedy);
   }
   return finding;

@@ -5,6 +5,7 @@
 // F_ultimate  declared load times the factor it includes, scaled down at lower strength (resistances/rated.cpp).
 // Absent      no rating, strength or included factor: HOLD. The direction of the pull is rule insert-angle.
 
+#include <algorithm>
 #include <cmath>
 
 #include <fmt/format.h>
@@ -30,7 +31,9 @@ Outcome<WorstForce> largest_force(const StageFacts& facts, std::size_t insert) {
     const auto& f = situation.forces.at(insert);
     const Force whole = Force::from_value(std::hypot(f.tension.value(), f.shear.value()));
     if (!is_finite(whole)) return NotAssessed{"the force on the insert is not a usable number", {}};
-    if (whole >= worst.force) worst = {whole, situation.name};
+    constexpr double more = 1.0 + 1e-9;  // of equals the first is named, whatever their last bits
+    if (worst.situation.empty() || whole > more * worst.force) worst.situation = situation.name;
+    worst.force = std::max(worst.force, whole);
   }
   return worst;
 }
@@ -74,6 +77,7 @@ std::vector<Finding> insert_rating(const StageFacts& facts, Trace& trace) {
           "insert {} is asked for {}, {} is allowed at this strength", insert.id,
           firstpick::print(std::get<WorstForce>(worst).force, units, Rounding::up),
           firstpick::print(Force{std::get<Resistance<Force>>(ultimate).value / factor.value}, units, Rounding::down));
+      if (facts.turning) finding.text += ", " + finding.situation;
       finding.remedy = "a larger insert, more strength before lifting, or steeper legs";
     }
     findings.push_back(std::move(finding));

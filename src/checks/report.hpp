@@ -37,6 +37,17 @@ struct CraneReport {
   std::optional<Force> hook;   // everything that hangs on it, in its worst situation; absent where not assessed
 };
 
+// A turn, with the angles at which most is asked.
+struct TurnReport {
+  std::string how;                 // "about its edge", "off a tilting table", "between two hooks"
+  Angle from{}, to{};
+  Force pull{};                    // largest of the main hook on the piece, dynamic factor included
+  Angle pull_at{};
+  std::optional<Force> tail_pull;  // of the second hook
+  Angle tail_at{};
+  std::optional<Angle> balance;    // past it the hook is slack and the piece turns by itself
+};
+
 struct StageReport {
   plan::StageKind kind = plan::StageKind::strip;
   std::string rigging, crane;
@@ -46,6 +57,7 @@ struct StageReport {
   std::optional<Force> hook;   // everything that hangs on the crane; absent where two cranes lift together
   std::optional<Force> pull_not_to_exceed;  // on the crane's scale while the form still holds; strip only
   std::optional<Angle> tilt;
+  std::optional<TurnReport> turn;
   std::optional<Stress> required_strength;
   std::vector<LegReport> legs;
   std::vector<InsertReport> inserts;

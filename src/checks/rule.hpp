@@ -75,5 +75,13 @@ std::vector<Finding> bent_bar_eye(const StageFacts& facts, Trace& trace);
 std::vector<Finding> connection_loop(const StageFacts& facts, Trace& trace);
 std::vector<Finding> edge_insert_hanger_bar(const StageFacts& facts, Trace& trace);
 std::vector<Finding> insert_angle(const StageFacts& facts, Trace& trace);
+std::vector<Finding> turn_procedure(const StageFacts& facts, Trace& trace);
+std::vector<Finding> turn_slip(const StageFacts& facts, Trace& trace);
+std::vector<Finding> turn_runaway(const StageFacts& facts, Trace& trace);
+std::vector<Finding> roll_stability(const StageFacts& facts, Trace& trace);
+std::vector<Finding> teeter(const StageFacts& facts, Trace& trace);
+std::vector<Finding> landing_stability(const StageFacts& facts, Trace& trace);
+std::vector<Finding> landing_bearers(const StageFacts& facts, Trace& trace);
+std::vector<Finding> haul_restraint(const StageFacts& facts, Trace& trace);
 
 }  // namespace firstpick::checks

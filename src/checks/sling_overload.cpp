@@ -36,6 +36,7 @@ std::vector<Finding> sling_overload(const StageFacts& facts, Trace& trace) {
                                  firstpick::print(w.tension, units, Rounding::up),
                                  firstpick::print(w.angle_from_horizontal, units),
                                  firstpick::print(std::get<Resistance<Force>>(rated).value, units, Rounding::down));
+      if (facts.turning) finding.text += ", " + w.situation;
       finding.remedy = "longer legs (steeper), a stronger sling, or gear that shares the load by itself (equalised)";
     }
     if (finding.utilization)

@@ -1,10 +1,8 @@
-// A kind of stage whose demands this version does not compute is HOLD, never a pass by silence.
+// A stage whose demands are not computed is HOLD, never a pass by silence.
 //
-// Evaluated   strip, yard (store, haul and set lift the same way and are evaluated as a lift by crane; what else they
-//             do to the piece is on the list of what is not checked).
-// Not         turn: the piece rotates about an edge or between two hooks.
-
-#include <fmt/format.h>
+// Evaluated   strip, yard, store, haul, set: as a lift by crane, and as set down; what a ride or a store does to the piece
+//             besides is on the list of what is not checked. turn: with [stage.turn], at every angle.
+// Not         a turn whose [stage.turn] is absent.
 
 #include "checks/rule.hpp"
 
@@ -13,9 +11,8 @@ namespace firstpick::checks {
 std::vector<Finding> stage_evaluated(const StageFacts& facts, Trace&) {
   constexpr std::string_view id = "stage-evaluated";
   const std::string& mark = facts.plan.piece.mark;
-  if (facts.stage.kind == plan::StageKind::turn)
-    return {missing(id, mark, "turning the piece is not evaluated by this version",
-                    "have the engineer of record check this stage; lift plans without it may still be checked")};
+  if (facts.stage.kind == plan::StageKind::turn && !facts.stage.turn)
+    return {missing(id, mark, how_is_missing, turn_to_write)};
   return {passed(id, mark)};
 }
 

@@ -8,6 +8,8 @@
 #include "checks/hung_rigging.hpp"
 #include "checks/insert_modes.hpp"
 #include "demands/length_errors.hpp"
+#include "checks/standing.hpp"
+#include "checks/turn_situations.hpp"
 #include "strength/strength_at_lift.hpp"
 
 namespace firstpick::checks {
@@ -20,13 +22,6 @@ const Named* named(const std::vector<Named>& all, const std::string& id) {
   return found == all.end() ? nullptr : &*found;
 }
 
-// Every way this load set may come to the legs, by the rule set's sharing rule; the elastic one first.
-struct Shared {
-  demands::HungPiece hung;
-  demands::Hanging hanging;
-  std::vector<Situation> situations;
-};
-
 // Legs that are not as long as drawn: every combination of long and short within the plan's tolerance.
 std::optional<NotAssessed> add_lengths(const plan::Rigging& rigging, const std::string& set, Shared& result) {
   if (!rigging.length_tolerance) return {};
@@ -37,11 +32,14 @@ std::optional<NotAssessed> add_lengths(const plan::Rigging& rigging, const std::
   return {};
 }
 
+}  // namespace
+
 Outcome<Shared> shared(const plan::Plan& plan, const plan::Rigging* rigging, const loads::LoadSet& set,
-                       const tables::RuleSet& rules) {
-  const auto hung = hung_piece(plan, rigging, set, rules);
+                       const tables::RuleSet& rules, const Direction& upright) {
+  auto hung = hung_piece(plan, rigging, set, rules);
   if (const auto* missing = std::get_if<NotAssessed>(&hung)) return *missing;
-  const auto& piece = std::get<demands::HungPiece>(hung);
+  auto& piece = std::get<demands::HungPiece>(hung);
+  piece.upright = upright;
   const auto hanging = demands::hang(piece);
   if (const auto* missing = std::get_if<NotAssessed>(&hanging)) return *missing;
 
@@ -60,16 +58,19 @@ Outcome<Shared> shared(const plan::Plan& plan, const plan::Rigging* rigging, con
   return result;
 }
 
+namespace {
+
 Outcome<std::vector<Situation>> all_of(const std::vector<loads::LoadSet>& sets, const std::vector<loads::LoadSet>& known,
                                        const std::vector<Outcome<Shared>>& known_shared, const plan::Plan& plan,
-                                       const plan::Rigging* rigging, const tables::RuleSet& rules) {
+                                       const plan::Rigging* rigging, const tables::RuleSet& rules,
+                                       const Direction& upright) {
   std::vector<Situation> all;
   for (const loads::LoadSet& set : sets) {
     const auto same = std::ranges::find_if(
         known, [&](const loads::LoadSet& other) { return other.name == set.name && other.total == set.total; });
     const bool is_known = same != known.end();
     const Outcome<Shared> fresh =
-        is_known ? Outcome<Shared>{NotAssessed{}} : shared(plan, rigging, set, rules);
+        is_known ? Outcome<Shared>{NotAssessed{}} : shared(plan, rigging, set, rules, upright);
     const Outcome<Shared>& one =
         is_known ? known_shared[static_cast<std::size_t>(same - known.begin())] : fresh;
     if (const auto* missing = std::get_if<NotAssessed>(&one)) return *missing;
@@ -80,6 +81,8 @@ Outcome<std::vector<Situation>> all_of(const std::vector<loads::LoadSet>& sets, 
   return all;
 }
 
+}  // namespace
+
 Outcome<std::vector<InsertSituation>> on_inserts(const Outcome<std::vector<Situation>>& situations,
                                                  const plan::Plan& plan, const plan::Rigging* rigging,
                                                  const piece::Body& body) {
@@ -87,7 +90,7 @@ Outcome<std::vector<InsertSituation>> on_inserts(const Outcome<std::vector<Situa
   std::vector<InsertSituation> all;
   for (const Situation& situation : std::get<std::vector<Situation>>(situations)) {
     InsertSituation felt{situation.name, std::vector<demands::InsertForce>(plan.inserts.size()),
-                         situation.some_legs_only};
+                         situation.some_legs_only, situation.turning};
     for (std::size_t leg = 0; leg < rigging->legs.size(); ++leg) {
       const auto insert = std::ranges::find(plan.inserts, rigging->legs[leg].to, &plan::Insert::id);
       if (insert == plan.inserts.end()) continue;  // the leg to a beam or a sheave
@@ -103,8 +106,6 @@ Outcome<std::vector<InsertSituation>> on_inserts(const Outcome<std::vector<Situa
   }
   return all;
 }
-
-}  // namespace
 
 Anchorage anchorage(const plan::Plan& plan, const piece::Body& body, const tables::RuleSet& rules,
                     const tables::Tables& tables, Trace& trace) {
@@ -123,6 +124,41 @@ Anchorage anchorage(const plan::Plan& plan, const piece::Body& body, const table
   result.shear_rows = resistances::shear_rows(result.headed, rules.headed);
   return result;
 }
+
+namespace {
+
+// A lift: the piece hangs free on one hook.
+void add_lift(StageFacts& facts) {
+  const auto& load = std::get<loads::StageLoad>(facts.load);
+  const plan::Plan& plan = facts.plan;
+  const tables::RuleSet& rules = facts.rules;
+  if (const auto* missing = std::get_if<NotAssessed>(&facts.up_before)) {
+    facts.hanging = *missing;
+    facts.gear_situations = *missing;
+    facts.insert_situations = *missing;
+    return;
+  }
+  const Direction& upright = std::get<Direction>(facts.up_before);
+  std::vector<Outcome<Shared>> gear;
+  gear.reserve(load.gear_loads.size());
+  for (const loads::LoadSet& set : load.gear_loads)
+    gear.push_back(shared(plan, facts.rigging, set, rules, upright));
+
+  if (gear.empty())
+    facts.hanging = NotAssessed{"no load set acts in this stage", {}};
+  else if (const auto* missing = std::get_if<NotAssessed>(&gear.front()))
+    facts.hanging = *missing;
+  else {
+    facts.hanging = std::get<Shared>(gear.front()).hanging;
+    facts.hung = std::get<Shared>(gear.front()).hung;
+  }
+  facts.gear_situations = all_of(load.gear_loads, load.gear_loads, gear, plan, facts.rigging, rules, upright);
+  facts.insert_situations = on_inserts(
+      all_of(load.insert_loads, load.gear_loads, gear, plan, facts.rigging, rules, upright), plan, facts.rigging,
+      facts.body);
+}
+
+}  // namespace
 
 StageFacts stage_facts(const plan::Plan& plan, const plan::Stage& stage, const piece::Body& body,
                        const Anchorage& anchorage, const tables::RuleSet& rules, const tables::Tables& tables,
@@ -144,6 +180,8 @@ StageFacts stage_facts(const plan::Plan& plan, const plan::Stage& stage, const p
                    .usable_strength = strength::usable_strength(plan.concrete, rules, tables, trace),
                    .required_strength = strength::required_strength(stage.kind, plan.concrete, rules, trace),
                    .formula_strength = not_yet,
+                   .up_before = up_before(plan, stage, body),
+                   .up_after = up_after(plan, stage, body),
                    .modes = {}};
 
   if (const auto* usable = std::get_if<Stress>(&facts.usable_strength))
@@ -155,24 +193,13 @@ StageFacts stage_facts(const plan::Plan& plan, const plan::Stage& stage, const p
     facts.hanging = *missing;
     facts.insert_situations = *missing;
     facts.gear_situations = *missing;
+    if (stage.kind == plan::StageKind::turn) facts.turning = *missing;
     return facts;
   }
-  const auto& load = std::get<loads::StageLoad>(facts.load);
-  std::vector<Outcome<Shared>> gear;
-  gear.reserve(load.gear_loads.size());
-  for (const loads::LoadSet& set : load.gear_loads) gear.push_back(shared(plan, facts.rigging, set, rules));
-
-  if (gear.empty())
-    facts.hanging = NotAssessed{"no load set acts in this stage", {}};
-  else if (const auto* missing = std::get_if<NotAssessed>(&gear.front()))
-    facts.hanging = *missing;
-  else {
-    facts.hanging = std::get<Shared>(gear.front()).hanging;
-    facts.hung = std::get<Shared>(gear.front()).hung;
-  }
-  facts.gear_situations = all_of(load.gear_loads, load.gear_loads, gear, plan, facts.rigging, rules);
-  facts.insert_situations =
-      on_inserts(all_of(load.insert_loads, load.gear_loads, gear, plan, facts.rigging, rules), plan, facts.rigging, body);
+  if (stage.kind == plan::StageKind::turn)
+    add_turn(facts);
+  else
+    add_lift(facts);
   facts.modes = mode_table(facts);
   return facts;
 }

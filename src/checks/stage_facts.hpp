@@ -1,11 +1,13 @@
 // Everything computed for one stage, frozen before anything is judged. Rules read it; nothing writes to it.
 #pragma once
 
+#include <memory>
 #include <optional>
 #include <string>
 #include <vector>
 
 #include "checks/mode_table.hpp"
+#include "checks/turn_sweep.hpp"
 #include "demands/hanging.hpp"
 #include "demands/insert_force.hpp"
 #include "loads/stage_load.hpp"
@@ -25,6 +27,7 @@ struct Situation {
   std::string name;                            // "breaking free, legs A1 and A3 only"
   std::vector<demands::LegForce> legs;         // in the rigging's order
   bool some_legs_only = false;                 // a sharing that leaves legs slack: gear that equalises would mend it
+  bool turning = false;                        // at one angle of a turn, which the name tells
 };
 
 // The same situation as the inserts feel it: one force for each insert of the plan, zero where no leg pulls.
@@ -32,6 +35,7 @@ struct InsertSituation {
   std::string name;
   std::vector<demands::InsertForce> forces;
   bool some_legs_only = false;
+  bool turning = false;
 };
 
 // What does not change from stage to stage: the inserts as the formulas need them.
@@ -45,7 +49,7 @@ struct Anchorage {
 struct StageFacts {
   const plan::Plan& plan;
   const plan::Stage& stage;
-  const plan::Rigging* rigging = nullptr;      // null: the stage names none
+  const plan::Rigging* rigging = nullptr;      // null: the stage names none; in a turn the legs of both hooks
   const plan::Crane* crane = nullptr;
   const piece::Body& body;
   const tables::Tables& tables;
@@ -58,9 +62,26 @@ struct StageFacts {
   Outcome<std::vector<InsertSituation>> insert_situations;  // with what the insert factor multiplies
   Outcome<std::vector<Situation>> gear_situations;    // with what legs carry
   Outcome<Stress> usable_strength, required_strength, formula_strength;
+  Outcome<Direction> up_before, up_after;             // the vertical in piece axes, as the stage starts and ends
+  std::shared_ptr<const plan::Rigging> joined;        // keeps `rigging` of a turn stage
+  std::optional<Outcome<TurnSweep>> turning;          // of a turn stage
   ModeTable modes;                                    // of the inserts, empty where the situations are not assessed
   bool in_words = true;  // false: who only asks for results is spared the sentences of headed inserts that fail
 };
+
+// The situations as the inserts feel them. Not assessed: a leg that would run into the concrete.
+Outcome<std::vector<InsertSituation>> on_inserts(const Outcome<std::vector<Situation>>& situations,
+                                                 const plan::Plan& plan, const plan::Rigging* rigging,
+                                                 const piece::Body& body);
+
+// How the piece hangs under one load set, and every way the set may come to the legs; the elastic one first.
+struct Shared {
+  demands::HungPiece hung;
+  demands::Hanging hanging;
+  std::vector<Situation> situations;
+};
+Outcome<Shared> shared(const plan::Plan& plan, const plan::Rigging* rigging, const loads::LoadSet& set,
+                       const tables::RuleSet& rules, const Direction& upright);
 
 StageFacts stage_facts(const plan::Plan& plan, const plan::Stage& stage, const piece::Body& body,
                        const Anchorage& anchorage, const tables::RuleSet& rules, const tables::Tables& tables,

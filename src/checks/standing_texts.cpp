@@ -65,6 +65,10 @@ std::vector<std::string> choices_of(const tables::RuleSet& rules) {
       fmt::format("a piece that hangs more than {} out of level is not lifted",
                   print(rules.maximum_tilt.value, UnitSystem::si)),
       counted_in_words(rules),
+      fmt::format("a side pull of {} at the rim may roll a hanging piece by {} at most; one that was set down leans {} "
+                  "before it tips, or is held", print(rules.side_pull.value, UnitSystem::si),
+                  print(rules.maximum_roll.value, UnitSystem::si),
+                  print(rules.minimum_tipping_angle.value, UnitSystem::si)),
   };
 }
 
@@ -81,7 +85,8 @@ std::vector<std::string> strength_choices_of(const tables::RuleSet& rules) {
 std::vector<std::string> not_checked() {
   return {
       "cracking and bending of the piece, in any stage",
-      "turning the piece, tipping and rolling, set-down, storage and transport",
+      "bending of the piece while it is turned, drag of the edge, a table that lets go late, a crane that does not follow",
+      "ties on the vehicle, the ride, what stands or is stored on top, ground that gives way",
       "loss of a leg or an insert while it hangs",
       "bending and buckling of lifting beams, and what their plates ask besides the rating",
       "limits of edge distance, spacing and reinforcement that the supplier sets for a rated insert",

@@ -43,7 +43,8 @@ Position on(const CarrierPose& carrier, const Position& at) {
 }
 
 template <std::size_t bodies>
-Hanging hanging_from(const HungPiece& piece, const HungSystem<bodies>& hung, const Rest<bodies>& rest) {
+Hanging hanging_from(const HungPiece& piece, const HungSystem<bodies>& hung, const Rest<bodies>& rest,
+                     const Direction& upright) {
   const Pose& pose = rest.poses[0];
   Hanging hanging;
   hanging.up = {pose.axes[0].z, pose.axes[1].z, pose.axes[2].z};
@@ -52,7 +53,7 @@ Hanging hanging_from(const HungPiece& piece, const HungSystem<bodies>& hung, con
     return hung.centre.at + in_piece_axes(pose, p - pose.origin) * hung.centre.size;
   };
   hanging.hook = of_space({});
-  hanging.tilt = std::atan2(std::hypot(hanging.up.x, hanging.up.y), hanging.up.z) * radian;
+  hanging.tilt = std::atan2(norm(cross(upright, hanging.up)), dot(upright, hanging.up)) * radian;
   for (std::size_t k = 0; k + 1 < bodies; ++k)
     hanging.carriers.push_back(carrier_pose(hung, rest, piece.carriers[k], k + 1));
   hanging.legs.reserve(piece.legs.size());
@@ -86,7 +87,7 @@ Outcome<Hanging> hang_bodies(const HungPiece& piece) {
   const HungSystem<bodies> hung = hung_system<bodies>(piece);
   const Direction upright = (1.0 / norm(piece.upright)) * piece.upright;
   const Rest<bodies> rest = come_to_rest<bodies>(hung.system, hung_start<bodies>(piece, hung));
-  Hanging hanging = hanging_from(piece, hung, rest);
+  Hanging hanging = hanging_from(piece, hung, rest, upright);
 
   if (rest.ending != Ending::at_rest)
     if (const Carrier* idle = idle_carrier(piece, hung, rest)) return hangs_idle(*idle);

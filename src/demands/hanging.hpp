@@ -73,7 +73,7 @@ struct CarrierPose {
 struct Hanging {
   Position hook;  // the first one, in piece axes
   Direction up;   // the vertical, in piece axes
-  Angle tilt{};   // between the piece's z axis and the vertical
+  Angle tilt{};   // between what was to be up (HungPiece::upright) and the vertical
   std::vector<LegForce> legs;
   std::vector<std::array<Position, 2>> spans{};  // of each leg: upper and lower end, in piece axes
   std::vector<CarrierPose> carriers{};

@@ -53,6 +53,23 @@ Json load(const checks::StageReport& stage) {
           {"hook_kN", number(kN, stage.hook)}};
 }
 
+Json turn(const checks::StageReport& s) {
+  const checks::TurnReport& t = *s.turn;
+  Json worst = Json::array();
+  for (const auto& f : s.findings)
+    if (f.utilization && !f.situation.empty())
+      worst.push_back({{"rule", f.rule}, {"subject", f.subject}, {"situation", f.situation}});
+  return {{"how", t.how},
+          {"from_deg", number(in(deg, t.from))},
+          {"to_deg", number(in(deg, t.to))},
+          {"pull_kN", number(in(kN, t.pull))},
+          {"pull_at_deg", number(in(deg, t.pull_at))},
+          {"tail_pull_kN", number(kN, t.tail_pull)},
+          {"tail_at_deg", t.tail_pull ? number(in(deg, t.tail_at)) : Json(nullptr)},
+          {"balance_deg", number(deg, t.balance)},
+          {"worst", std::move(worst)}};
+}
+
 Json stage(const checks::StageReport& s) {
   Json legs = Json::array(), inserts = Json::array(), findings = Json::array();
   for (const auto& leg : s.legs)
@@ -64,11 +81,13 @@ Json stage(const checks::StageReport& s) {
                        {"tension_kN", number(in(kN, insert.tension))},
                        {"shear_kN", number(in(kN, insert.shear))}});
   for (const auto& f : s.findings) findings.push_back(finding(f));
-  return {{"kind", checks::word_for(s.kind)}, {"verdict", checks::word_for(s.verdict)},
-          {"load", load(s)},                  {"tilt_deg", number(deg, s.tilt)},
-          {"legs", std::move(legs)},          {"inserts", std::move(inserts)},
-          {"pull_not_to_exceed_kN", number(kN, s.pull_not_to_exceed)},
-          {"findings", std::move(findings)}};
+  Json told{{"kind", checks::word_for(s.kind)}, {"verdict", checks::word_for(s.verdict)},
+            {"load", load(s)},                  {"tilt_deg", number(deg, s.tilt)},
+            {"legs", std::move(legs)},          {"inserts", std::move(inserts)},
+            {"pull_not_to_exceed_kN", number(kN, s.pull_not_to_exceed)},
+            {"findings", std::move(findings)}};
+  if (s.turn) told["turn"] = turn(s);  // of a turn stage only
+  return told;
 }
 
 Json heading(Json plan) {

@@ -164,6 +164,20 @@ std::string load_lines(const StageReport& stage, const Report& report, const Ter
   return out;
 }
 
+std::string turn_lines(const StageReport& stage, const Report& report, const TerminalStyle& style) {
+  if (!stage.turn) return {};
+  const auto& turn = *stage.turn;
+  const auto angle = [&](Angle a) { return firstpick::print(a, report.units); };
+  std::string text = fmt::format("turned {} from {} to {}: the hook pulls most, {}, at {}", turn.how, angle(turn.from),
+                                 angle(turn.to), firstpick::print(turn.pull, report.units, Rounding::up),
+                                 angle(turn.pull_at));
+  if (turn.tail_pull)
+    text += fmt::format(", the second hook {} at {}", firstpick::print(*turn.tail_pull, report.units, Rounding::up),
+                        angle(turn.tail_at));
+  if (turn.balance) text += fmt::format("; past {} the hook is slack and it turns by itself", angle(*turn.balance));
+  return paragraph("  ", "  ", text + ".", style.width);
+}
+
 constexpr std::size_t subject_columns = 14, rule_columns = 23, figure_columns = 12, use_columns = 8;
 constexpr std::size_t row_columns = 4 + subject_columns + 1 + rule_columns + 2 * (1 + figure_columns) + 1 + use_columns;
 
@@ -222,16 +236,34 @@ std::vector<const Finding*> governing(const StageReport& stage) {
   return rows;
 }
 
+// In a turn each row has its own worst angle.
+std::string angles_of(const std::vector<const Finding*>& rows, const StageReport& stage, const TerminalStyle& style) {
+  if (!stage.turn) return {};
+  std::vector<std::pair<std::string, std::string>> at;  // situation, subjects with their rules
+  for (const Finding* f : rows) {
+    if (f->situation.empty() || !(f->utilization.value_or(0.0) > 0.0)) continue;
+    auto known = std::ranges::find(at, f->situation, &std::pair<std::string, std::string>::first);
+    if (known == at.end()) known = at.insert(at.end(), {f->situation, ""});
+    known->second += fmt::format("{}{} {}", known->second.empty() ? "" : ", ", f->subject, f->rule);
+  }
+  std::string out;
+  for (const auto& [situation, who] : at)
+    out += paragraph("  worst ", "    ", fmt::format("{}: {}", printable(situation), printable(who)), style.width);
+  return out;
+}
+
 std::string stage_text(const StageReport& stage, const Report& report, const TerminalStyle& style) {
   std::string out = fmt::format("\n{}  {}\n", checks::word_for(stage.kind), verdict_words(stage.verdict, style.colour));
   out += paragraph("  ", "  ",
                    fmt::format("rigging {}, {}", printable(stage.rigging), cranes_in_words(stage)), style.width);
   out += load_lines(stage, report, style);
+  out += turn_lines(stage, report, style);
   out += row_header(style.all_findings ? "on" : "governs", style);
   if (style.all_findings)
     for (const Finding& f : stage.findings) out += row(f, report, style);
   else
     for (const Finding* f : governing(stage)) out += row(*f, report, style);
+  out += angles_of(governing(stage), stage, style);
   return out;
 }
 

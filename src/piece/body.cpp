@@ -67,6 +67,7 @@ std::vector<Face> faces(const plan::Plan& plan, const Assembly& assembly,
     face.planar = is_planar(joined.face);
     face.normal = direction(middle_normal(joined.face));
     face.centroid = {moment.x / face.area, moment.y / face.area, moment.z / face.area};
+    if (face.planar) face.rings = face_rings(joined.face);
     made.push_back(std::move(face));
   }
   return made;

@@ -21,6 +21,9 @@ struct Face {
   Direction normal{};  // out of the concrete, at the middle of the face
   Area area{};
   Position centroid;
+  // Of a planar face: its outline first, then its openings; rings are not closed, curves are chords on the side of
+  // the concrete.
+  std::vector<std::vector<Position>> rings{};
 };
 
 // What the form grips: one entry for each [[form.contact]], in the plan's order.

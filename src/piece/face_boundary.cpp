@@ -8,6 +8,7 @@
 #include <cmath>
 
 #include <BRepAdaptor_Curve.hxx>
+#include <BRepAdaptor_Surface.hxx>
 #include <BRepBuilderAPI_MakeVertex.hxx>
 #include <BRepExtrema_DistShapeShape.hxx>
 #include <BRepTools.hxx>
@@ -16,6 +17,7 @@
 #include <TopExp_Explorer.hxx>
 #include <TopoDS.hxx>
 #include <TopoDS_Wire.hxx>
+#include <gp_Ax3.hxx>
 #include <gp_Circ.hxx>
 #include <gp_Lin.hxx>
 #include <gp_Vec2d.hxx>
@@ -194,6 +196,23 @@ Outline face_outline(const TopoDS_Face& face, const gp_Pnt& origin, const gp_Dir
       outline.holes.push_back(chords(way));
   }
   return outline;
+}
+
+std::vector<std::vector<Position>> face_rings(const TopoDS_Face& face) {
+  const gp_Ax3 axes = BRepAdaptor_Surface(face).Plane().Position();
+  const gp_Pnt origin = axes.Location();
+  const gp_Dir u = axes.XDirection(), v = axes.YDirection();
+  const Outline outline = face_outline(face, origin, u, v);
+  std::vector<std::vector<Position>> rings;
+  const auto add = [&](const std::vector<plan::PlanarPoint>& ring) {
+    std::vector<Position> placed;
+    for (const plan::PlanarPoint& p : ring)
+      placed.push_back(position(origin) + direction(u) * p.x + direction(v) * p.y);
+    rings.push_back(std::move(placed));
+  };
+  add(outline.outer);
+  for (const auto& hole : outline.holes) add(hole);
+  return rings;
 }
 
 }  // namespace firstpick::piece

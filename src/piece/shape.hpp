@@ -91,5 +91,6 @@ std::vector<InsertSite> insert_sites(const plan::Plan& plan, const Assembly& ass
 // Of a flat face: every edge, nearest first; and its boundary as chords in axes u, v with `origin` at zero.
 std::vector<EdgeDistance> edge_distances(const TopoDS_Face& face, const gp_Pnt& origin);
 Outline face_outline(const TopoDS_Face& face, const gp_Pnt& origin, const gp_Dir& u, const gp_Dir& v);
+std::vector<std::vector<Position>> face_rings(const TopoDS_Face& face);  // the same boundary in piece axes
 
 }  // namespace firstpick::piece

@@ -156,6 +156,25 @@ std::optional<Position> Fields::xyz(std::string_view name) {
   return Position{si_m[0] * m, si_m[1] * m, si_m[2] * m};
 }
 
+std::optional<std::array<Position, 2>> Fields::two_points(std::string_view name) {
+  const auto [key, node] = given_for(name, Count::two_points);
+  if (!node) return {};
+  const toml::array* list = list_in(*node, key, "two points", 2);
+  if (!list) return {};
+  if (list->size() > 2) {
+    reading_.faults.at(node->source(), fmt::format("'{}' needs two points; given: {}", key.name, list->size()),
+                       example_of(key));
+    return {};
+  }
+  std::array<Position, 2> points;
+  for (std::size_t i = 0; i < 2; ++i) {
+    const std::vector<double> si_m = numbers_in(*list->get(i), key, 3);
+    if (si_m.empty()) return {};
+    points[i] = {si_m[0] * m, si_m[1] * m, si_m[2] * m};
+  }
+  return points;
+}
+
 std::vector<PlanarPoint> Fields::points_in(const toml::node& node, const Key& key) {
   const toml::array* list = list_in(node, key, "at least 3 points", 3);
   if (!list) return {};

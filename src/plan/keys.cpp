@@ -18,6 +18,7 @@ const std::vector<Section>& sections() {
   static const std::vector<Section> all = [] {
     std::vector<Section> list = piece_sections();
     for (Section& each : lifting_sections()) list.push_back(std::move(each));
+    for (Section& each : stage_sections()) list.push_back(std::move(each));
     return list;
   }();
   return all;

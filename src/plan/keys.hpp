@@ -30,6 +30,7 @@ enum class Count {
   one,
   two,          // [a, b]
   three,        // along x, y, z
+  two_points,   // [[x, y, z], [x, y, z]]
   list,         // [a, b, ...], at least one
   one_or_list,  // a, or [a, b, ...]
   points,       // [[x, y], [x, y], [x, y], ...]: at least three corners
@@ -37,13 +38,13 @@ enum class Count {
   groups        // [[a, b], [c, d, e], ...]: each of at least two
 };
 
-enum class Limit { none, more_than_zero, not_negative, below_100_percent, at_least_one, up_to_90_deg };
+enum class Limit { none, more_than_zero, not_negative, below_100_percent, at_least_one, up_to_90_deg, up_to_180_deg };
 
 // Where the words of a key of Kind::word stand: in words.hpp, or in a table.
 enum class Words {
   none, unit_systems, shapes, axes, cures, insert_kinds, shank_types, purposes, hardware_kinds, stage_kinds,
-  maturity_functions, strength_curves,
-  rule_sets, concretes, finishes, steels, sling_kinds, hoist_classes, growth_curves
+  turn_methods, landings, restraints, maturity_functions, strength_curves,
+  rule_sets, concretes, finishes, steels, sling_kinds, hoist_classes, grounds, growth_curves
 };
 
 // What a key of Kind::name names: itself defined by it, or to be found elsewhere in the plan.
@@ -87,6 +88,7 @@ const SectionList& sections();
 const SectionList& strength_file_sections();
 std::vector<Section> piece_sections();    // its first part: key_list_piece.cpp
 std::vector<Section> lifting_sections();  // its second part: key_list_lifting.cpp
+std::vector<Section> stage_sections();    // what a stage holds: key_list_stage.cpp
 
 const Section& section(std::string_view path, const SectionList& list = sections());  // which must exist
 const Key* find_key(const Section& section, std::string_view name);

@@ -279,6 +279,40 @@ constexpr std::string_view word_for(StageKind kind) {
   return "";
 }
 
+enum class TurnMethod { edge, table, two_hooks };
+
+// How a turn stage turns the piece. Angles are those of the face that looks down as cast, from horizontal.
+struct Turn {
+  std::optional<TurnMethod> method;
+  std::optional<std::array<Position, 2>> about;  // two points of the edge it turns about, in piece axes
+  Angle from{}, to{};
+  std::optional<Angle> table_angle;              // up to there the piece lies on the tilting table
+  std::string tail_rigging, tail_crane;          // of the second hook
+  std::optional<Ratio> friction;                 // at the edge, stated instead of the table's
+  std::string ground;                            // key in tables/grounds.toml
+  std::string procedure;                         // number of the written turning procedure
+  Place place;
+};
+
+struct Bearer {                                  // one piece of dunnage under the piece
+  std::optional<std::array<Position, 2>> along;  // the ends of its centre line, in piece axes
+  Length width{};
+  Place place;
+};
+
+enum class LandingOn { flat, bearers };
+enum class Restraint { rack, brace, none };
+
+// What the piece is set down on at the end of a stage.
+struct Landing {
+  std::optional<LandingOn> on;
+  std::vector<Bearer> bearers;
+  std::optional<bool> level;
+  std::optional<Restraint> restrained;
+  std::optional<bool> legs_off;   // somebody checks that every leg is off before the hook moves
+  Place place;
+};
+
 struct Stage {
   StageKind kind = StageKind::strip;
   std::string rigging, crane;
@@ -287,6 +321,8 @@ struct Stage {
   // What somebody saw before the lift; not looked at is not the same as not there.
   std::optional<bool> hook_latch, exclusion_zone, tag_line, signaller;
   std::string critical_lift_plan;           // number of the written plan of a critical lift
+  std::optional<Turn> turn;
+  std::optional<Landing> landing;
   Place place;
 };
 

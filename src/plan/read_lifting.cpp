@@ -104,6 +104,8 @@ Stage read_stage(const toml::table& table, Reading& reading) {
   stage.tag_line = in.yes_no("tag_line");
   stage.signaller = in.yes_no("signaller");
   stage.critical_lift_plan = in.line("critical_lift_plan");
+  if (const toml::table* turn = in.inside("stage.turn")) stage.turn = read_turn(*turn, stage, reading);
+  if (const toml::table* landing = in.inside("stage.landing")) stage.landing = read_landing(*landing, reading);
   return stage;
 }
 

@@ -14,6 +14,8 @@ Sling read_sling(const toml::table& table, Reading& reading);
 Hardware read_hardware(const toml::table& table, Reading& reading);
 Crane read_crane(const toml::table& table, Reading& reading);
 Rigging read_rigging(const toml::table& table, Reading& reading);
+Turn read_turn(const toml::table& table, const Stage& stage, Reading& reading);
+Landing read_landing(const toml::table& table, Reading& reading);
 Stage read_stage(const toml::table& table, Reading& reading);
 
 }  // namespace firstpick::plan

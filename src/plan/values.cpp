@@ -23,6 +23,8 @@ std::string_view outside(Limit limit, double si) {
     case Limit::at_least_one: return si >= 1.0 ? "" : "must be at least 1";
     case Limit::up_to_90_deg:
       return si >= 0.0 && si <= (90.0 * deg).value() ? "" : "must be from 0 to 90 deg";
+    case Limit::up_to_180_deg:
+      return si >= 0.0 && si <= (180.0 * deg).value() ? "" : "must be from 0 to 180 deg";
   }
   return "must be finite";
 }

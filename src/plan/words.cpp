@@ -33,6 +33,9 @@ std::vector<std::string_view> fixed_words(Words words) {
     case Words::stage_kinds: return list(stage_words);
     case Words::maturity_functions: return list(maturity_function_words);
     case Words::strength_curves: return list(strength_curve_words);
+    case Words::turn_methods: return list(turn_method_words);
+    case Words::landings: return list(landing_words);
+    case Words::restraints: return list(restraint_words);
     default: return {};
   }
 }
@@ -46,6 +49,7 @@ std::vector<std::string_view> words_of(Words words, const tables::Tables& tables
     case Words::sling_kinds: return keys(tables.slings);
     case Words::hoist_classes: return keys(tables.hoists);
     case Words::growth_curves: return keys(tables.growth_curves);
+    case Words::grounds: return keys(tables.grounds);
     default: return fixed_words(words);
   }
 }
@@ -59,6 +63,7 @@ std::string_view table_of(Words words) {
     case Words::sling_kinds: return "tables/slings.toml";
     case Words::hoist_classes: return "tables/hoists.toml";
     case Words::growth_curves: return "tables/growth-curves.toml";
+    case Words::grounds: return "tables/grounds.toml";
     default: return {};
   }
 }

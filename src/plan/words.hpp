@@ -21,6 +21,9 @@ constexpr std::array<std::string_view, 3> cure_words = {"field", "match", "stand
 constexpr std::array<std::string_view, 6> stage_words = {
     word_for(StageKind::strip), word_for(StageKind::turn), word_for(StageKind::yard),
     word_for(StageKind::store), word_for(StageKind::haul), word_for(StageKind::set)};
+constexpr std::array<std::string_view, 3> turn_method_words = {"edge", "table", "two-hooks"};
+constexpr std::array<std::string_view, 2> landing_words = {"flat", "bearers"};
+constexpr std::array<std::string_view, 3> restraint_words = {"rack", "brace", "none"};
 constexpr std::array<std::string_view, 2> unit_system_words = {"us", "si"};
 constexpr std::array<std::string_view, 2> shank_type_words = {"bolt", "stud"};
 constexpr std::array<std::string_view, 9> insert_kind_words = {

@@ -142,6 +142,12 @@ RuleSet read_rule_set(const TableFile& file, EntryReader& read, Faults& faults) 
       .crane_planned_above = ratio("crane_planned_above", Limit::at_most_one),
       .crane_critical_above = ratio("crane_critical_above", Limit::at_most_one),
       .inspection_interval = read.quantity<Duration>("inspection_interval", Limit::positive),
+      .hook_off_plumb = read.quantity<Angle>("hook_off_plumb", Limit::acute),
+      .free_turn = read.quantity<Angle>("free_turn", Limit::acute),
+      .side_pull = read.quantity<Force>("side_pull", Limit::positive),
+      .maximum_roll = read.quantity<Angle>("maximum_roll", Limit::acute),
+      .pick_spacing = ratio("pick_spacing", Limit::at_most_one),
+      .minimum_tipping_angle = read.quantity<Angle>("minimum_tipping_angle", Limit::acute),
       .headed = headed_insert_model(read),
       .mandatory = read_mandatory(file, faults),
   };

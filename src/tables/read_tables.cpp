@@ -119,6 +119,7 @@ std::variant<Tables, std::vector<Diagnostic>> read_tables(const std::filesystem:
   result.concretes = read_table(tables, "concretes.toml", faults, concretes);
   result.slings = read_table(tables, "slings.toml", faults, slings);
   result.hoists = read_table(tables, "hoists.toml", faults, hoists);
+  result.grounds = read_table(tables, "grounds.toml", faults, grounds);
   result.specimens = read_table(tables, "specimens.toml", faults, specimens);
   // Without its file nothing more is said of a table than that.
   if (tables.contains("maturity.toml"))

@@ -121,6 +121,13 @@ struct RuleSet {
   Sourced<Ratio> crane_planned_above;    // share of the crane's rating: a written lift plan from here
   Sourced<Ratio> crane_critical_above;   // and a critical lift from here
   Sourced<Duration> inspection_interval; // of slings, hardware and cranes
+  // Turning, rolling, setting down
+  Sourced<Angle> hook_off_plumb;         // how far the hook line strays from plumb while a piece is turned
+  Sourced<Angle> free_turn;              // the most that a piece may turn by itself past its balance
+  Sourced<Force> side_pull;              // at the rim of a piece as it hangs: a hand, a tag line
+  Sourced<Angle> maximum_roll;           // under that pull
+  Sourced<Ratio> pick_spacing;           // of picks in line, over the length: less teeters
+  Sourced<Angle> minimum_tipping_angle;  // of a piece that was set down
 
   HeadedInsertModel headed;
   std::vector<Mandatory> mandatory;

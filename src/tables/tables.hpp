@@ -38,6 +38,10 @@ struct HoistClass {  // hoists.toml: phi = phi_min + beta * v
   Sourced<Ratio> phi_min;
   Sourced<decltype(Ratio{} / Speed{})> beta;
 };
+struct Ground {  // grounds.toml: what the edge stands on while a piece is turned about it
+  std::string key;
+  Sourced<Ratio> friction;
+};
 struct SpecimenKind {  // specimens.toml: to the strength of a standard cylinder
   std::string key;     // "cylinder 4x8 in", "cube 150 mm": shape and size as a plan writes them
   std::string shape;   // "cylinder" | "cube"
@@ -79,6 +83,7 @@ struct Tables {
   std::map<std::string, ConcreteKind> concretes;
   std::map<std::string, SlingKind> slings;
   std::map<std::string, HoistClass> hoists;
+  std::map<std::string, Ground> grounds;
   std::map<std::string, SpecimenKind> specimens;
   std::optional<MaturityConstants> maturity;    // absent only in tables made by hand
   std::map<std::string, GrowthCurve> growth_curves;

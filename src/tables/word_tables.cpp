@@ -54,6 +54,12 @@ std::map<std::string, SlingKind> slings(EntryReader& read) {
   });
 }
 
+std::map<std::string, Ground> grounds(EntryReader& read) {
+  return rows(read, [&](const std::string& word) {
+    return Ground{.key = word, .friction = read.quantity<Ratio>("friction", Limit::positive, word)};
+  });
+}
+
 std::map<std::string, HoistClass> hoists(EntryReader& read) {
   using PerSpeed = decltype(HoistClass::beta.value);
   return rows(read, [&](const std::string& word) {

@@ -52,6 +52,7 @@ TEST_CASE("more density never lowers a utilization of a load at the centre of gr
     const Numbers after = utilizations(report_on("heavy.toml", plan_text(heavier(slab, factor))));
     REQUIRE(before.size() == after.size());
     for (const auto& [name, use] : after) {
+      if (name.find("roll-stability") != std::string::npos) continue;  // a heavier piece rolls less under one hand
       CAPTURE(i, factor, name, use, before.at(name));
       // 1e-8: legs of a given stiffness over load are solved again, to 1e-9 of the load
       CHECK(use >= before.at(name) * (1.0 - 1e-8) - 1e-9);

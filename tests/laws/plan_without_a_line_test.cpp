@@ -32,6 +32,7 @@ const std::map<std::string, std::string, std::less<>> optional_keys{
     {"[form]", "[[form.contact]] makes it by itself"},
     {"axis", "z unless said: another solid, whose weight is held against the drawing's"},
     {"cracked", "asked for by headed inserts only"},
+    {"hanger_bar", "recorded; no resistance is taken from it"},
     {"lifting_strength", "asked for by stages after the strip only"},
 };
 

@@ -107,11 +107,17 @@ inline tables::RuleSet hand_made_rules() {
           .crane_planned_above = made_ratio("crane_planned_above", 0.75),
           .crane_critical_above = made_ratio("crane_critical_above", 0.9),
           .inspection_interval = made("inspection_interval", Duration{365.0 * day}),
+          .hook_off_plumb = made("hook_off_plumb", Angle{3.0 * deg}),
+          .free_turn = made("free_turn", Angle{5.0 * deg}),
+          .side_pull = made("side_pull", Force{98.0 * newton}),
+          .maximum_roll = made("maximum_roll", Angle{10.0 * deg}),
+          .pick_spacing = made_ratio("pick_spacing", 0.25),
+          .minimum_tipping_angle = made("minimum_tipping_angle", Angle{10.0 * deg}),
           .headed = hand_made_headed_model(),
           .mandatory = {}};
 }
 
-// Finishes smooth (1 kPa) and rough (3 kPa); hoist class slow (1.1 + 0.34 v); specimens 4x8 in (1) and cube
+// Finishes smooth (1 kPa) and rough (3 kPa); hoist class slow (1.1 + 0.34 v); ground yard (0.4); specimens 4x8 in (1) and cube
 // 150 mm (0.8).
 inline tables::Tables hand_made_tables() {
   tables::Tables tables;
@@ -120,6 +126,7 @@ inline tables::Tables hand_made_tables() {
   tables.hoists.emplace(
       "slow", tables::HoistClass{"slow", made_ratio("phi_min.slow", 1.1),
                                  made("beta.slow", decltype(Ratio{} / Speed{})::from_value(0.34))});
+  tables.grounds.emplace("yard", tables::Ground{"yard", made_ratio("mu.yard", 0.4)});
   tables.specimens.emplace("cylinder 4x8 in",
                            tables::SpecimenKind{"cylinder 4x8 in", "cylinder", 4.0 * inch, 8.0 * inch,
                                                 made_ratio("to_cylinder.4x8", 1.0)});

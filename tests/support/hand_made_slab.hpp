@@ -124,6 +124,11 @@ inline plan::Plan slab_plan() {
   strip.crane = "bay";
   strip.at = plan::Timestamp{tested_second + 3600, false, "2026-03-03T08:10:00"};
   strip.hook_latch = strip.exclusion_zone = strip.tag_line = strip.signaller = true;
+  plan::Landing floor;
+  floor.on = plan::LandingOn::flat;
+  floor.level = true;
+  floor.legs_off = true;
+  strip.landing = floor;
   plan.stages = {strip};
   return plan;
 }

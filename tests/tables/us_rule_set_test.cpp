@@ -106,6 +106,12 @@ TEST_CASE("29 CFR: factors of the regulation as printed") {
   check(us().maximum_tilt, 5, deg, Basis::choice, "");
   check(us().flat_piece, 0.2, Basis::choice, "");
   check(us().edge_shear, 0.05, Basis::choice, "");
+  check(us().hook_off_plumb, 3, deg, Basis::choice, "");
+  check(us().free_turn, 5, deg, Basis::choice, "");
+  check(us().side_pull, 98, newton, Basis::choice, "");
+  check(us().maximum_roll, 10, deg, Basis::choice, "");
+  check(us().pick_spacing, 0.25, Basis::choice, "");
+  check(us().minimum_tipping_angle, 10, deg, Basis::choice, "");
   CHECK(us().insert_factor.source.title ==
         "29 CFR 1926.704, Requirements for precast concrete, text of 8 November 2024");
 }

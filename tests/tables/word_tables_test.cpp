@@ -99,6 +99,17 @@ TEST_CASE("design factors of slings") {
   CHECK(tables.slings.contains("wire-rope"));
 }
 
+// Second-hand: 0.4 and 0.1, design values for stability.
+TEST_CASE("friction under an edge") {
+  const Tables tables = shipped();
+  REQUIRE(tables.grounds.size() == 2);
+  for (const auto& [ground, mu] : {std::pair{"concrete", 0.4}, std::pair{"steel", 0.1}}) {
+    CAPTURE(ground);
+    CHECK(tables.grounds.at(ground).friction.value.value() == mu);
+    CHECK(tables.grounds.at(ground).friction.source.basis == Basis::quoted);
+  }
+}
+
 // The factors at 0.05 to 1.00 m/s follow from phi_min and beta; computed by hand from the two columns.
 TEST_CASE("dynamic factors of hoist classes") {
   struct Row {

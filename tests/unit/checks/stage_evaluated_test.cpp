@@ -8,7 +8,7 @@ using namespace firstpick;
 using namespace firstpick::checks;
 using namespace firstpick::tests;
 
-TEST_CASE("stage-evaluated: lifts by crane are evaluated, turning is not") {
+TEST_CASE("stage-evaluated: lifts by crane are evaluated, a turn only when it is told") {
   SlabLift lift;
   using plan::StageKind;
   for (const StageKind kind : {StageKind::strip, StageKind::yard, StageKind::store, StageKind::haul, StageKind::set}) {
@@ -20,4 +20,6 @@ TEST_CASE("stage-evaluated: lifts by crane are evaluated, turning is not") {
   const Finding finding = finding_for("stage-evaluated", "SL-1", lift.facts());
   CHECK(finding.result == Result::missing);
   check_says_why(finding);
+  lift.stage().turn = plan::Turn{};
+  CHECK(finding_for("stage-evaluated", "SL-1", lift.facts()).result == Result::pass);
 }

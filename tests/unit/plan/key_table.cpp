@@ -58,6 +58,7 @@ std::string counted(Count count, const std::string& one) {
     case Count::one: return one;
     case Count::two: return "2 of: " + one;
     case Count::three: return "3 of: " + one;
+    case Count::two_points: return "2 points, each 3 of: " + one;
     case Count::list: return "list of: " + one;
     case Count::one_or_list: return one + "; or a list";
     case Count::points: return "list of 3 or more points, each 2 of: " + one;
@@ -75,6 +76,7 @@ std::string_view limit(Limit limit) {
     case Limit::below_100_percent: return ", 0 to less than 100 %";
     case Limit::at_least_one: return ", 1 or more";
     case Limit::up_to_90_deg: return ", 0 to 90 deg";
+    case Limit::up_to_180_deg: return ", 0 to 180 deg";
   }
   return "";
 }

@@ -1,0 +1,157 @@
+#include "checks/turn_situations.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include <fmt/format.h>
+
+#include "checks/insert_modes.hpp"
+#include "demands/worst_angle.hpp"
+#include "resistances/interaction.hpp"
+#include "units/print.hpp"
+
+namespace firstpick::checks {
+
+namespace {
+
+void refuse(StageFacts& facts, const NotAssessed& why) {
+  facts.turning = why;
+  facts.hanging = why;
+  facts.gear_situations = why;
+  facts.insert_situations = why;
+}
+
+std::vector<Situation> situations_of(const demands::TurnPose& pose, UnitSystem units) {
+  std::vector<Situation> all;
+  for (const demands::Sharing& sharing : pose.sharings) {
+    std::string name = fmt::format("turned to {}", print(pose.angle, units));
+    if (!sharing.name.empty()) name += ", " + sharing.name;
+    all.push_back({std::move(name), sharing.legs, !sharing.name.empty(), true});
+  }
+  return all;
+}
+
+Outcome<std::vector<Situation>> situations_at(const std::vector<demands::TurnedPiece>& pieces,
+                                              const std::vector<Angle>& angles, UnitSystem units) {
+  std::vector<Situation> all;
+  for (const demands::TurnedPiece& piece : pieces)
+    for (const Angle& angle : angles) {
+      const auto pose = pose_at(piece, angle);
+      if (const auto* gap = std::get_if<NotAssessed>(&pose)) return *gap;
+      for (Situation& one : situations_of(std::get<demands::TurnPose>(pose), units)) all.push_back(std::move(one));
+    }
+  return all;
+}
+
+// The largest utilization of an insert, by one way to fail or by tension and shear at once (no mode), at an angle.
+double use_at(const StageFacts& facts, const demands::TurnedPiece& piece, std::size_t insert, std::optional<Mode> mode,
+              Angle angle) {
+  const auto felt = on_inserts(situations_at({piece}, {angle}, facts.plan.piece.units), facts.plan, facts.rigging,
+                               facts.body);
+  if (!is_assessed(felt)) return std::nan("");
+  Trace silent;
+  double most = 0.0;
+  for (const InsertSituation& situation : std::get<std::vector<InsertSituation>>(felt)) {
+    const auto use = [&](Mode one) {
+      return check_mode(one, facts, situation, insert, silent).comparison.utilization.value_or(0.0);
+    };
+    if (mode) {
+      most = std::max(most, use(*mode));
+      continue;
+    }
+    double tension = 0.0, shear = 0.0;
+    for (const Mode one : all_modes) {
+      double& side = in_tension(one) ? tension : shear;
+      side = std::max(side, use(one));
+    }
+    most = std::max(most, resistances::interaction_utilization(Ratio{tension}, Ratio{shear}, facts.rules.headed, silent)
+                              .value());
+  }
+  return most;
+}
+
+std::vector<Angle> worst_for_inserts(const StageFacts& facts, const demands::TurnedPiece& piece,
+                                     const std::vector<Angle>& samples) {
+  std::vector<std::optional<Mode>> ways{std::nullopt};
+  ways.insert(ways.end(), all_modes.begin(), all_modes.end());
+  std::vector<Angle> found;
+  for (const plan::Leg& leg : facts.rigging->legs) {
+    const auto insert = std::ranges::find(facts.plan.inserts, leg.to, &plan::Insert::id);
+    if (insert == facts.plan.inserts.end() || insert->kind != "headed") continue;
+    const auto index = static_cast<std::size_t>(insert - facts.plan.inserts.begin());
+    for (const auto& mode : ways)
+      found.push_back(demands::worst_angle(
+          samples, [&](Angle angle) { return use_at(facts, piece, index, mode, angle); }));
+  }
+  return found;
+}
+
+Outcome<std::vector<demands::TurnedPiece>> pieces_of(const StageFacts& facts,
+                                                     const std::vector<loads::LoadSet>& sets) {
+  std::vector<demands::TurnedPiece> pieces;
+  for (const loads::LoadSet& set : sets) {
+    auto piece = turned_piece(facts.plan, facts.stage, facts.body, set);
+    if (const auto* gap = std::get_if<NotAssessed>(&piece)) return *gap;
+    pieces.push_back(std::move(std::get<demands::TurnedPiece>(piece)));
+  }
+  if (pieces.empty()) return NotAssessed{"no load set acts in this stage", {}};
+  return pieces;
+}
+
+// A piece taken off a table hangs on its legs in the end: the situations of that behind those of the turn.
+std::optional<NotAssessed> add_hanging(StageFacts& facts, const std::vector<loads::LoadSet>& sets,
+                                       std::vector<Situation>& all) {
+  for (const loads::LoadSet& set : sets) {
+    auto hung = shared(facts.plan, facts.rigging, set, facts.rules, std::get<Direction>(facts.up_after));
+    if (const auto* gap = std::get_if<NotAssessed>(&hung)) return *gap;
+    auto& found = std::get<Shared>(hung);
+    if (!is_assessed(facts.hanging)) facts.hanging = found.hanging;
+    for (Situation& one : found.situations) all.push_back(std::move(one));
+  }
+  return {};
+}
+
+}  // namespace
+
+void add_turn(StageFacts& facts) {
+  facts.joined = rigging_of_turn(facts.plan, facts.stage);
+  if (facts.joined) facts.rigging = facts.joined.get();
+  const auto& load = std::get<loads::StageLoad>(facts.load);
+  const auto gear = pieces_of(facts, load.gear_loads), inserts = pieces_of(facts, load.insert_loads);
+  if (const auto* gap = std::get_if<NotAssessed>(&gear)) return refuse(facts, *gap);
+  if (const auto* gap = std::get_if<NotAssessed>(&inserts)) return refuse(facts, *gap);
+  const auto range = range_of(facts.stage);
+  if (const auto* gap = std::get_if<NotAssessed>(&range)) return refuse(facts, *gap);
+  const auto& for_legs = std::get<std::vector<demands::TurnedPiece>>(gear);
+  const auto& for_inserts = std::get<std::vector<demands::TurnedPiece>>(inserts);
+
+  auto swept = turn_sweep(for_legs.front(), std::get<TurnRange>(range), facts.plan, facts.body, facts.rules);
+  if (const auto* gap = std::get_if<NotAssessed>(&swept)) return refuse(facts, *gap);
+  auto& sweep = std::get<TurnSweep>(swept);
+  std::vector<Angle> swept_angles;
+  for (const demands::TurnPose& pose : sweep.poses) swept_angles.push_back(pose.angle);
+  std::vector<Angle> angles = swept_angles;
+  for (const demands::TurnedPiece& piece : for_inserts)
+    for (const Angle& angle : worst_for_inserts(facts, piece, swept_angles)) angles.push_back(angle);
+  angles = in_order(std::move(angles));
+
+  const UnitSystem units = facts.plan.piece.units;
+  auto legs = situations_at(for_legs, angles, units), felt = situations_at(for_inserts, angles, units);
+  if (const auto* gap = std::get_if<NotAssessed>(&legs)) return refuse(facts, *gap);
+  if (const auto* gap = std::get_if<NotAssessed>(&felt)) return refuse(facts, *gap);
+  sweep.poses.clear();
+  for (const Angle& angle : angles) sweep.poses.push_back(std::get<demands::TurnPose>(pose_at(for_legs.front(), angle)));
+
+  facts.hanging = NotAssessed{"the piece is turned, it does not hang free", {}};
+  if (for_legs.front().method == plan::TurnMethod::table) {
+    if (auto gap = add_hanging(facts, load.gear_loads, std::get<std::vector<Situation>>(legs)))
+      return refuse(facts, *gap);
+    if (auto gap = add_hanging(facts, load.insert_loads, std::get<std::vector<Situation>>(felt)))
+      return refuse(facts, *gap);
+  }
+  facts.gear_situations = std::move(legs);
+  facts.insert_situations = on_inserts(felt, facts.plan, facts.rigging, facts.body);
+  facts.turning = std::move(sweep);
+}
+
+}  // namespace firstpick::checks

@@ -1,0 +1,76 @@
+// Rolling under a side pull: the closed form, its limits, and the worst line of picks.
+
+#include <catch2/catch.hpp>
+
+#include <cmath>
+
+#include "demands/side_pull.hpp"
+
+using namespace firstpick;
+using namespace firstpick::demands;
+
+namespace {
+
+Moment moment(double newton_metres) { return Moment::from_value(newton_metres); }
+
+piece::Body disc_like_box() {
+  piece::Body body;
+  body.lowest = {-1.0 * m, -1.0 * m, 0.0 * m};
+  body.highest = {1.0 * m, 1.0 * m, 0.2 * m};
+  body.faces.push_back({.planar = false});
+  return body;
+}
+
+}  // namespace
+
+TEST_CASE("in line: asin(M / (W z))") {
+  for (const double pull : {1.0, 50.0, 99.9})
+    CHECK(roll_under(moment(pull), 1000.0 * newton, 0.0 * m, 0.1 * m).value() == Approx(std::asin(pull / 100.0)));
+}
+
+TEST_CASE("a leg holds the piece up to W d, and past W R nothing does") {
+  const Force w = 1000.0 * newton;
+  CHECK(roll_under(moment(300.0), w, 0.3 * m, 0.4 * m) == Angle{});
+  CHECK(roll_under(moment(301.0), w, 0.3 * m, 0.4 * m) > Angle{});
+  const Angle at_most = roll_under(moment(500.0), w, 0.3 * m, 0.4 * m);
+  CHECK(at_most.value() == Approx(M_PI / 2.0 - std::atan2(0.3, 0.4)));
+  CHECK(in(deg, roll_under(moment(500.1), w, 0.3 * m, 0.4 * m)) == Approx(180.0));
+  const Angle some = roll_under(moment(400.0), w, 0.3 * m, 0.4 * m);
+  CHECK(1000.0 * (0.3 * std::cos(some.value()) + 0.4 * std::sin(some.value())) == Approx(400.0));
+}
+
+TEST_CASE("not below its picks, without weight, or with what is no number, it rolls over") {
+  const Force w = 1000.0 * newton;
+  CHECK(in(deg, roll_under(moment(1.0), w, 0.0 * m, 0.0 * m)) == Approx(180.0));
+  CHECK(in(deg, roll_under(moment(0.0), w, 0.0 * m, 0.0 * m)) == Approx(180.0));
+  CHECK(in(deg, roll_under(moment(400.0), w, 0.3 * m, -0.1 * m)) == Approx(180.0));
+  CHECK(roll_under(moment(100.0), w, 0.3 * m, -0.1 * m) == Angle{});
+  CHECK(in(deg, roll_under(moment(std::nan("")), w, 0.3 * m, 0.1 * m)) == Approx(180.0));
+  CHECK(in(deg, roll_under(moment(1.0), std::nan("") * newton, 0.3 * m, 0.1 * m)) == Approx(180.0));
+  CHECK(in(deg, roll_under(moment(1.0), w, std::nan("") * m, 0.1 * m)) == Approx(180.0));
+}
+
+TEST_CASE("two picks in line roll about their line, a third beside it holds") {
+  const piece::Body body = disc_like_box();
+  const Position centre{0.0 * m, 0.0 * m, 0.1 * m};
+  const Direction up{0.0, 0.0, 1.0};
+  const Position a{-0.5 * m, 0.0 * m, 0.2 * m}, b{0.5 * m, 0.0 * m, 0.2 * m}, c{0.0 * m, 0.6 * m, 0.2 * m},
+      d{0.0 * m, -0.6 * m, 0.2 * m};
+  const auto two = worst_roll({a, b}, centre, 1000.0 * newton, 50.0 * newton, body, up);
+  REQUIRE(std::holds_alternative<Roll>(two));
+  CHECK(std::get<Roll>(two).angle.value() == Approx(std::asin(0.5)));
+  const auto four = worst_roll({a, b, c, d}, centre, 1000.0 * newton, 50.0 * newton, body, up);
+  CHECK(std::get<Roll>(four).angle == Angle{});
+  const auto one = worst_roll({{0.0 * m, 0.0 * m, 0.2 * m}}, centre, 1000.0 * newton, 50.0 * newton, body, up);
+  CHECK(std::get<Roll>(one).angle.value() == Approx(std::asin(0.5)));
+  CHECK_FALSE(is_assessed(worst_roll({}, centre, 1000.0 * newton, 50.0 * newton, body, up)));
+}
+
+TEST_CASE("a heavier piece rolls less, a harder pull more") {
+  double before = 0.0;
+  for (const double weight : {4000.0, 2000.0, 1000.0, 600.0}) {
+    const double phi = roll_under(moment(55.0), weight * newton, 0.01 * m, 0.1 * m).value();
+    CHECK(phi > before);
+    before = phi;
+  }
+}

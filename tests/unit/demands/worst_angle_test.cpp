@@ -1,0 +1,38 @@
+// The search for the worst angle finds a maximum between its samples.
+
+#include <catch2/catch.hpp>
+
+#include <cmath>
+
+#include "demands/worst_angle.hpp"
+
+using namespace firstpick;
+using namespace firstpick::demands;
+
+TEST_CASE("samples hold both ends and are no farther apart than the step") {
+  const auto all = angles_between(90.0 * deg, 0.0 * deg, 3.0 * deg);
+  REQUIRE(all.size() == 31);
+  CHECK(all.front() == Angle{});
+  CHECK(in(deg, all.back()) == Approx(90.0));
+  const auto odd = angles_between(10.0 * deg, 17.0 * deg, 3.0 * deg);
+  REQUIRE(odd.size() == 4);
+  for (std::size_t i = 1; i < odd.size(); ++i) CHECK(in(deg, odd[i] - odd[i - 1]) <= 3.0);
+}
+
+TEST_CASE("a smooth maximum, a kink, and one at either end are found") {
+  const auto samples = angles_between(0.0 * deg, 90.0 * deg, 3.0 * deg);
+  for (double peak = 0.4; peak < 90.0; peak += 7.3) {
+    const auto smooth = worst_angle(samples, [&](Angle a) { return std::cos((a - peak * deg).value()); });
+    CHECK(in(deg, smooth) == Approx(peak).margin(1e-5));
+    const auto kink = worst_angle(samples, [&](Angle a) { return -std::abs(in(deg, a) - peak); });
+    CHECK(in(deg, kink) == Approx(peak).margin(1e-5));
+  }
+  CHECK(worst_angle(samples, [](Angle a) { return a.value(); }) == samples.back());
+  CHECK(worst_angle(samples, [](Angle a) { return -a.value(); }) == samples.front());
+}
+
+TEST_CASE("what is not a number is met, not passed over") {
+  const auto samples = angles_between(0.0 * deg, 90.0 * deg, 3.0 * deg);
+  const auto found = worst_angle(samples, [](Angle a) { return in(deg, a) > 50.0 ? std::nan("") : 1.0; });
+  CHECK(in(deg, found) > 50.0);
+}
