@@ -2,11 +2,13 @@
 
 #include <algorithm>
 #include <exception>
+#include <limits>
 #include <set>
 
 #include <fmt/format.h>
 
 #include "checks/crane_hook_load.hpp"
+#include "checks/lost_points.hpp"
 #include "checks/rule.hpp"
 #include "checks/standing_texts.hpp"
 #include "checks/verdict.hpp"
@@ -84,6 +86,15 @@ void tell_turn(const StageFacts& facts, StageReport& report) {
   report.turn = std::move(told);
 }
 
+void tell_losses(const StageFacts& facts, StageReport& report) {
+  if (!facts.tells_losses) return;
+  report.losses = lost_points(facts);
+  std::ranges::stable_sort(report.losses, [](const PointLoss& a, const PointLoss& b) {
+    constexpr double not_found = std::numeric_limits<double>::infinity();
+    return a.use.value_or(not_found) > b.use.value_or(not_found);
+  });
+}
+
 std::vector<Source> unconfirmed_in(const Trace& trace) {
   std::vector<Source> found;
   std::set<std::string> seen;
@@ -114,6 +125,7 @@ StageReport evaluate_stage(const StageFacts& facts, Trace& trace) {
   tell_turn(facts, report);
   tell_legs(facts, report);
   tell_inserts(facts, report);
+  tell_losses(facts, report);
   return report;
 }
 
@@ -145,7 +157,8 @@ Report evaluate_plan(const plan::Plan& plan, const piece::Body& body, const tabl
   const Anchorage prepared = anchorage(plan, body, rules, tables, trace);
   for (const plan::Stage& stage : plan.stages) {
     trace.about([&] { return fmt::format("{}: loads and strength", word_for(stage.kind)); });
-    const StageFacts facts = stage_facts(plan, stage, body, prepared, rules, tables, trace);
+    StageFacts facts = stage_facts(plan, stage, body, prepared, rules, tables, trace);
+    facts.tells_losses = true;
     report.stages.push_back(evaluate_stage(facts, trace));
     if (const auto* usable = std::get_if<Stress>(&facts.usable_strength)) report.usable_strength = *usable;
     if (const auto& required = report.stages.back().required_strength)

@@ -37,6 +37,15 @@ struct CraneReport {
   std::optional<Force> hook;   // everything that hangs on it, in its worst situation; absent where not assessed
 };
 
+// One point of the rigging that lets go, and the survivor that is asked for most of what breaks it.
+struct PointLoss {
+  std::string lost;            // "A1", "A1 and A2" on one rope
+  std::string survivor;
+  std::string_view rule;       // that knows what breaks it
+  std::optional<double> use;   // of what breaks it; absent: not found
+  std::string why;             // then
+};
+
 // A turn, with the angles at which most is asked.
 struct TurnReport {
   std::string how;                 // "about its edge", "off a tilting table", "between two hooks"
@@ -61,6 +70,7 @@ struct StageReport {
   std::optional<Stress> required_strength;
   std::vector<LegReport> legs;
   std::vector<InsertReport> inserts;
+  std::vector<PointLoss> losses;   // worst first; empty in a turn
   std::vector<Finding> findings;   // in the order of the rule list
 };
 

@@ -78,6 +78,7 @@ std::vector<Finding> insert_angle(const StageFacts& facts, Trace& trace);
 std::vector<Finding> turn_procedure(const StageFacts& facts, Trace& trace);
 std::vector<Finding> turn_slip(const StageFacts& facts, Trace& trace);
 std::vector<Finding> turn_runaway(const StageFacts& facts, Trace& trace);
+std::vector<Finding> point_loss(const StageFacts& facts, Trace& trace);
 std::vector<Finding> roll_stability(const StageFacts& facts, Trace& trace);
 std::vector<Finding> teeter(const StageFacts& facts, Trace& trace);
 std::vector<Finding> landing_stability(const StageFacts& facts, Trace& trace);

@@ -66,6 +66,7 @@ struct StageFacts {
   std::shared_ptr<const plan::Rigging> joined;        // keeps `rigging` of a turn stage
   std::optional<Outcome<TurnSweep>> turning;          // of a turn stage
   ModeTable modes;                                    // of the inserts, empty where the situations are not assessed
+  bool tells_losses = false;  // the report names what the loss of one point asks of the others, even if it does not decide
   bool in_words = true;  // false: who only asks for results is spared the sentences of headed inserts that fail
 };
 

@@ -64,6 +64,10 @@ std::vector<std::string> choices_of(const tables::RuleSet& rules) {
           : "legs share the load as equal elastic legs do",
       fmt::format("a piece that hangs more than {} out of level is not lifted",
                   print(rules.maximum_tilt.value, UnitSystem::si)),
+      rules.loss_of_a_point.value == tables::LossOfAPoint::report
+          ? std::string("what the loss of one point asks of the others is told and does not decide")
+          : fmt::format("a lift that would not survive the loss of one point is {}",
+                        rules.loss_of_a_point.value == tables::LossOfAPoint::hold ? "held" : "refused"),
       counted_in_words(rules),
       fmt::format("a side pull of {} at the rim may roll a hanging piece by {} at most; one that was set down leans {} "
                   "before it tips, or is held", print(rules.side_pull.value, UnitSystem::si),
@@ -87,7 +91,7 @@ std::vector<std::string> not_checked() {
       "cracking and bending of the piece, in any stage",
       "bending of the piece while it is turned, drag of the edge, a table that lets go late, a crane that does not follow",
       "ties on the vehicle, the ride, what stands or is stored on top, ground that gives way",
-      "loss of a leg or an insert while it hangs",
+      "the swing after one point lets go, and what it asks of beams and sheaves",
       "bending and buckling of lifting beams, and what their plates ask besides the rating",
       "limits of edge distance, spacing and reinforcement that the supplier sets for a rated insert",
       "how a clutch or a hook sits on the insert: engaged, the right way round, not worn",

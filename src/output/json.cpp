@@ -81,10 +81,17 @@ Json stage(const checks::StageReport& s) {
                        {"tension_kN", number(in(kN, insert.tension))},
                        {"shear_kN", number(in(kN, insert.shear))}});
   for (const auto& f : s.findings) findings.push_back(finding(f));
+  Json losses = Json::array();
+  for (const auto& loss : s.losses)
+    losses.push_back({{"lost", loss.lost}, {"survivor", loss.survivor}, {"rule", loss.rule},
+                      {"use_of_ultimate", number(loss.use)}, {"why", text_or_null(loss.why)}});
+  Json cranes = Json::array();
+  for (const auto& crane : s.cranes) cranes.push_back({{"id", crane.id}, {"hook_kN", number(kN, crane.hook)}});
   Json told{{"kind", checks::word_for(s.kind)}, {"verdict", checks::word_for(s.verdict)},
             {"load", load(s)},                  {"tilt_deg", number(deg, s.tilt)},
             {"legs", std::move(legs)},          {"inserts", std::move(inserts)},
-            {"pull_not_to_exceed_kN", number(kN, s.pull_not_to_exceed)},
+            {"cranes", std::move(cranes)},      {"pull_not_to_exceed_kN", number(kN, s.pull_not_to_exceed)},
+            {"losses", std::move(losses)},
             {"findings", std::move(findings)}};
   if (s.turn) told["turn"] = turn(s);  // of a turn stage only
   return told;

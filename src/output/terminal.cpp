@@ -6,6 +6,7 @@
 
 #include <fmt/format.h>
 
+#include "checks/lost_points.hpp"
 #include "checks/rule.hpp"
 #include "checks/standing_texts.hpp"
 #include "output/text_layout.hpp"
@@ -178,6 +179,20 @@ std::string turn_lines(const StageReport& stage, const Report& report, const Ter
   return paragraph("  ", "  ", text + ".", style.width);
 }
 
+// The worst of them; all of them where every finding is asked for.
+std::string loss_lines(const StageReport& stage, const TerminalStyle& style) {
+  std::string out;
+  for (const checks::PointLoss& loss : stage.losses) {
+    const bool holds = loss.use && *loss.use <= 1.0;
+    out += paragraph("  ", "  ",
+                     fmt::format("{}{}{}.", out.empty() ? "If one point lets go: " : "", printable(checks::in_words(loss)),
+                                 holds ? "" : loss.use ? ": it does not hold" : ""),
+                     style.width);
+    if (!style.all_findings) break;
+  }
+  return out;
+}
+
 constexpr std::size_t subject_columns = 14, rule_columns = 23, figure_columns = 12, use_columns = 8;
 constexpr std::size_t row_columns = 4 + subject_columns + 1 + rule_columns + 2 * (1 + figure_columns) + 1 + use_columns;
 
@@ -258,6 +273,7 @@ std::string stage_text(const StageReport& stage, const Report& report, const Ter
                    fmt::format("rigging {}, {}", printable(stage.rigging), cranes_in_words(stage)), style.width);
   out += load_lines(stage, report, style);
   out += turn_lines(stage, report, style);
+  out += loss_lines(stage, style);
   out += row_header(style.all_findings ? "on" : "governs", style);
   if (style.all_findings)
     for (const Finding& f : stage.findings) out += row(f, report, style);

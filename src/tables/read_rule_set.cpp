@@ -20,6 +20,8 @@ constexpr Words<InsertLoad, 2> insert_loads{
 constexpr Words<CraneLoad, 2> crane_loads{
     {{"with adhesion", CraneLoad::with_adhesion}, {"weight and gear", CraneLoad::weight_and_gear}}};
 constexpr Words<Sharing, 2> sharings{{{"statics", Sharing::statics}, {"elastic", Sharing::elastic}}};
+constexpr Words<LossOfAPoint, 3> losses{
+    {{"report", LossOfAPoint::report}, {"hold", LossOfAPoint::hold}, {"refuse", LossOfAPoint::refuse}}};
 constexpr Words<UsableStrength, 5> usable_strengths{
     {{"lowest", UsableStrength::lowest},
      {"mean", UsableStrength::mean},
@@ -120,6 +122,8 @@ RuleSet read_rule_set(const TableFile& file, EntryReader& read, Faults& faults) 
       .dynamic_factor = dynamic_factors(read),
       .bending_multiplier = bending_multipliers(read),
       .sharing = read.word<Sharing>("sharing", sharings),
+      .loss_step_factor = ratio("loss_step_factor", Limit::at_least_one),
+      .loss_of_a_point = read.word<LossOfAPoint>("loss_of_a_point", losses),
       .leg_stiffness_ratio = ratio("leg_stiffness_ratio", Limit::positive),
       .usable_strength = read.word<UsableStrength>("usable_strength", usable_strengths),
       .minimum_results = ratio("minimum_results", Limit::whole),

@@ -27,6 +27,7 @@ enum class UsableStrength {  // what a set of specimens is worth
   fractile_variation_unknown,
   tolerance_bound              // one-sided, normal
 };
+enum class LossOfAPoint { report, hold, refuse };  // what a lift is worth that would not survive it
 enum class MaturityUse { refused, validated_with_margin };  // whether maturity may stand in for specimens
 enum class BelowFloor {
   proportional,
@@ -92,6 +93,8 @@ struct RuleSet {
 
   // Sharing between legs
   Sourced<Sharing> sharing;
+  Sourced<Ratio> loss_step_factor;     // on the load of a point that lets go, as it comes on the others at once
+  Sourced<LossOfAPoint> loss_of_a_point;
   Sourced<Ratio>
       leg_stiffness_ratio;  // E A of a leg over the lifted load where the plan gives no axial stiffness
 

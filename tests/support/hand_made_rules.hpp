@@ -85,6 +85,8 @@ inline tables::RuleSet hand_made_rules() {
                              {"set", made_ratio("dynamic.set", 1.2)}},
           .bending_multiplier = {},
           .sharing = made("sharing", tables::Sharing::statics),
+          .loss_step_factor = made_ratio("loss_step_factor", 2.0),
+          .loss_of_a_point = made("loss_of_a_point", tables::LossOfAPoint::report),
           .leg_stiffness_ratio = made_ratio("leg_stiffness_ratio", 1000.0),
           .usable_strength = made("usable_strength", tables::UsableStrength::lowest),
           .minimum_results = made_ratio("minimum_results", 2.0),

@@ -178,6 +178,26 @@ TEST_CASE("wall cap, 2,000 lb on two inserts: one left alone keeps 2 of the 4 th
   CHECK(ultimate_lb / (2.0 * carried_lb) == Approx(1.0).margin(0.05));
 }
 
+TEST_CASE("wall cap, 2,000 lb: the report says that the loss of one of two inserts uses up just all of the other") {
+  // 4 ft x 1 ft x 3 ft 4 in at 150 lb/ft3. Each insert breaks at 4 x 1,000 lb; all of the cap, at once: 2 x 2,000 lb.
+  Told told{.solid = "shape = \"box\"\nsize = [\"4 ft\", \"1 ft\", \"40 in\"]\nat = [\"0 ft\", \"0 ft\", \"0 ft\"]",
+            .stated = "2000 lb",
+            .density = "150 lb/ft3",
+            .inserts = insert("A", "rated", "[\"1 ft\", \"0.5 ft\", \"40 in\"]") +
+                       insert("B", "rated", "[\"3 ft\", \"0.5 ft\", \"40 in\"]"),
+            .legs = leg("A", "4 ft") + leg("B", "4 ft")};
+  for (std::size_t at = told.inserts.find("load = \"1.3 t\""); at != std::string::npos;
+       at = told.inserts.find("load = \"1.3 t\""))
+    told.inserts.replace(at, 14, "load = \"1000 lb\"");
+  const auto stage = lift_of(told);
+  REQUIRE(stage.losses.size() == 2);
+  for (const checks::PointLoss& loss : stage.losses) {
+    CHECK(loss.rule == "insert-rating");
+    CHECK(loss.use.value() == Approx(1.0).margin(0.05));
+    CHECK(loss.use.value() == Approx(1.0).epsilon(1e-9));
+  }
+}
+
 TEST_CASE(
     "16 t on four inserts and clutches of 5 t: 0.80 hanging still, 1.109 with 1.2 and legs at 60 degrees") {
   // Four legs of their own here, and each clutch at a quarter: the sheaves of the report share by themselves.

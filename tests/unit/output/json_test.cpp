@@ -40,7 +40,7 @@ TEST_CASE("the keys and their nesting are those of format 1, in this order") {
   CHECK(keys(json["strength"]) == Keys{"usable_MPa", "required_MPa", "basis"});
   REQUIRE(json["stages"].size() == 1);
   const Json& stage = json["stages"][0];
-  CHECK(keys(stage) == Keys{"kind", "verdict", "load", "tilt_deg", "legs", "inserts", "pull_not_to_exceed_kN",
+  CHECK(keys(stage) == Keys{"kind", "verdict", "load", "tilt_deg", "legs", "inserts", "cranes", "pull_not_to_exceed_kN", "losses",
                              "findings"});
   CHECK(keys(stage["load"]) ==
         Keys{"weight_kN", "attached_kN", "adhesion_kN", "dynamic_factor", "total_kN", "hook_kN"});

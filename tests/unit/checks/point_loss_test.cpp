@@ -1,0 +1,186 @@
+// point-loss: what falls when one rope lets go, and what the others then carry.
+
+#include <catch2/catch.hpp>
+
+#include <algorithm>
+#include <string>
+#include <vector>
+
+#include "checks/evaluate.hpp"
+#include "checks/lost_points.hpp"
+#include "checks/rigging_without.hpp"
+#include "support/hand_made_slab.hpp"
+
+using namespace firstpick;
+using namespace firstpick::checks;
+using namespace firstpick::tests;
+
+namespace {
+
+plan::Leg leg_between(const std::string& from, const std::string& to) {
+  plan::Leg leg = leg_to(to);
+  leg.from = from;
+  return leg;
+}
+
+std::vector<std::string> ends_of(const plan::Rigging& rigging) {
+  std::vector<std::string> ends;
+  for (const plan::Leg& leg : rigging.legs) ends.push_back(leg.to);
+  return ends;
+}
+
+using Ends = std::vector<std::string>;
+
+plan::Rigging beam_over_two() {
+  plan::Beam beam;
+  beam.id = "spreader";
+  beam.weight = 0.5 * kN;
+  beam.points = {{"up-1", {-0.5 * m, 0.0 * m, 0.1 * m}, {}}, {"up-2", {0.5 * m, 0.0 * m, 0.1 * m}, {}},
+                 {"low-1", {-1.0 * m, 0.0 * m, -0.1 * m}, {}}, {"low-2", {1.0 * m, 0.0 * m, -0.1 * m}, {}}};
+  plan::Rigging rigging;
+  rigging.id = "below a beam";
+  rigging.beams = {beam};
+  rigging.legs = {leg_to("up-1"), leg_to("up-2"), leg_between("low-1", "A1"), leg_between("low-2", "A2")};
+  return rigging;
+}
+
+plan::Rigging sheave_and_a_leg() {
+  plan::Sheave sheave;
+  sheave.id = "roller";
+  sheave.weight = 0.1 * kN;
+  plan::Rigging rigging;
+  rigging.id = "below a sheave";
+  rigging.sheaves = {sheave};
+  rigging.legs = {leg_to("roller"), leg_between("roller", "A1"), leg_between("roller", "A2"), leg_to("A3")};
+  return rigging;
+}
+
+// Two legs to opposite corners, inserts rated by their supplier. 2.4 m3 x 2400 kg/m3 x 1.03 x 9.80665 m/s2.
+struct TwoLegs : SlabLift {
+  TwoLegs() {
+    plan.riggings[0].equalised.clear();
+    plan.riggings[0].legs = {leg_to("A1"), leg_to("A3")};
+    plan.inserts = {rated_insert_at("A1", 1.0 * m, 0.5 * m), rated_insert_at("A3", 3.0 * m, 1.5 * m)};
+  }
+  double weight_kN = 2.4 * 2400.0 * 1.03 * 9.80665 / 1000.0;
+};
+
+}  // namespace
+
+TEST_CASE("legs of one rope let go together, every other leg by itself") {
+  SlabLift lift;
+  using Ropes = std::vector<std::vector<std::size_t>>;
+  CHECK(ropes_of(lift.plan.riggings[0]) == Ropes{{0, 1}, {2}, {3}});
+  CHECK(ropes_of(sheave_and_a_leg()) == Ropes{{0}, {1, 2}, {3}});
+  CHECK(ropes_of(beam_over_two()) == Ropes{{0}, {1}, {2}, {3}});
+}
+
+TEST_CASE("what falls with a leg: its rope, what hung on it, what it alone carried") {
+  const plan::Rigging beam = beam_over_two();
+  CHECK(ends_of(rigging_without(beam, {2})) == Ends{"up-1", "up-2", "A2"});
+  CHECK(rigging_without(beam, {2}).beams.size() == 1);
+  CHECK(ends_of(rigging_without(beam, {0})) == Ends{"up-2", "A1", "A2"});
+  CHECK(ends_of(rigging_without(beam, {0, 1})).empty());
+  CHECK(rigging_without(beam, {0, 1}).beams.empty());
+  CHECK(ends_of(rigging_without(beam, {2, 3})).empty());
+
+  const plan::Rigging sheave = sheave_and_a_leg();
+  CHECK(ends_of(rigging_without(sheave, {0})) == Ends{"A3"});
+  CHECK(ends_of(rigging_without(sheave, {1})) == Ends{"A3"});
+  CHECK(rigging_without(sheave, {1}).sheaves.empty());
+  CHECK(ends_of(rigging_without(sheave, {3})) == Ends{"roller", "A1", "A2"});
+
+  SlabLift lift;
+  const plan::Rigging left = rigging_without(lift.plan.riggings[0], {0, 1});
+  CHECK(ends_of(left) == Ends{"A3", "A4"});
+  CHECK(left.equalised.empty());
+}
+
+TEST_CASE("a rope that loses a sheave at one end runs out with all it carried") {
+  plan::Rigging rigging = sheave_and_a_leg();
+  rigging.sheaves.push_back(rigging.sheaves[0]);
+  rigging.sheaves[1].id = "upper";
+  rigging.legs = {leg_to("upper"), leg_between("upper", "roller"), leg_between("upper", "A3"),
+                  leg_between("roller", "A1"), leg_between("roller", "A2"), leg_to("A4")};
+  CHECK(ends_of(rigging_without(rigging, {3})) == Ends{"A4"});
+}
+
+TEST_CASE("without one of two legs the other carries all of it at once") {
+  TwoLegs lift;
+  const auto losses = lost_points(lift.facts());
+  REQUIRE(losses.size() == 2);
+  CHECK(losses[0].lost == "A1");
+  CHECK(losses[0].survivor == "A3");
+  CHECK(losses[0].rule == "insert-rating");
+  CHECK(losses[0].use.value() == Approx(2.0 * lift.weight_kN / (4.0 * 30.0)).epsilon(1e-9));
+  CHECK(losses[1].lost == "A3");
+  CHECK(losses[1].survivor == "A1");
+  CHECK(in_words(losses[0]) == "without A1, A3 is asked for 0.97 of what breaks it (insert-rating)");
+}
+
+TEST_CASE("a dynamic factor larger than the step takes its place") {
+  TwoLegs lift;
+  lift.stage().dynamic_factor = Ratio{2.5};
+  CHECK(lost_points(lift.facts()).at(0).use.value() == Approx(2.5 * lift.weight_kN / 120.0).epsilon(1e-9));
+}
+
+TEST_CASE("the weight of the loss is the rule set's choice: report, hold, refuse") {
+  TwoLegs lift;
+  for (plan::Insert& insert : lift.plan.inserts) insert.rating->load = 20.0 * kN;  // 2 W over 80 kN: 1.45
+  const auto finding_in = [&](tables::LossOfAPoint weight) {
+    lift.rules.loss_of_a_point.value = weight;
+    StageFacts facts = lift.facts();
+    facts.tells_losses = true;
+    return finding_for("point-loss", "four legs", facts);
+  };
+  CHECK(finding_in(tables::LossOfAPoint::report).result == Result::note);
+  CHECK(finding_in(tables::LossOfAPoint::hold).result == Result::missing);
+  const Finding refused = finding_in(tables::LossOfAPoint::refuse);
+  CHECK(refused.result == Result::fail);
+  check_says_why(refused);
+  // Nobody asks for the report: only a rule set that decides by it pays for it.
+  lift.rules.loss_of_a_point.value = tables::LossOfAPoint::report;
+  CHECK(finding_for("point-loss", "four legs", lift.facts()).result == Result::pass);
+  lift.rules.loss_of_a_point.value = tables::LossOfAPoint::refuse;
+  CHECK(finding_for("point-loss", "four legs", lift.facts()).result == Result::fail);
+}
+
+TEST_CASE("point-loss: what is asked just what breaks it still holds, a little more does not") {
+  TwoLegs lift;
+  lift.rules.loss_of_a_point.value = tables::LossOfAPoint::refuse;
+  const auto with_rating = [&](double load_kN) {
+    for (plan::Insert& insert : lift.plan.inserts) insert.rating->load = load_kN * kN;
+    return finding_for("point-loss", "four legs", lift.facts()).result;
+  };
+  const double even = 2.0 * lift.weight_kN / 4.0;
+  CHECK(with_rating(even * (1.0 + 1e-9)) == Result::pass);
+  CHECK(with_rating(even * (1.0 - 1e-9)) == Result::fail);
+}
+
+TEST_CASE("point-loss: one leg alone, no strength and no load are not survived by default") {
+  TwoLegs lift;
+  lift.rules.loss_of_a_point.value = tables::LossOfAPoint::refuse;
+  SECTION("one leg") { lift.plan.riggings[0].legs.resize(1); }
+  SECTION("no strength") { lift.plan.concrete.evidence.reset(); }
+  SECTION("no load") { lift.plan.concrete.density_tolerance.reset(); }
+  SECTION("no hardware") { lift.leg(1).hardware = ""; }
+  const Finding finding = finding_for("point-loss", "four legs", lift.facts());
+  CHECK(finding.result == Result::missing);
+  check_says_why(finding);
+}
+
+TEST_CASE("the report tells every loss, the worst first; a turn has none") {
+  TwoLegs lift;
+  Trace silent;
+  StageFacts facts = lift.facts();
+  CHECK(evaluate_stage(facts, silent).losses.empty());
+  facts.tells_losses = true;
+  lift.plan.inserts[1].rating->load = 20.0 * kN;
+  const StageReport report = evaluate_stage(facts, silent);
+  REQUIRE(report.losses.size() == 2);
+  CHECK(report.losses[0].survivor == "A3");
+  CHECK(report.losses[0].use.value() > report.losses[1].use.value());
+  lift.stage().kind = plan::StageKind::turn;
+  CHECK(lost_points(lift.facts()).empty());
+  CHECK(finding_for("point-loss", "four legs", lift.facts()).result == Result::pass);
+}
