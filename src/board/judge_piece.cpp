@@ -1,0 +1,102 @@
+#include "board/judge_piece.hpp"
+
+#include <fmt/format.h>
+
+#include "board/expected_strength.hpp"
+#include "board/governing.hpp"
+#include "board/pour_evidence.hpp"
+#include "board/zoned_times.hpp"
+#include "checks/evaluate.hpp"
+
+namespace firstpick::board {
+
+namespace {
+
+constexpr const char* pour_reason = "pour-evidence";  // words of the board beside the ids of rules
+constexpr const char* time_reason = "time-in-zone";
+constexpr const char* shift_reason = "shift-hours";
+constexpr const char* file_reason = "file-not-read";
+
+// Why the piece cannot be checked with its evidence, and under which word.
+struct Conflict {
+  const char* rule;
+  std::string reason, remedy;
+};
+
+std::optional<Conflict> take_evidence(plan::Plan& plan, checks::StrengthQuestion* pour,
+                                      const clock::Zone& zone) {
+  if (const auto fault = put_into_zone(plan, zone))
+    return Conflict{time_reason, "in the plan: " + fault->what, fault->help};
+  if (!pour) return {};
+  if (const auto fault = put_into_zone(*pour, zone))
+    return Conflict{time_reason, "in the pour: " + fault->what, fault->help};
+  auto concrete = concrete_of(plan.concrete, *pour);
+  if (const auto* gap = std::get_if<NotAssessed>(&concrete))
+    return Conflict{pour_reason, gap->why, gap->remedy};
+  plan.concrete = std::move(std::get<plan::Concrete>(concrete));
+  return {};
+}
+
+}  // namespace
+
+PieceAnswer judge_piece(const PieceQuestion& question, const tables::Tables& tables,
+                        std::string fingerprint) {
+  plan::Plan plan = question.plan;
+  std::optional<checks::StrengthQuestion> pour;
+  if (question.pour) pour = *question.pour;
+  const auto conflict = take_evidence(plan, pour ? &*pour : nullptr, question.zone);
+  if (conflict) plan.concrete.evidence.reset();
+  ask_at(plan, question.now);
+  if (conflict)
+    for (plan::Stage& stage : plan.stages) stage.at = question.now;
+
+  PieceAnswer answer{
+      {}, checks::evaluate_plan(plan, question.body, question.rules, tables, std::move(fingerprint))};
+  const checks::Report& report = answer.report;
+  Judged& judged = answer.judged;
+  judged.checked = true;
+  judged.verdict = report.verdict;
+  judged.evidence = report.strength_basis;
+  if (plan.concrete.evidence) judged.pour_report = plan.concrete.evidence->report;
+  judged.usable = report.usable_strength;
+  judged.required = report.required_strength;
+  tell_governing(report, judged);
+  if (conflict && judged.verdict != Verdict::no_go) {
+    judged.verdict = Verdict::hold;
+    judged.rule = conflict->rule;
+    judged.subject = plan.piece.mark;
+    judged.reason = conflict->reason;
+    judged.remedy = conflict->remedy;
+  }
+  if (conflict || judged.verdict == Verdict::go || !pour) return answer;
+  if (!pour->growth || !pour->growth->strength_at_28_days) return answer;
+  const auto needed = strength_that_goes(plan, question.body, question.rules, tables, question.now,
+                                         *pour->growth->strength_at_28_days);
+  if (needed) judged.expected = expected_strength(*pour, *needed, question.rules, tables, question.now);
+  return answer;
+}
+
+Judged not_checked(const std::string& first_fault) {
+  return {.rule = file_reason,
+          .reason = "not checked: " + first_fault,
+          .remedy = "correct the file",
+          .evidence = "none"};
+}
+
+void hold_outside_shift(Board& board) {
+  const bool before = board.made_utc_s < board.starts_utc_s;
+  if (!before && board.made_utc_s <= board.ends_utc_s) return;
+  for (Line& line : board.lines) {
+    if (line.judged.verdict != Verdict::go) continue;
+    line.judged.verdict = Verdict::hold;
+    line.judged.rule = shift_reason;
+    line.judged.subject = line.mark;
+    line.judged.reason = before ? fmt::format("the shift has not begun: it starts {}",
+                                              clock::words_for_moment(board.zone, board.starts_utc_s))
+                                : fmt::format("the shift is over: it ended {}",
+                                              clock::words_for_moment(board.zone, board.ends_utc_s));
+    line.judged.remedy = "write the hours of this shift in the shift file";
+  }
+}
+
+}  // namespace firstpick::board
