@@ -96,7 +96,7 @@ std::string recorded(const BoardCommand& command, const board::Board& board) {
 
 std::string page_of(const BoardCommand& command, const BoardAnswer& answer, long long now_s) {
   if (const auto* faults = std::get_if<std::vector<Diagnostic>>(&answer.board))
-    return output::board_faults_html(command.file, strength::words_for_moment(now_s, 0), *faults);
+    return output::board_faults_html(command.file, now_s, strength::words_for_moment(now_s, 0), *faults);
   return output::board_html(std::get<board::Board>(answer.board));
 }
 
@@ -170,7 +170,7 @@ int watch(const BoardCommand& command, const BoardSurroundings& surroundings) {
     const long long now_s = surroundings.clock_seconds();
     const Stamps stamps = stamps_of(inputs, surroundings.table_folders);
     if (stamps != seen || now_s < written_s || now_s - written_s >= write_again_after_s) {
-      // Files that change while they are read are seen as changed once more.
+      // The stamps are older than what is read: a file that changes meanwhile is seen as changed in the next round.
       BoardAnswer answer{
           std::vector{Diagnostic{.file = command.file, .what = "the file or the tables cannot be read"}},
           inputs};
@@ -180,9 +180,8 @@ int watch(const BoardCommand& command, const BoardSurroundings& surroundings) {
             {command.file, *text, command.rules, {.seconds = now_s, .has_offset = true, .text = {}}}, *tables,
             whole_file);
       if (!write_page(command, answer, now_s)) return wrong_input;
-      const bool more_inputs = answer.inputs != inputs;
-      inputs = answer.inputs;
-      seen = more_inputs ? stamps_of(inputs, surroundings.table_folders) : stamps;
+      inputs = answer.inputs;  // files that are new among them make a second board in the next round
+      seen = stamps;
       written_s = now_s;
       if (const auto* board = std::get_if<board::Board>(&answer.board))
         std::cout << fmt::format("{} written: {} GO, {} HOLD, {} NO-GO\n",

@@ -140,7 +140,7 @@ std::string board_html(const Board& board) {
                                                 board.plant, content);
 }
 
-std::string board_faults_html(const std::string& file, const std::string& made,
+std::string board_faults_html(const std::string& file, long long made_utc_s, const std::string& made,
                               const std::vector<Diagnostic>& faults) {
   std::string content =
       "</header>\n<ol>\n<li class=\"hold\">\n<div class=\"verdict\">(?) HOLD</div>\n"
@@ -149,8 +149,9 @@ std::string board_faults_html(const std::string& file, const std::string& made,
   for (const Diagnostic& fault : faults)
     content += fmt::format("<li>{}:{}:{}: {}</li>\n", html_text(fault.file), fault.place.line,
                            fault.place.column, html_text(fault.what));
-  // Never fresh: there is nothing to show that could be.
-  return head("Nothing is checked") + body(0, 0, made, "Nothing is checked", content + "</ul>\n</footer>\n");
+  // Old at once: there is nothing to show that could be fresh.
+  return head("Nothing is checked") +
+         body(made_utc_s, 0, made, "Nothing is checked", content + "</ul>\n</footer>\n");
 }
 
 }  // namespace firstpick::output

@@ -16,7 +16,7 @@ namespace firstpick::output {
 std::string board_html(const board::Board& board);
 
 // A page without any verdict: the shift file cannot be read. `made` in words.
-std::string board_faults_html(const std::string& file, const std::string& made,
+std::string board_faults_html(const std::string& file, long long made_utc_s, const std::string& made,
                               const std::vector<Diagnostic>& faults);
 
 // Text of strangers inside an element or a quoted attribute.

@@ -88,7 +88,7 @@ std::string verified_text(const std::string& file, const decision_log::Verified&
   out +=
       paragraph("    ", "    ", fmt::format("{}: {} decisions", printable(file), verified.rows), style.width);
   out +=
-      paragraph("    ", "    ", "hash of the last one, to be kept elsewhere: " + verified.head, style.width);
+      paragraph("    ", "    ", printable("hash of the last one, to be kept elsewhere: " + verified.head), style.width);
   for (const auto& problem : verified.problems)
     out += paragraph("  x ", "    ",
                      printable(problem.number == 0 ? problem.what
