@@ -37,6 +37,14 @@ std::optional<Conflict> take_evidence(plan::Plan& plan, checks::StrengthQuestion
   return {};
 }
 
+// What the check says of a plan alone, in the words of a board: the specimens belong into the file of the pour.
+void tell_whose_specimens(const plan::Plan& plan, const checks::StrengthQuestion* pour, Judged& judged) {
+  if (plan.concrete.evidence && !plan.concrete.evidence->valid_for) judged.evidence += ", without a limit on its age";
+  if (plan.concrete.evidence || !pour || judged.rule != "strength-evidence") return;
+  judged.reason = "no specimens of this pour have been broken";
+  judged.remedy = "break specimens cured with the piece and write [evidence] in the file of the pour";
+}
+
 }  // namespace
 
 PieceAnswer judge_piece(const PieceQuestion& question, const tables::Tables& tables,
@@ -61,6 +69,7 @@ PieceAnswer judge_piece(const PieceQuestion& question, const tables::Tables& tab
   judged.usable = report.usable_strength;
   judged.required = report.required_strength;
   tell_governing(report, judged);
+  tell_whose_specimens(plan, question.pour, judged);
   if (conflict && judged.verdict != Verdict::no_go) {
     judged.verdict = Verdict::hold;
     judged.rule = conflict->rule;

@@ -41,7 +41,7 @@ const SectionList& shift_file_sections() {
                {.name = "stale_after",
                 .kind = Kind::duration,
                 .limit = Limit::more_than_zero,
-                .doc = "age at which the page says that it is old",
+                .doc = "age at which the page says that it is old, at most an hour",
                 .absent = "5 minutes",
                 .example = "\"10 min\""},
            },

@@ -11,6 +11,7 @@ namespace {
 
 constexpr long long longest_shift_s = 24 * 3600;  // a longer one is a wrong date
 const Duration stale_unless_stated = 5.0 * minute;
+const Duration stale_at_most = 1.0 * hour;  // nobody lifts by a page of an hour ago
 
 const Section& part(std::string_view path) { return section(path, shift_file_sections()); }
 
@@ -79,6 +80,8 @@ Shift read_shift(const std::string& file, const toml::table& table, Reading& rea
   shift.ends = read_moment_in(in, "ends", zone, reading);
   if (reading.faults.none()) check_length(shift, in, reading);
   shift.stale_after = in.quantity<Duration>("stale_after").value_or(stale_unless_stated);
+  if (shift.stale_after > stale_at_most)
+    reading.faults.at(in.where("stale_after"), "'stale_after' is more than an hour", "for example: stale_after = \"10 min\"");
   for (const toml::table* each : in.each("piece")) shift.pieces.push_back(read_piece_line(*each, reading));
   return shift;
 }

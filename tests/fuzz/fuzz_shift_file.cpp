@@ -36,7 +36,7 @@ std::string broken_promise(const plan::Shift& shift) {
   };
   if (shift.zone.name.empty() || shift.plant.empty()) return "a shift without its zone or plant";
   if (!(shift.ends.seconds > shift.starts.seconds)) return "a shift that ends before it starts";
-  if (!(shift.stale_after > Duration{} && is_finite(shift.stale_after))) return "a page that is never old";
+  if (!(shift.stale_after > Duration{} && shift.stale_after <= 1.0 * hour)) return "a page that is never old";
   for (const plan::ShiftPiece& piece : shift.pieces) {
     if (leaves(piece.plan) || (!piece.pour.empty() && leaves(piece.pour))) return "a file outside the folder";
     if (piece.count < 1 || piece.count > 1000) return "no pieces, or too many";

@@ -19,6 +19,18 @@ TEST_CASE("every broken shift file gets exactly the faults that it says") {
   }
 }
 
+TEST_CASE("the example of docs/shift-file.md, and the demo, can be read") {
+  const std::string page = contents_of("docs/shift-file.md"), begin = "<!-- example -->\n```toml\n";
+  const std::size_t at = page.find(begin);
+  REQUIRE(at != std::string::npos);
+  const std::size_t from = at + begin.size();
+  for (const std::string& text : {page.substr(from, page.find("```", from) - from), contents_of("docs/demo/shift.toml")}) {
+    const auto read = plan::read_shift_file("shift.toml", text, real_tables());
+    if (const auto* faults = std::get_if<std::vector<Diagnostic>>(&read)) FAIL(show(faults->front(), text));
+    CHECK(std::get<plan::Shift>(read).pieces.size() >= 2);
+  }
+}
+
 TEST_CASE("a shift across the night of a change is as long as it is") {
   const auto hours = [](const std::string& starts, const std::string& ends) {
     const auto read =
