@@ -211,6 +211,7 @@ BoardAnswer make_board(const BoardQuestion& question, const tables::Tables& tabl
     add_new(board.cautions, answer.cautions);
   }
   board::hold_outside_shift(board);
+  board::limit_age(board);
   board::put_in_crane_order(board.lines);
   return {std::move(board), std::move(shelf.inputs)};
 }

@@ -17,7 +17,7 @@ namespace firstpick::board {
 
 using checks::Verdict;
 
-// A prediction from the growth curve of the pour. It never makes a GO, and says what would have to be shown
+// A prediction from the growth curve of the pour, or the calibration of its mix. It never makes a GO, and says what would have to be shown
 // still.
 struct Expected {
   enum class Kind {
@@ -40,6 +40,7 @@ struct Judged {
   std::size_t more = 0;                       // other rules that stop the lift too
   std::string evidence;                       // what shows the strength, in words
   std::string pour_report;                    // number of the test report
+  std::optional<long long> counts_until_utc_s;  // end of valid_for of the specimens
   std::optional<Stress> usable, required;
   Expected expected;
 };
@@ -66,7 +67,8 @@ struct Line {
 struct Board {
   std::string file, plant;
   clock::Zone zone;
-  long long starts_utc_s = 0, ends_utc_s = 0, made_utc_s = 0, stale_after_s = 0;
+  long long starts_utc_s = 0, ends_utc_s = 0, made_utc_s = 0;
+  long long stale_after_s = 0;  // never past the end of the shift, or of the evidence of a line that is GO
   std::vector<Line> lines;          // in the order for the crane
   std::vector<Source> unconfirmed;  // values from memory that took part
   std::vector<std::string> choices, cautions, overridden, not_checked;

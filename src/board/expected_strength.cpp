@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "board/calibrated_time.hpp"
 #include "checks/evaluate.hpp"
 #include "strength/strength_at_lift.hpp"
 
@@ -99,12 +100,19 @@ Expected expected_strength(const checks::StrengthQuestion& pour, Stress strength
 
   const auto report = checks::evaluate_strength(question, rules, tables, {});
   if (!report.prediction || !report.prediction->earliest_utc_s) return {};
-  const long long at = *report.prediction->earliest_utc_s;
   Expected expected{.kind = Expected::Kind::at,
-                    .utc_s = at,
+                    .utc_s = *report.prediction->earliest_utc_s,
                     .slow_utc_s = report.prediction->slow_utc_s,
                     .curve = report.prediction->curve};
-  if (at > now.seconds) return expected;
+  if (const auto calibrated = calibrated_time(pour, strength, tables, now)) {
+    if (!calibrated->utc_s) return {};
+    if (*calibrated->utc_s > expected.utc_s) {
+      expected.utc_s = *calibrated->utc_s;
+      expected.slow_utc_s.reset();
+      expected.curve = "calibration of " + pour.calibration->mix;
+    }
+  }
+  if (expected.utc_s > now.seconds) return expected;
   if (pour.concrete.evidence) return {};
   expected.kind = Expected::Kind::due;
   expected.utc_s = now.seconds;

@@ -19,7 +19,8 @@ std::optional<Stress> strength_that_goes(const plan::Plan& plan, const piece::Bo
                                          const tables::RuleSet& rules, const tables::Tables& tables,
                                          const plan::Timestamp& now, Stress most);
 
-// The time at which the growth curve of the pour has `strength`. None where specimens of the pour have been
+// The time at which the growth curve of the pour has `strength`, or the calibration of its mix where that tells a later
+// one. None where the specimens of the calibration never had it. None where specimens of the pour have been
 // broken and the curve says that they should have shown it: the curve is wrong for this pour.
 Expected expected_strength(const checks::StrengthQuestion& pour, Stress strength,
                            const tables::RuleSet& rules, const tables::Tables& tables,

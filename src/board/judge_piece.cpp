@@ -1,5 +1,8 @@
 #include "board/judge_piece.hpp"
 
+#include <algorithm>
+#include <cmath>
+
 #include <fmt/format.h>
 
 #include "board/expected_strength.hpp"
@@ -65,7 +68,12 @@ PieceAnswer judge_piece(const PieceQuestion& question, const tables::Tables& tab
   judged.checked = true;
   judged.verdict = report.verdict;
   judged.evidence = report.strength_basis;
-  if (plan.concrete.evidence) judged.pour_report = plan.concrete.evidence->report;
+  if (const auto& evidence = plan.concrete.evidence) {
+    judged.pour_report = evidence->report;
+    if (evidence->tested && evidence->valid_for)
+      judged.counts_until_utc_s =
+          evidence->tested->seconds + static_cast<long long>(std::floor(in(second, *evidence->valid_for)));
+  }
   judged.usable = report.usable_strength;
   judged.required = report.required_strength;
   tell_governing(report, judged);
@@ -106,6 +114,14 @@ void hold_outside_shift(Board& board) {
                                               clock::words_for_moment(board.zone, board.ends_utc_s));
     line.judged.remedy = "write the hours of this shift in the shift file";
   }
+}
+
+void limit_age(Board& board) {
+  long long until_s = std::max(board.ends_utc_s, board.made_utc_s);
+  for (const Line& line : board.lines)
+    if (line.judged.verdict == Verdict::go && line.judged.counts_until_utc_s)
+      until_s = std::min(until_s, *line.judged.counts_until_utc_s);
+  board.stale_after_s = std::min(board.stale_after_s, std::max(0LL, until_s - board.made_utc_s));
 }
 
 }  // namespace firstpick::board

@@ -38,4 +38,7 @@ Judged not_checked(const std::string& first_fault);
 // Outside the hours of the shift nothing goes: a GO becomes a HOLD that says so.
 void hold_outside_shift(Board& board);
 
+// A page is old, at the latest, when the shift ends or the evidence of a line that is GO runs out.
+void limit_age(Board& board);
+
 }  // namespace firstpick::board

@@ -48,7 +48,7 @@ body.old #old{display:none}
 body.old .word{display:inline}
 body.old .word-old{display:none}
 body.old .until,body.old .sum{display:block}
-body .verdict,body.old .verdict{background:#fff;color:#000;border:1pt solid #000;font-size:14pt}
+.go .verdict,.hold .verdict,.no-go .verdict,body.old .verdict{background:#fff;color:#000;border:1pt solid #000;font-size:14pt}
 .name{font-size:14pt}
 ol>li{break-inside:avoid;border:1pt solid #000}
 ol{grid-template-columns:1fr}

@@ -3,6 +3,8 @@
 
 #include <algorithm>
 
+#include "board/calibrated_time.hpp"
+#include "strength_pipeline.hpp"
 #include "support/shift_boards.hpp"
 
 using namespace firstpick;
@@ -213,6 +215,45 @@ TEST_CASE(
   CHECK(words_for(due.expected, board.zone, board.made_utc_s) == "specimens are due");
 }
 
+TEST_CASE("board: by a calibration the time is that of its curve, from what the log has measured") {
+  // S = 20 + 20 log10(t in days) at 20 degC: 22 MPa at 10^0.1 days = 30.214 h. The log: 9.5 h at 20.095 degC in the mean,
+  // datum 0 degC, so 9.5 x 20.095 / 20 = 9.545 h. The other 20.669 h, at 20 degC, from 23:30 on: 20:10:09, told as 20:11.
+  const std::string calibrated = growth + R"([calibration]
+mix = "M"
+file = "ages.csv"
+function = "nurse-saul"
+datum = "0 degC"
+curve = "logarithmic"
+cured_at = "20 degC"
+specimen = "cylinder 150x300 mm"
+)";
+  auto texts = files();
+  texts["ages.csv"] = "age [h],strength [MPa]\n6,7.9588\n12,13.9794\n24,20\n48,26.0206\n96,32.0412\n";
+  const auto read = read_strength_question("growth.toml", calibrated, "", real_tables(),
+                                           [&](const std::string& path) { return std::optional(texts.at(path)); });
+  REQUIRE(read.faults.empty());
+  const auto moment = std::get<plan::Timestamp>(strength::moment_of("2026-03-03T07:45:00-05:00"));
+  const auto at = [&](Stress strength) { return board::calibrated_time(read.question, strength, real_tables(), moment); };
+  const auto when = std::get<plan::Timestamp>(strength::moment_of("2026-03-03T20:11:00-05:00"));
+  CHECK(at(22.0 * MPa)->utc_s == when.seconds);
+  CHECK_FALSE(at(32.1 * MPa)->utc_s);               // the oldest specimen had 32.04 MPa
+  CHECK(*at(1.0 * MPa)->utc_s < moment.seconds);    // had at the age of the youngest
+
+  // On the board the later of curve and calibration is told, and none where the calibration never comes to it.
+  const std::string piece = piece_text("panel.toml", "growth.toml");
+  const auto by_curve = line_of(texts, piece).judged.expected;
+  texts["growth.toml"] = calibrated;
+  CHECK(line_of(texts, piece).judged.expected.utc_s == by_curve.utc_s);  // 20:11 is the earlier one
+  texts["ages.csv"] = "age [h],strength [MPa]\n12,5.9794\n24,12\n48,18.0206\n96,24.0412\n";
+  const auto later = line_of(texts, piece).judged.expected;
+  CHECK(later.curve == "calibration of M");
+  CHECK(later.utc_s > by_curve.utc_s);
+  texts["ages.csv"] = "age [h],strength [MPa]\n6,37.9588\n12,43.9794\n24,50\n48,56.0206\n96,62.0412\n";
+  CHECK(line_of(texts, piece).judged.expected.utc_s == by_curve.utc_s);
+  texts["ages.csv"] = "age [h],strength [MPa]\n6,1.9588\n12,3.9794\n24,6\n48,8.0206\n96,10.0412\n";
+  CHECK(line_of(texts, piece).judged.expected.kind == Expected::Kind::none);
+}
+
 TEST_CASE("board: no time is told where something else is missing too, or specimens contradict the curve") {
   auto texts = files();
   const std::string piece = piece_text("panel.toml", "growth.toml");
@@ -287,6 +328,20 @@ TEST_CASE("board: nothing goes before the shift or after it") {
   texts["breaks.toml"] = changed(breaks, "2026-03-03T06:30:00", "2026-03-03T05:00:00");
   CHECK(line_of(texts, piece, "2026-03-03T06:00:00").judged.verdict == Verdict::go);
   CHECK(line_of(texts, piece, "2026-03-03T05:59:59").judged.rule == "shift-hours");
+}
+
+TEST_CASE("board: the page is old when the shift ends or the evidence of a GO runs out, at the latest") {
+  const auto stale_after = [](const std::string& valid_for, const std::string& at, const std::string& piece) {
+    auto texts = files();
+    texts["breaks.toml"] = changed(breaks, "\"12 h\"", "\"" + valid_for + "\"");
+    return board_of(shift_text(piece), texts, at).stale_after_s;
+  };
+  const std::string panel = piece_text("panel.toml", "breaks.toml");
+  CHECK(stale_after("12 h", "2026-03-03T07:45:00", panel) == 300);
+  CHECK(stale_after("2 h", "2026-03-03T08:27:00", panel) == 180);
+  CHECK(stale_after("2 h", "2026-03-03T08:30:00", panel) == 0);
+  CHECK(stale_after("2 h", "2026-03-03T08:31:00", panel) == 300);  // nothing is GO that could run out
+  CHECK(stale_after("12 h", "2026-03-03T17:58:00", panel) == 120);
 }
 
 TEST_CASE("board: a time in a plan or pour that comes twice, or never, is HOLD until it says its offset") {

@@ -159,7 +159,7 @@ TEST_CASE("a row written anew with its right hash breaks the chain behind it") {
   CHECK(rows_named(verified(record.path)) == std::set<long long>{3});
 }
 
-TEST_CASE("rows missing at the end are found only by a hash that was kept; so is a record written anew") {
+TEST_CASE("rows missing at the end are found only by a hash that was kept, so is a record written anew") {
   const RecordFile record;
   const auto rows = appended(record.path, made_decisions(5));
   tamper(record.path, "DELETE FROM decision WHERE number > 3");
