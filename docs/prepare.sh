@@ -2,7 +2,8 @@
 # Read by them, not run by itself. POSIX sh.
 
 program_packages="g++ cmake ninja-build libboost-dev libfmt-dev libtomlplusplus-dev libeigen3-dev libcli11-dev
-  nlohmann-json3-dev nettle-dev libcairo2-dev libocct-modeling-algorithms-dev libocct-data-exchange-dev"
+  nlohmann-json3-dev nettle-dev libcairo2-dev libsqlite3-dev libhowardhinnant-date-dev tzdata
+  libocct-modeling-algorithms-dev libocct-data-exchange-dev"
 test_packages="catch2 librapidcheck-dev"
 
 # install_packages program|tests : installs what is missing; if all is there, needs no network.

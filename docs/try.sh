@@ -11,7 +11,7 @@ cmake --build build --parallel "$(processors)" --target firstpick
 firstpick=build/bin/firstpick
 checked=0
 for plan in docs/demo/*.toml; do
-  [ -f "$plan" ] || continue
+  grep -q '^\[piece\]' "$plan" || continue  # the shift file beside them is no plan
   printf '\n==== firstpick check %s\n\n' "$plan"
   status=0
   "$firstpick" check "$plan" || status=$?
@@ -31,6 +31,9 @@ if [ "$checked" -eq 0 ]; then
   echo "try.sh: there is no plan in docs/demo" >&2
   exit 2
 fi
+
+printf '\n==== firstpick board docs/demo/shift.toml\n\n'
+"$firstpick" board docs/demo/shift.toml --now 2026-03-03T07:45:00 || [ $? -le 3 ]
 
 cat <<END
 

@@ -2,9 +2,7 @@
 
 #include <algorithm>
 #include <filesystem>
-#include <fstream>
 #include <iostream>
-#include <sstream>
 
 #include "output/strength_json.hpp"
 #include "output/strength_plot.hpp"
@@ -12,6 +10,7 @@
 #include "record/diagnostic.hpp"
 #include "strength/moment_text.hpp"
 #include "strength_pipeline.hpp"
+#include "whole_file.hpp"
 
 namespace firstpick {
 
@@ -23,13 +22,7 @@ constexpr int reached = 0, below = 1, wrong_input = 2, hold = 3;
 
 // A file below the folder of `beside`; the names are checked by the reader of the strength file.
 std::optional<std::string> contents_beside(const std::string& beside, const std::string& path) {
-  std::error_code error;
-  const fs::path whole = fs::path(beside).parent_path() / path;
-  if (!fs::is_regular_file(whole, error)) return {};
-  std::ifstream in(whole, std::ios::binary);
-  std::ostringstream text;
-  if (!in || !(text << in.rdbuf() || fs::file_size(whole, error) == 0)) return {};
-  return std::move(text).str();
+  return whole_file((fs::path(beside).parent_path() / path).string());
 }
 
 // A moment without its zone: what the clock on the wall shows.

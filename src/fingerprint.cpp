@@ -21,18 +21,19 @@ void add(sha256_ctx& hash, std::string_view part) {
 
 }  // namespace
 
-std::string fingerprint_of(std::string_view plan_text, std::string_view rules, const tables::Tables& tables) {
+std::string sha256_of(const std::vector<std::string_view>& parts) {
   sha256_ctx hash;
   sha256_init(&hash);
-  add(hash, program_version);
-  add(hash, rules);
-  add(hash, plan_text);
-  add(hash, tables.content);
+  for (const std::string_view part : parts) add(hash, part);
   std::array<std::uint8_t, SHA256_DIGEST_SIZE> digest{};
   sha256_digest(&hash, digest.size(), digest.data());
   std::string text;
   for (const std::uint8_t byte : digest) text += fmt::format("{:02x}", byte);
   return text;
+}
+
+std::string fingerprint_of(std::string_view plan_text, std::string_view rules, const tables::Tables& tables) {
+  return sha256_of({program_version, rules, plan_text, tables.content});
 }
 
 }  // namespace firstpick

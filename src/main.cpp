@@ -15,6 +15,8 @@
 
 #include <CLI/CLI.hpp>
 
+#include "command_board.hpp"
+#include "command_record.hpp"
 #include "command_strength.hpp"
 #include "output/json.hpp"
 #include "output/listings.hpp"
@@ -39,6 +41,7 @@ constexpr const char* footer =
     "  firstpick check piece.toml          the verdict, why, and what governs\n"
     "  firstpick check piece.toml --steps  the calculation behind it, line by line\n"
     "  firstpick strength pour.toml        has the concrete its strength, and what says so\n"
+    "  firstpick board shift.toml          which piece the crane may take next, of a whole shift\n"
     "  firstpick tables                    every number with its source; --unconfirmed: those to confirm\n"
     "  firstpick rules                     every rule and what it guards against\n"
     "\n"
@@ -48,8 +51,8 @@ constexpr const char* footer =
 
 struct Options {
   std::vector<std::string> plans;
-  std::string rules, tables, plant, color = "auto", filter, now, picture;
-  bool json = false, all = false, steps = false, unconfirmed = false;
+  std::string rules, tables, plant, color = "auto", filter, now, picture, html, record, by, head;
+  bool json = false, csv = false, all = false, steps = false, unconfirmed = false, watch = false;
 };
 
 std::string environment(const char* name) {
@@ -92,9 +95,12 @@ std::optional<std::string> contents(const std::string& file) {
   return std::move(text).str();
 }
 
+fs::path plant_directory(const Options& options) {
+  return options.plant.empty() ? fs::path(environment("FIRSTPICK_PLANT")) : fs::path(options.plant);
+}
+
 std::optional<tables::Tables> read_all_tables(const Options& options) {
-  const fs::path plant = options.plant.empty() ? fs::path(environment("FIRSTPICK_PLANT")) : fs::path(options.plant);
-  auto read = tables::read_tables(tables_directory(options), plant);
+  auto read = tables::read_tables(tables_directory(options), plant_directory(options));
   if (const auto* faults = std::get_if<std::vector<Diagnostic>>(&read)) {
     for (const Diagnostic& fault : *faults) std::cerr << show(fault);
     return {};
@@ -152,7 +158,7 @@ int check(const Options& options) {
   return wrong ? exit_wrong_input : exit_status(worst);
 }
 
-// The one place that reads the clock.
+// This and board() are the places that read the clock.
 int strength(const Options& options) {
   const auto tables = read_all_tables(options);
   if (!tables) return exit_wrong_input;
@@ -166,6 +172,16 @@ int strength(const Options& options) {
                                 .colour = wants_colour(options), .interactive = isatty(STDOUT_FILENO) != 0,
                                 .width = terminal_width()};
   return strength_command(command, *tables, *text, now, static_cast<int>(local.tm_gmtoff / 60));
+}
+
+int board(const Options& options) {
+  const BoardSurroundings surroundings{.clock_seconds = [] { return static_cast<long long>(std::time(nullptr)); },
+                                       .read_tables = [&] { return read_all_tables(options); },
+                                       .table_folders = {tables_directory(options), plant_directory(options)}};
+  return board_command({.file = options.plans.front(), .rules = options.rules, .now = options.now, .html = options.html,
+                        .record = options.record, .by = options.by, .json = options.json, .csv = options.csv,
+                        .watch = options.watch, .colour = wants_colour(options), .width = terminal_width()},
+                       surroundings);
 }
 
 int list_tables(const Options& options) {
@@ -224,6 +240,31 @@ int run(int argc, char** argv) {
       ->check(CLI::IsMember({"auto", "always", "never"}));
   add_tables_options(*strength_app, options);
 
+  CLI::App* board_app = app.add_subcommand("board", "every piece of a shift, in the order for the crane");
+  board_app->add_option("SHIFT", options.plans, "shift file")->required()->expected(1);
+  board_app->add_option("--rules", options.rules, "rule set, instead of those that the plans name");
+  board_app->add_option("--now", options.now, "time of the board, as 2026-03-03T07:30:00-05:00, instead of the clock's");
+  board_app->add_flag("--json", options.json, "for programs: SI, the unit in the key");
+  board_app->add_flag("--csv", options.csv, "for spreadsheets: a row for each piece");
+  board_app->add_option("--html", options.html, "also write this page, for a screen at the crane");
+  board_app->add_flag("--watch", options.watch, "write the page again whenever a file changes, until interrupted");
+  board_app->add_option("--record", options.record, "add a decision for each piece to this record (SQLite)");
+  board_app->add_option("--by", options.by, "who decides, for --record");
+  board_app->add_option("--color", options.color, "auto, always or never")
+      ->check(CLI::IsMember({"auto", "always", "never"}));
+  add_tables_options(*board_app, options);
+
+  CLI::App* record_app = app.add_subcommand("record", "the record of decisions");
+  record_app->require_subcommand(1);
+  CLI::App* show_app = record_app->add_subcommand("show", "lists every decision");
+  show_app->add_option("FILE", options.record, "the record")->required();
+  show_app->add_flag("--json", options.json, "for programs");
+  show_app->add_flag("--csv", options.csv, "for spreadsheets");
+  CLI::App* verify_app = record_app->add_subcommand("verify", "is the record as it was written");
+  verify_app->add_option("FILE", options.record, "the record")->required();
+  verify_app->add_option("--head", options.head, "hash that was printed once and kept elsewhere");
+  verify_app->add_flag("--json", options.json, "for programs");
+
   CLI::App* tables_command = app.add_subcommand("tables", "every number of the tables with its source");
   tables_command->add_option("WORD", options.filter, "only entries that hold this word");
   tables_command->add_flag("--unconfirmed", options.unconfirmed, "only values from memory that nobody has confirmed");
@@ -242,6 +283,11 @@ int run(int argc, char** argv) {
   }
   if (*check_command) return check(options);
   if (*strength_app) return strength(options);
+  if (*board_app) return board(options);
+  const RecordCommand record{.file = options.record, .head = options.head, .json = options.json, .csv = options.csv,
+                             .width = terminal_width()};
+  if (*show_app) return show_record_command(record);
+  if (*verify_app) return verify_record_command(record);
   if (*tables_command) return list_tables(options);
   return list_rules(options);
 }

@@ -2,7 +2,6 @@
 
 #include "checks/evaluate.hpp"
 #include "fingerprint.hpp"
-#include "piece/body.hpp"
 #include "plan/read_plan.hpp"
 
 namespace firstpick {
@@ -19,12 +18,12 @@ std::string list_of(const std::map<std::string, tables::RuleSet>& sets) {
 
 }  // namespace
 
-std::variant<checks::Report, std::vector<Diagnostic>> check_plan(const std::string& file, std::string_view text,
-                                                                 const std::string& rules,
-                                                                 const tables::Tables& tables) {
-  const auto plan_read = plan::read_plan(file, text, tables);
-  if (const auto* faults = std::get_if<std::vector<Diagnostic>>(&plan_read)) return *faults;
-  const auto& plan = std::get<plan::Plan>(plan_read);
+std::variant<PreparedPlan, std::vector<Diagnostic>> prepare_plan(const std::string& file, std::string_view text,
+                                                                   const std::string& rules,
+                                                                   const tables::Tables& tables) {
+  auto plan_read = plan::read_plan(file, text, tables);
+  if (auto* faults = std::get_if<std::vector<Diagnostic>>(&plan_read)) return std::move(*faults);
+  auto& plan = std::get<plan::Plan>(plan_read);
 
   const std::string chosen = !rules.empty() ? rules : !plan.rules.empty() ? plan.rules : std::string(rules_unless_named);
   const auto rule_set = tables.rule_sets.find(chosen);
@@ -32,11 +31,18 @@ std::variant<checks::Report, std::vector<Diagnostic>> check_plan(const std::stri
     return std::vector{Diagnostic{.file = file, .what = "there is no rule set '" + printable(chosen) + "'",
                                   .help = "rule sets in the tables: " + list_of(tables.rule_sets)}};
 
-  const auto body_made = piece::make_body(plan);
-  if (const auto* faults = std::get_if<std::vector<Diagnostic>>(&body_made)) return *faults;
-  const auto& body = std::get<piece::Body>(body_made);
+  auto body_made = piece::make_body(plan);
+  if (auto* faults = std::get_if<std::vector<Diagnostic>>(&body_made)) return std::move(*faults);
+  return PreparedPlan{std::move(plan), std::move(std::get<piece::Body>(body_made)), rule_set->second};
+}
 
-  return checks::evaluate_plan(plan, body, rule_set->second, tables, fingerprint_of(text, chosen, tables));
+std::variant<checks::Report, std::vector<Diagnostic>> check_plan(const std::string& file, std::string_view text,
+                                                                 const std::string& rules,
+                                                                 const tables::Tables& tables) {
+  auto prepared = prepare_plan(file, text, rules, tables);
+  if (auto* faults = std::get_if<std::vector<Diagnostic>>(&prepared)) return std::move(*faults);
+  const auto& [plan, body, rule_set] = std::get<PreparedPlan>(prepared);
+  return checks::evaluate_plan(plan, body, rule_set, tables, fingerprint_of(text, rule_set.id, tables));
 }
 
 }  // namespace firstpick

@@ -7,10 +7,23 @@
 #include <vector>
 
 #include "checks/report.hpp"
+#include "piece/body.hpp"
+#include "plan/plan.hpp"
 #include "record/diagnostic.hpp"
 #include "tables/tables.hpp"
 
 namespace firstpick {
+
+// A plan that reads, its solid and its rule set: all that a check needs and that no strength or time changes.
+struct PreparedPlan {
+  plan::Plan plan;
+  piece::Body body;
+  const tables::RuleSet& rules;  // of the tables
+};
+
+std::variant<PreparedPlan, std::vector<Diagnostic>> prepare_plan(const std::string& file, std::string_view text,
+                                                                   const std::string& rules,
+                                                                   const tables::Tables& tables);
 
 // Checks one plan. `rules` overrides the rule set that the plan names; empty: the plan's, else "us", printed either way.
 // Same file name, text, rules and tables: same report, on every run and machine.

@@ -84,36 +84,46 @@ std::string rules_of(const std::string& from_command, const std::string& from_fi
 
 }  // namespace
 
+StrengthQuestionRead read_strength_question(const std::string& file, std::string_view text, const std::string& rules,
+                                            const tables::Tables& tables, const ReadNamedFile& read_named) {
+  Asking asking{.file = file, .tables = tables, .read_named = read_named};
+  asking.texts.push_back({file, std::string(text)});
+  StrengthQuestionRead answer;
+  const auto with = [&](std::vector<Diagnostic> faults) {
+    answer.faults = std::move(faults);
+    answer.texts = std::move(asking.texts);
+    return std::move(answer);
+  };
+  if (plan::is_plan(text)) {
+    const auto read = plan::read_plan(file, text, tables);
+    if (const auto* faults = std::get_if<std::vector<Diagnostic>>(&read)) return with(*faults);
+    answer.question = question_of(std::get<plan::Plan>(read));
+    answer.rules = rules_of(rules, std::get<plan::Plan>(read).rules);
+  } else {
+    const auto read = plan::read_strength_file(file, text, tables);
+    if (const auto* faults = std::get_if<std::vector<Diagnostic>>(&read)) return with(*faults);
+    answer.question = question_of(std::get<plan::StrengthFile>(read), asking);
+    answer.rules = rules_of(rules, std::get<plan::StrengthFile>(read).rules);
+  }
+  if (!tables.rule_sets.contains(answer.rules))
+    asking.faults.push_back({.file = file, .what = "there is no rule set '" + printable(answer.rules) + "'"});
+  return with(std::move(asking.faults));
+}
+
 StrengthAnswer answer_strength(const std::string& file, std::string_view text, const std::string& rules,
                                const checks::AskedAt& asked_at, const tables::Tables& tables,
                                const ReadNamedFile& read_named) {
-  Asking asking{.file = file, .tables = tables, .read_named = read_named};
-  asking.texts.push_back({file, std::string(text)});
-  StrengthQuestion question;
-  std::string chosen;
-  if (plan::is_plan(text)) {
-    const auto read = plan::read_plan(file, text, tables);
-    if (const auto* faults = std::get_if<std::vector<Diagnostic>>(&read)) return {*faults, asking.texts};
-    question = question_of(std::get<plan::Plan>(read));
-    chosen = rules_of(rules, std::get<plan::Plan>(read).rules);
-  } else {
-    const auto read = plan::read_strength_file(file, text, tables);
-    if (const auto* faults = std::get_if<std::vector<Diagnostic>>(&read)) return {*faults, asking.texts};
-    question = question_of(std::get<plan::StrengthFile>(read), asking);
-    chosen = rules_of(rules, std::get<plan::StrengthFile>(read).rules);
-  }
-  const auto rule_set = tables.rule_sets.find(chosen);
-  if (rule_set == tables.rule_sets.end())
-    asking.faults.push_back({.file = file, .what = "there is no rule set '" + printable(chosen) + "'"});
-  if (!asking.faults.empty()) return {asking.faults, asking.texts};
+  StrengthQuestionRead read = read_strength_question(file, text, rules, tables, read_named);
+  if (!read.faults.empty()) return {std::move(read.faults), std::move(read.texts)};
 
-  question.asked_at = asked_at;
+  read.question.asked_at = asked_at;
   std::string all;
-  for (const NamedText& each : asking.texts) all += each.text + '\0';
+  for (const NamedText& each : read.texts) all += each.text + '\0';
   if (asked_at.zoned) all += asked_at.zoned->text + '\0';
   if (asked_at.local) all += asked_at.local->text;
-  return {checks::evaluate_strength(question, rule_set->second, tables, fingerprint_of(all, chosen, tables)),
-          std::move(asking.texts)};
+  return {checks::evaluate_strength(read.question, tables.rule_sets.at(read.rules), tables,
+                                    fingerprint_of(all, read.rules, tables)),
+          std::move(read.texts)};
 }
 
 }  // namespace firstpick

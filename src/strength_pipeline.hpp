@@ -26,6 +26,17 @@ struct StrengthAnswer {
   std::vector<NamedText> texts;
 };
 
+// What a strength file and the files that it names ask, before the time of the question is set.
+struct StrengthQuestionRead {
+  checks::StrengthQuestion question;
+  std::string rules;
+  std::vector<Diagnostic> faults;  // empty, or the question is not whole
+  std::vector<NamedText> texts;
+};
+
+StrengthQuestionRead read_strength_question(const std::string& file, std::string_view text, const std::string& rules,
+                                            const tables::Tables& tables, const ReadNamedFile& read_named);
+
 // `file` is a strength file, or a plan: then its [concrete.evidence] is asked for each of its stages.
 // Same texts, rules, tables and time: same report.
 StrengthAnswer answer_strength(const std::string& file, std::string_view text, const std::string& rules,

@@ -92,18 +92,23 @@ void tell_estimate(const StrengthQuestion& question, const std::optional<plan::T
   }
 }
 
-std::string moment_after(const plan::Timestamp& from, Duration wait, const std::optional<plan::Timestamp>& zone) {
-  const double wait_s = std::ceil(wait.value() / 60.0) * 60.0;  // later, never earlier
+// The whole minute at or after `wait`: later, never earlier. Nothing where that is more than ten years.
+std::optional<long long> seconds_after(const plan::Timestamp& from, Duration wait) {
+  const double wait_s = std::ceil(wait.value() / 60.0) * 60.0;
   constexpr double ten_years_s = 3650.0 * 86400.0;
-  if (!(wait_s >= 0.0) || wait_s > ten_years_s) return "not within ten years";
-  // In the zone that the moment was written in: its text ends with the offset.
+  if (!(wait_s >= 0.0) || wait_s > ten_years_s) return {};
+  return from.seconds + static_cast<long long>(wait_s);
+}
+
+// In the zone that the moment was written in: its text ends with the offset.
+std::string words_in_zone_of(const plan::Timestamp& zoned, long long seconds_utc) {
   int offset_minutes = 0;
-  if (const std::string& text = (zone ? *zone : from).text; text.size() > 6) {
+  if (const std::string& text = zoned.text; text.size() > 6) {
     const std::string tail = text.substr(text.size() - 6);
     if (tail[0] == '+' || tail[0] == '-')
       offset_minutes = (tail[0] == '-' ? -1 : 1) * (std::stoi(tail.substr(1, 2)) * 60 + std::stoi(tail.substr(4, 2)));
   }
-  return strength::words_for_moment(from.seconds + static_cast<long long>(wait_s), offset_minutes);
+  return strength::words_for_moment(seconds_utc, offset_minutes);
 }
 
 }  // namespace
@@ -210,14 +215,20 @@ void tell_prediction(const StrengthQuestion& question, const tables::Tables& tab
     prediction.adjusted_now = adjusted;
   }
   const Ratio pace = strength::rate(law, *question.growth->temperature);
-  const auto when = [&](const std::optional<Duration>& needed_age) -> std::string {
+  const auto when = [&](const std::optional<Duration>& needed_age, std::optional<long long>& utc_s) -> std::string {
+    utc_s.reset();
     if (!needed_age) return "never, at this growth";
-    if (!(*needed_age > adjusted)) return "by now";
-    return moment_after(from, (*needed_age - adjusted) / pace, cast);
+    if (!(*needed_age > adjusted)) {
+      utc_s = from.seconds;
+      return "by now";
+    }
+    utc_s = seconds_after(from, (*needed_age - adjusted) / pace);
+    return utc_s ? words_in_zone_of(*cast, *utc_s) : "not within ten years";
   };
-  prediction.earliest = when(prediction.age->by_curve);
-  prediction.slow = when(prediction.age->slow);
-  prediction.fast = when(prediction.age->fast);
+  std::optional<long long> untold;
+  prediction.earliest = when(prediction.age->by_curve, prediction.earliest_utc_s);
+  prediction.slow = when(prediction.age->slow, prediction.slow_utc_s);
+  prediction.fast = when(prediction.age->fast, untold);
   report.prediction = std::move(prediction);
 }
 

@@ -58,6 +58,7 @@ struct Prediction {
   std::optional<strength::PredictedAge> age;  // at 20 degC
   std::optional<Duration> adjusted_now;       // temperature-adjusted age at the last reading
   std::string earliest, slow, fast;           // times on the clock, or words why there are none
+  std::optional<long long> earliest_utc_s, slow_utc_s;  // the first two as instants, rounded up to whole minutes
   std::string why_not;
 };
 

@@ -10,6 +10,7 @@
 #include "checks/rule.hpp"
 #include "checks/standing_texts.hpp"
 #include "output/text_layout.hpp"
+#include "output/verdict_words.hpp"
 #include "record/diagnostic.hpp"
 #include "version.hpp"
 
@@ -31,14 +32,6 @@ std::string_view mark_of(Result result) {
     case Result::fail: return "x";
   }
   return "?";
-}
-
-std::string verdict_words(Verdict verdict, bool colour) {
-  const std::string_view mark = verdict == Verdict::go ? "(+)" : verdict == Verdict::hold ? "(?)" : "(x)";
-  const std::string words = fmt::format("{} {}", mark, checks::word_for(verdict));
-  if (!colour) return words;
-  const int code = verdict == Verdict::go ? 32 : verdict == Verdict::hold ? 33 : 31;
-  return fmt::format("\x1b[1;{}m{}\x1b[0m", code, words);
 }
 
 std::string heading(const Report& report, const TerminalStyle& style) {

@@ -211,6 +211,12 @@ std::optional<long long> Fields::format(std::string_view name) {
   return node ? read_format(*node, key, reading_.faults) : std::nullopt;
 }
 
+std::optional<long long> Fields::whole(std::string_view name) {
+  const auto [key, node] = given_for(name, Count::one);
+  assert(key.kind == Kind::whole);
+  return node ? read_whole(*node, key, reading_.faults) : std::nullopt;
+}
+
 std::optional<bool> Fields::yes_no(std::string_view name) {
   const auto [key, node] = given_for(name, Count::one);
   assert(key.kind == Kind::yes_no);

@@ -69,6 +69,7 @@ class Fields {
 
   std::optional<double> number(std::string_view key);
   std::optional<long long> format(std::string_view key);
+  std::optional<long long> whole(std::string_view key);
   std::optional<bool> yes_no(std::string_view key);
   std::optional<Timestamp> moment(std::string_view key);
   std::optional<Day> date(std::string_view key);

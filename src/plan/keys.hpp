@@ -15,6 +15,7 @@ enum class Kind {
   length, area, force, stress, density, angle, speed, duration, temperature, share,  // share: "3 %"
   number,    // a plain number, or the same in quotes
   format,    // the whole number of a format this program reads
+  whole,     // a whole number, at least 1
   name,      // one line of text, not empty: ids
   text,      // one line of text, may be empty
   word,      // one of Key::words
@@ -52,7 +53,8 @@ enum class Names {
   none, insert, sling, hardware, crane, rigging, solid, solid_or_direction,
   rigging_part,          // a hook, a point of a beam, a sheave
   beam,
-  insert_or_rigging_part
+  insert_or_rigging_part,
+  serial                 // of one piece, in a shift file
 };
 
 struct Key {
@@ -86,6 +88,8 @@ using SectionList = std::vector<Section>;
 const SectionList& sections();
 // Those of a strength file (strength_file.hpp): key_list_strength.cpp.
 const SectionList& strength_file_sections();
+// Those of a shift file (shift_file.hpp): key_list_shift.cpp.
+const SectionList& shift_file_sections();
 std::vector<Section> piece_sections();    // its first part: key_list_piece.cpp
 std::vector<Section> lifting_sections();  // its second part: key_list_lifting.cpp
 std::vector<Section> stage_sections();    // what a stage holds: key_list_stage.cpp

@@ -45,6 +45,7 @@ std::string_view word_for(Names kind) {
     case Names::rigging_part: return "hook, beam point or sheave";
     case Names::beam: return "beam";
     case Names::insert_or_rigging_part: return "insert, beam point or sheave";
+    case Names::serial: return "piece";
   }
   return "";
 }

@@ -91,6 +91,7 @@ std::string_view noun_for(Kind kind) {
     case Kind::share: return "a share with its %";
     case Kind::number: return "a plain number";
     case Kind::format: return "a whole number";
+    case Kind::whole: return "a whole number";
     case Kind::name: return "a name in quotes";
     case Kind::text: return "a text in quotes";
     case Kind::word: return "a word in quotes";
@@ -155,6 +156,17 @@ std::optional<long long> read_format(const toml::node& node, const Key& key, Fau
   }
   if (number->get() == format_read) return number->get();
   faults.at(node.source(), fmt::format("this program reads plans of format {}", format_read));
+  return {};
+}
+
+std::optional<long long> read_whole(const toml::node& node, const Key& key, Faults& faults) {
+  const toml::value<std::int64_t>* number = node.as_integer();
+  if (!number) {
+    report_wrong_type(node, key, noun_for(key.kind), faults);
+    return {};
+  }
+  if (number->get() >= 1 && number->get() <= largest_whole) return number->get();
+  faults.at(node.source(), fmt::format("'{}' must be from 1 to {}", key.name, largest_whole));
   return {};
 }
 

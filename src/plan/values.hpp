@@ -13,6 +13,7 @@ namespace firstpick::plan {
 
 constexpr std::size_t longest_line = 200;  // characters of a name or a text
 constexpr long long format_read = 1;       // the one format this program reads
+constexpr long long largest_whole = 1000;  // of a count: so that no file can keep the program busy for hours
 
 // Any string of a plan: one line that can be seen and is not too long to print. Null where it is not.
 const toml::value<std::string>* read_string(const toml::node& node, const Key& key, Faults& faults);
@@ -20,6 +21,7 @@ const toml::value<std::string>* read_string(const toml::node& node, const Key& k
 // Quantities and plain numbers, inside the limit of the key.
 std::optional<double> read_in_si(const toml::node& node, const Key& key, Faults& faults);
 std::optional<long long> read_format(const toml::node& node, const Key& key, Faults& faults);
+std::optional<long long> read_whole(const toml::node& node, const Key& key, Faults& faults);
 std::optional<bool> read_yes_no(const toml::node& node, const Key& key, Faults& faults);
 std::optional<Timestamp> read_moment(const toml::node& node, const Key& key, Faults& faults);
 std::optional<Day> read_date(const toml::node& node, const Key& key, Faults& faults);

@@ -18,15 +18,18 @@ namespace {
 const std::map<std::string, std::set<std::string>> may_include = {
     {"units", {}},
     {"record", {"units"}},
+    {"clock", {}},
     {"tables", {"units", "record"}},
-    {"plan", {"units", "record", "tables"}},
+    {"plan", {"units", "record", "clock", "tables"}},
     {"piece", {"units", "record", "plan"}},
     {"strength", {"units", "record", "tables", "plan"}},
     {"loads", {"units", "record", "tables", "plan", "piece"}},
     {"demands", {"units", "record", "tables", "plan", "piece", "loads"}},
     {"resistances", {"units", "record", "tables", "plan", "piece", "strength"}},
     {"checks", {"units", "record", "tables", "plan", "piece", "strength", "loads", "demands", "resistances"}},
-    {"output", {"units", "record", "plan", "piece", "checks"}},
+    {"board", {"units", "record", "clock", "tables", "plan", "piece", "strength", "checks"}},
+    {"decision_log", {"record"}},
+    {"output", {"units", "record", "clock", "plan", "piece", "checks", "board", "decision_log"}},
 };
 
 std::string folder_of(const std::string& included) {

@@ -19,6 +19,7 @@ extern "C" int fuzz_quantity(const std::uint8_t* data, std::size_t size);
 extern "C" int fuzz_plan(const std::uint8_t* data, std::size_t size);
 extern "C" int fuzz_temperature_log(const std::uint8_t* data, std::size_t size);
 extern "C" int fuzz_strength_file(const std::uint8_t* data, std::size_t size);
+extern "C" int fuzz_shift_file(const std::uint8_t* data, std::size_t size);
 
 namespace {
 
@@ -105,6 +106,17 @@ TEST_CASE("good plans with bytes changed") {
       CAPTURE(file, i);
       CHECK(run(fuzz_plan, input) == 0);
     }
+  }
+}
+
+TEST_CASE("a good shift file with bytes changed") {
+  std::mt19937_64 random(20260303);
+  const std::string good = contents_of("docs/demo/shift.toml");
+  REQUIRE(run(fuzz_shift_file, good) == 0);
+  for (int i = 0; i < 600; ++i) {
+    const std::string input = spoilt(good, random);
+    CAPTURE(i);
+    CHECK(run(fuzz_shift_file, input) == 0);
   }
 }
 

@@ -79,7 +79,7 @@ TEST_CASE("the text and the JSON of the demo pours are as they were") {
   const std::string folder = "docs/demo/strength/";
   NamedFiles named;
   for (const char* csv : {"bay-2.csv", "p5-07.csv", "season.csv"}) named[csv] = contents_of(folder + csv);
-  for (const std::string pour : {"box-culvert-breaks", "box-culvert-pour"}) {
+  for (const std::string pour : {"box-culvert-breaks", "box-culvert-pour", "wall-panel-bed-1", "wall-panel-bed-2"}) {
     CAPTURE(pour);
     const std::string file = folder + pour + ".toml";
     const auto report =
@@ -88,7 +88,8 @@ TEST_CASE("the text and the JSON of the demo pours are as they were") {
                            without_fingerprint(output::strength_text(report, {}, false))) == "");
     CHECK(first_difference(contents_of(golden_file(file, ".strength.json")),
                            without_fingerprint(output::strength_json(report))) == "");
-    CHECK(report.verdict == (pour == "box-culvert-breaks" ? checks::Verdict::go : checks::Verdict::hold));
+    const bool broken = pour == "box-culvert-breaks" || pour == "wall-panel-bed-1";
+    CHECK(report.verdict == (broken ? checks::Verdict::go : checks::Verdict::hold));
   }
 }
 

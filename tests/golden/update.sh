@@ -20,6 +20,8 @@ answer() {
       ;;
   esac
   sed -e 's/\(fingerprint "*\)[0-9a-f]\{16\}$/\10000000000000000/' \
+    -e 's/\("[a-z_]*sha256": "\)[0-9a-f]\{64\}"/\10000000000000000000000000000000000000000000000000000000000000000"/' \
+    -e 's/,[0-9a-f]\{64\}\(.\{0,1\}\)$/,0000000000000000000000000000000000000000000000000000000000000000\1/' \
     -e 's/\("fingerprint": "\)[0-9a-f]\{64\}"/\10000000000000000000000000000000000000000000000000000000000000000"/' \
     "$file.new" >"$file"
   rm -f "$file.new"
@@ -31,7 +33,13 @@ for pour in docs/demo/strength/*.toml; do
   answer "$name.strength.json" strength "$pour" --now 2026-03-03T07:20:00-05:00 --json
 done
 
+answer tests/golden/shift.board.txt board docs/demo/shift.toml --now 2026-03-03T07:45:00 --color never
+answer tests/golden/shift.board.json board docs/demo/shift.toml --now 2026-03-03T07:45:00 --json
+answer tests/golden/shift.board.csv board docs/demo/shift.toml --now 2026-03-03T07:45:00 --csv
+"$program" board docs/demo/shift.toml --now 2026-03-03T07:45:00 --html tests/golden/shift.board.html >/dev/null || [ $? -eq 1 ]
+
 for plan in docs/demo/*.toml; do
+  grep -q '^\[piece\]' "$plan" || continue  # the shift file beside them is no plan
   name=tests/golden/$(basename "$plan" .toml)
   answer "$name.txt" check "$plan" --color never
   answer "$name.json" check "$plan" --json

@@ -18,6 +18,7 @@
 
 #include "piece/body.hpp"
 #include "plan/read_plan.hpp"
+#include "support/expected_faults.hpp"
 #include "support/plan_files.hpp"
 
 namespace {
@@ -31,33 +32,6 @@ std::vector<Diagnostic> faults_of(const std::string& file, const std::string& te
   const auto body = piece::make_body(std::get<plan::Plan>(read));
   if (const auto* faults = std::get_if<std::vector<Diagnostic>>(&body)) return *faults;
   return {};
-}
-
-// "14:1 what" and, where there is help, "14:1 what\n  help ...".
-std::vector<std::string> expected(const std::string& text) {
-  std::vector<std::string> all;
-  std::istringstream lines(text);
-  for (std::string line; std::getline(lines, line);) {
-    if (!line.starts_with("#: ")) continue;
-    line.erase(0, 3);
-    if (!line.starts_with("help ")) {
-      all.push_back(line);
-      continue;
-    }
-    REQUIRE_FALSE(all.empty());
-    all.back() += "\n  " + line;
-  }
-  std::ranges::sort(all);
-  return all;
-}
-
-std::vector<std::string> written(const std::vector<Diagnostic>& faults) {
-  std::vector<std::string> all;
-  for (const Diagnostic& fault : faults)
-    all.push_back(fmt::format("{}:{} {}{}{}", fault.place.line, fault.place.column, printable(fault.what),
-                              fault.help.empty() ? "" : "\n  help ", printable(fault.help)));
-  std::ranges::sort(all);
-  return all;
 }
 
 std::vector<std::string> without(const std::vector<std::string>& all, const std::vector<std::string>& some) {

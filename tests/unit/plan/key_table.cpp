@@ -41,6 +41,7 @@ std::string noun(const Key& key) {
     case Kind::share: return "share in %";
     case Kind::number: return "plain number";
     case Kind::format: return "whole number";
+    case Kind::whole: return "whole number, 1 to 1000";
     case Kind::name: return name(key);
     case Kind::text: return "text";
     case Kind::word: return words(key);

@@ -64,6 +64,18 @@ TEST_CASE("every key says in one line what it is, and what its absence means unl
   }
 }
 
+TEST_CASE("every key of a shift file says what it is, what its absence means, and has an example") {
+  for (const Section& each : shift_file_sections()) {
+    CHECK_FALSE(each.doc.empty());
+    for (const Key& key : each.keys) {
+      CAPTURE(each.path, key.name);
+      CHECK_FALSE(key.doc.empty());
+      CHECK_FALSE(key.example.empty());
+      CHECK(key.absent.empty() == key.required);
+    }
+  }
+}
+
 TEST_CASE("no key stands twice in its section, nor next to a section of its name") {
   for (const Section& each : sections()) {
     std::set<std::string_view> names;

@@ -1,0 +1,127 @@
+#include "board/judge_piece.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include <fmt/format.h>
+
+#include "board/expected_strength.hpp"
+#include "board/governing.hpp"
+#include "board/pour_evidence.hpp"
+#include "board/zoned_times.hpp"
+#include "checks/evaluate.hpp"
+
+namespace firstpick::board {
+
+namespace {
+
+constexpr const char* pour_reason = "pour-evidence";  // words of the board beside the ids of rules
+constexpr const char* time_reason = "time-in-zone";
+constexpr const char* shift_reason = "shift-hours";
+constexpr const char* file_reason = "file-not-read";
+
+// Why the piece cannot be checked with its evidence, and under which word.
+struct Conflict {
+  const char* rule;
+  std::string reason, remedy;
+};
+
+std::optional<Conflict> take_evidence(plan::Plan& plan, checks::StrengthQuestion* pour,
+                                      const clock::Zone& zone) {
+  if (const auto fault = put_into_zone(plan, zone))
+    return Conflict{time_reason, "in the plan: " + fault->what, fault->help};
+  if (!pour) return {};
+  if (const auto fault = put_into_zone(*pour, zone))
+    return Conflict{time_reason, "in the pour: " + fault->what, fault->help};
+  auto concrete = concrete_of(plan.concrete, *pour);
+  if (const auto* gap = std::get_if<NotAssessed>(&concrete))
+    return Conflict{pour_reason, gap->why, gap->remedy};
+  plan.concrete = std::move(std::get<plan::Concrete>(concrete));
+  return {};
+}
+
+// What the check says of a plan alone, in the words of a board: the specimens belong into the file of the pour.
+void tell_whose_specimens(const plan::Plan& plan, const checks::StrengthQuestion* pour, Judged& judged) {
+  if (plan.concrete.evidence && !plan.concrete.evidence->valid_for) judged.evidence += ", without a limit on its age";
+  if (plan.concrete.evidence || !pour || judged.rule != "strength-evidence") return;
+  judged.reason = "no specimens of this pour have been broken";
+  judged.remedy = "break specimens cured with the piece and write [evidence] in the file of the pour";
+}
+
+}  // namespace
+
+PieceAnswer judge_piece(const PieceQuestion& question, const tables::Tables& tables,
+                        std::string fingerprint) {
+  plan::Plan plan = question.plan;
+  std::optional<checks::StrengthQuestion> pour;
+  if (question.pour) pour = *question.pour;
+  const auto conflict = take_evidence(plan, pour ? &*pour : nullptr, question.zone);
+  if (conflict) plan.concrete.evidence.reset();
+  ask_at(plan, question.now);
+  if (conflict)
+    for (plan::Stage& stage : plan.stages) stage.at = question.now;
+
+  PieceAnswer answer{
+      {}, checks::evaluate_plan(plan, question.body, question.rules, tables, std::move(fingerprint))};
+  const checks::Report& report = answer.report;
+  Judged& judged = answer.judged;
+  judged.checked = true;
+  judged.verdict = report.verdict;
+  judged.evidence = report.strength_basis;
+  if (const auto& evidence = plan.concrete.evidence) {
+    judged.pour_report = evidence->report;
+    if (evidence->tested && evidence->valid_for)
+      judged.counts_until_utc_s =
+          evidence->tested->seconds + static_cast<long long>(std::floor(in(second, *evidence->valid_for)));
+  }
+  judged.usable = report.usable_strength;
+  judged.required = report.required_strength;
+  tell_governing(report, judged);
+  tell_whose_specimens(plan, question.pour, judged);
+  if (conflict && judged.verdict != Verdict::no_go) {
+    judged.verdict = Verdict::hold;
+    judged.rule = conflict->rule;
+    judged.subject = plan.piece.mark;
+    judged.reason = conflict->reason;
+    judged.remedy = conflict->remedy;
+  }
+  if (conflict || judged.verdict == Verdict::go || !pour) return answer;
+  if (!pour->growth || !pour->growth->strength_at_28_days) return answer;
+  const auto needed = strength_that_goes(plan, question.body, question.rules, tables, question.now,
+                                         *pour->growth->strength_at_28_days);
+  if (needed) judged.expected = expected_strength(*pour, *needed, question.rules, tables, question.now);
+  return answer;
+}
+
+Judged not_checked(const std::string& first_fault) {
+  return {.rule = file_reason,
+          .reason = "not checked: " + first_fault,
+          .remedy = "correct the file",
+          .evidence = "none"};
+}
+
+void hold_outside_shift(Board& board) {
+  const bool before = board.made_utc_s < board.starts_utc_s;
+  if (!before && board.made_utc_s <= board.ends_utc_s) return;
+  for (Line& line : board.lines) {
+    if (line.judged.verdict != Verdict::go) continue;
+    line.judged.verdict = Verdict::hold;
+    line.judged.rule = shift_reason;
+    line.judged.subject = line.mark;
+    line.judged.reason = before ? fmt::format("the shift has not begun: it starts {}",
+                                              clock::words_for_moment(board.zone, board.starts_utc_s))
+                                : fmt::format("the shift is over: it ended {}",
+                                              clock::words_for_moment(board.zone, board.ends_utc_s));
+    line.judged.remedy = "write the hours of this shift in the shift file";
+  }
+}
+
+void limit_age(Board& board) {
+  long long until_s = std::max(board.ends_utc_s, board.made_utc_s);
+  for (const Line& line : board.lines)
+    if (line.judged.verdict == Verdict::go && line.judged.counts_until_utc_s)
+      until_s = std::min(until_s, *line.judged.counts_until_utc_s);
+  board.stale_after_s = std::min(board.stale_after_s, std::max(0LL, until_s - board.made_utc_s));
+}
+
+}  // namespace firstpick::board
