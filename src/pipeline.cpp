@@ -1,5 +1,7 @@
 #include "pipeline.hpp"
 
+#include <utility>
+
 #include "checks/evaluate.hpp"
 #include "fingerprint.hpp"
 #include "piece/body.hpp"
@@ -19,12 +21,12 @@ std::string list_of(const std::map<std::string, tables::RuleSet>& sets) {
 
 }  // namespace
 
-std::variant<checks::Report, std::vector<Diagnostic>> check_plan(const std::string& file, std::string_view text,
-                                                                 const std::string& rules,
-                                                                 const tables::Tables& tables) {
-  const auto plan_read = plan::read_plan(file, text, tables);
+std::variant<CheckedPlan, std::vector<Diagnostic>> check_plan_whole(const std::string& file, std::string_view text,
+                                                                    const std::string& rules,
+                                                                    const tables::Tables& tables) {
+  auto plan_read = plan::read_plan(file, text, tables);
   if (const auto* faults = std::get_if<std::vector<Diagnostic>>(&plan_read)) return *faults;
-  const auto& plan = std::get<plan::Plan>(plan_read);
+  auto& plan = std::get<plan::Plan>(plan_read);
 
   const std::string chosen = !rules.empty() ? rules : !plan.rules.empty() ? plan.rules : std::string(rules_unless_named);
   const auto rule_set = tables.rule_sets.find(chosen);
@@ -32,11 +34,20 @@ std::variant<checks::Report, std::vector<Diagnostic>> check_plan(const std::stri
     return std::vector{Diagnostic{.file = file, .what = "there is no rule set '" + printable(chosen) + "'",
                                   .help = "rule sets in the tables: " + list_of(tables.rule_sets)}};
 
-  const auto body_made = piece::make_body(plan);
+  auto body_made = piece::make_body(plan);
   if (const auto* faults = std::get_if<std::vector<Diagnostic>>(&body_made)) return *faults;
-  const auto& body = std::get<piece::Body>(body_made);
+  auto& body = std::get<piece::Body>(body_made);
 
-  return checks::evaluate_plan(plan, body, rule_set->second, tables, fingerprint_of(text, chosen, tables));
+  auto report = checks::evaluate_plan(plan, body, rule_set->second, tables, fingerprint_of(text, chosen, tables));
+  return CheckedPlan{std::move(plan), std::move(body), std::move(report)};
+}
+
+std::variant<checks::Report, std::vector<Diagnostic>> check_plan(const std::string& file, std::string_view text,
+                                                                 const std::string& rules,
+                                                                 const tables::Tables& tables) {
+  auto checked = check_plan_whole(file, text, rules, tables);
+  if (auto* faults = std::get_if<std::vector<Diagnostic>>(&checked)) return std::move(*faults);
+  return std::move(std::get<CheckedPlan>(checked).report);
 }
 
 }  // namespace firstpick

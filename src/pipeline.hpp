@@ -7,6 +7,8 @@
 #include <vector>
 
 #include "checks/report.hpp"
+#include "piece/body.hpp"
+#include "plan/plan.hpp"
 #include "record/diagnostic.hpp"
 #include "tables/tables.hpp"
 
@@ -17,5 +19,15 @@ namespace firstpick {
 std::variant<checks::Report, std::vector<Diagnostic>> check_plan(const std::string& file, std::string_view text,
                                                                  const std::string& rules,
                                                                  const tables::Tables& tables);
+
+// The same, with what the report was made from: for the lift card, which draws the piece and lists the gear.
+struct CheckedPlan {
+  plan::Plan plan;
+  piece::Body body;
+  checks::Report report;
+};
+std::variant<CheckedPlan, std::vector<Diagnostic>> check_plan_whole(const std::string& file, std::string_view text,
+                                                                    const std::string& rules,
+                                                                    const tables::Tables& tables);
 
 }  // namespace firstpick
