@@ -15,6 +15,7 @@
 
 #include <CLI/CLI.hpp>
 
+#include "command_card.hpp"
 #include "command_strength.hpp"
 #include "output/json.hpp"
 #include "output/listings.hpp"
@@ -38,6 +39,7 @@ constexpr const char* footer =
     "Start here:\n"
     "  firstpick check piece.toml          the verdict, why, and what governs\n"
     "  firstpick check piece.toml --steps  the calculation behind it, line by line\n"
+    "  firstpick card piece.toml -o card.pdf   one page for the crane operator\n"
     "  firstpick strength pour.toml        has the concrete its strength, and what says so\n"
     "  firstpick tables                    every number with its source; --unconfirmed: those to confirm\n"
     "  firstpick rules                     every rule and what it guards against\n"
@@ -48,7 +50,7 @@ constexpr const char* footer =
 
 struct Options {
   std::vector<std::string> plans;
-  std::string rules, tables, plant, color = "auto", filter, now, picture;
+  std::string rules, tables, plant, color = "auto", filter, now, picture, stage, paper = "a4";
   bool json = false, all = false, steps = false, unconfirmed = false;
 };
 
@@ -168,6 +170,15 @@ int strength(const Options& options) {
   return strength_command(command, *tables, *text, now, static_cast<int>(local.tm_gmtoff / 60));
 }
 
+int card(const Options& options) {
+  const auto tables = read_all_tables(options);
+  if (!tables) return exit_wrong_input;
+  const auto text = contents(options.plans.front());
+  if (!text) return exit_wrong_input;
+  return card_command({.file = options.plans.front(), .rules = options.rules, .stage = options.stage,
+                       .paper = options.paper, .output = options.picture}, *tables, *text);
+}
+
 int list_tables(const Options& options) {
   const auto tables = read_all_tables(options);
   if (!tables) return exit_wrong_input;
@@ -213,6 +224,14 @@ int run(int argc, char** argv) {
       ->check(CLI::IsMember({"auto", "always", "never"}));
   add_tables_options(*check_command, options);
 
+  CLI::App* card_app = app.add_subcommand("card", "the lift card of one stage: one page for the crane operator");
+  card_app->add_option("PLAN", options.plans, "plan file")->required()->expected(1);
+  card_app->add_option("--stage", options.stage, "strip, turn, yard, store, haul or set; not needed where the plan has one");
+  card_app->add_option("-o,--output", options.picture, "the card: .pdf, .svg, .png, or .txt for its words")->required();
+  card_app->add_option("--paper", options.paper, "a4 or letter")->check(CLI::IsMember({"a4", "letter"}));
+  card_app->add_option("--rules", options.rules, "rule set, instead of the one the plan names");
+  add_tables_options(*card_app, options);
+
   CLI::App* strength_app = app.add_subcommand("strength", "has the concrete its strength, and what says so");
   strength_app->add_option("FILE", options.plans, "strength file or plan")->required()->expected(1);
   strength_app->add_option("--rules", options.rules, "rule set, instead of the one the file names");
@@ -242,6 +261,7 @@ int run(int argc, char** argv) {
   }
   if (*check_command) return check(options);
   if (*strength_app) return strength(options);
+  if (*card_app) return card(options);
   if (*tables_command) return list_tables(options);
   return list_rules(options);
 }
