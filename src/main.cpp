@@ -16,6 +16,7 @@
 #include <CLI/CLI.hpp>
 
 #include "command_card.hpp"
+#include "command_sheet.hpp"
 #include "command_strength.hpp"
 #include "output/json.hpp"
 #include "output/listings.hpp"
@@ -40,6 +41,7 @@ constexpr const char* footer =
     "  firstpick check piece.toml          the verdict, why, and what governs\n"
     "  firstpick check piece.toml --steps  the calculation behind it, line by line\n"
     "  firstpick card piece.toml -o card.pdf   one page for the crane operator\n"
+    "  firstpick sheet piece.toml -o sheet.html  the calculation, line by line, to check by hand\n"
     "  firstpick strength pour.toml        has the concrete its strength, and what says so\n"
     "  firstpick tables                    every number with its source; --unconfirmed: those to confirm\n"
     "  firstpick rules                     every rule and what it guards against\n"
@@ -179,6 +181,15 @@ int card(const Options& options) {
                        .paper = options.paper, .output = options.picture}, *tables, *text);
 }
 
+int sheet(const Options& options) {
+  const auto tables = read_all_tables(options);
+  if (!tables) return exit_wrong_input;
+  const auto text = contents(options.plans.front());
+  if (!text) return exit_wrong_input;
+  return sheet_command({.file = options.plans.front(), .rules = options.rules, .output = options.picture,
+                        .all = options.all}, *tables, *text);
+}
+
 int list_tables(const Options& options) {
   const auto tables = read_all_tables(options);
   if (!tables) return exit_wrong_input;
@@ -232,6 +243,13 @@ int run(int argc, char** argv) {
   card_app->add_option("--rules", options.rules, "rule set, instead of the one the plan names");
   add_tables_options(*card_app, options);
 
+  CLI::App* sheet_app = app.add_subcommand("sheet", "the calculation, line by line, with every source");
+  sheet_app->add_option("PLAN", options.plans, "plan file")->required()->expected(1);
+  sheet_app->add_option("-o,--output", options.picture, "the sheet: .html or .md")->required();
+  sheet_app->add_flag("--all", options.all, "every insert, not only the one that each rule is worst for");
+  sheet_app->add_option("--rules", options.rules, "rule set, instead of the one the plan names");
+  add_tables_options(*sheet_app, options);
+
   CLI::App* strength_app = app.add_subcommand("strength", "has the concrete its strength, and what says so");
   strength_app->add_option("FILE", options.plans, "strength file or plan")->required()->expected(1);
   strength_app->add_option("--rules", options.rules, "rule set, instead of the one the file names");
@@ -262,6 +280,7 @@ int run(int argc, char** argv) {
   if (*check_command) return check(options);
   if (*strength_app) return strength(options);
   if (*card_app) return card(options);
+  if (*sheet_app) return sheet(options);
   if (*tables_command) return list_tables(options);
   return list_rules(options);
 }

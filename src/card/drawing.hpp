@@ -41,7 +41,8 @@ struct Drawing {
 std::optional<Drawing> as_it_hangs(const plan::Plan& plan, const piece::Body& body,
                                    const checks::Report& report, std::size_t stage);
 
-// The side that is up, with the places of the picks from the outermost edges and from each other.
+// The side that is up, with the places of the picks from the outermost edges and from each other. As cast, where how it
+// hangs is not assessed; absent where the stage names no rigging.
 std::optional<Drawing> from_above(const plan::Plan& plan, const piece::Body& body,
                                   const checks::Report& report, std::size_t stage);
 

@@ -70,8 +70,8 @@ std::optional<Drawing> from_above(const plan::Plan& plan, const piece::Body& bod
                                   const checks::Report& report, std::size_t stage) {
   const auto& hanging = report.stages.at(stage).hanging;
   const plan::Rigging* rigging = rigging_of(plan, plan.stages.at(stage));
-  if (!hanging || !rigging) return {};
-  const piece::View view = view_from_above(hanging->up);
+  if (!rigging) return {};
+  const piece::View view = view_from_above(hanging ? hanging->up : Direction{0.0, 0.0, 1.0});
   Drawing drawing{.title = "Picks from above: from the outermost edges, and from pick to pick",
                   .strokes = {},
                   .labels = {}};

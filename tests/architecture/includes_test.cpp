@@ -28,6 +28,7 @@ const std::map<std::string, std::set<std::string>> may_include = {
     {"checks", {"units", "record", "tables", "plan", "piece", "strength", "loads", "demands", "resistances"}},
     {"output", {"units", "record", "plan", "piece", "checks"}},
     {"card", {"units", "record", "plan", "piece", "checks"}},
+    {"sheet", {"units", "record", "plan", "piece", "checks", "card"}},
 };
 
 std::string folder_of(const std::string& included) {
@@ -37,7 +38,7 @@ std::string folder_of(const std::string& included) {
 
 bool is_allowed(const std::string& folder, const std::string& included) {
   if (folder.empty()) return true;  // pipeline, main, commands
-  if (included == "version.hpp") return folder == "output" || folder == "card";
+  if (included == "version.hpp") return folder == "output" || folder == "card" || folder == "sheet";
   return folder_of(included) == folder || may_include.at(folder).contains(folder_of(included));
 }
 

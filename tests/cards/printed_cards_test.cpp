@@ -271,3 +271,29 @@ TEST_CASE("a wrong call of card says what is wrong, and writes nothing") {
   CHECK(card(two_stages, folder.file("yard.txt"), "--stage yard").status == 0);
   CHECK(holds(contents_of(folder.file("yard.txt")), "Stage yard only"));
 }
+
+TEST_CASE("the program writes a sheet as HTML and as Markdown, and says what is wrong with a call") {
+  const Folder folder;
+  const auto sheet = [&](const std::string& plan, const std::string& output, const std::string& more = "") {
+    return run(std::string(FIRSTPICK_PROGRAM) + " sheet " + plan + " -o " + output + " " + more);
+  };
+  const Ran html = sheet("docs/demo/box-culvert.toml", folder.file("sheet.html"));
+  CHECK(html.status == 1);
+  CHECK(holds(html.out, "NO-GO, sheet in "));
+  CHECK(contents_of(folder.file("sheet.html")).starts_with("<!DOCTYPE html>"));
+  CHECK(sheet("docs/demo/manhole-base.toml", folder.file("brief.md")).status == 0);
+  CHECK(sheet("docs/demo/manhole-base.toml", folder.file("whole.md"), "--all").status == 0);
+  CHECK(
+      contents_of(folder.file("brief.md")).starts_with("# Calculation of the lift of MB-48-207, revision A"));
+  CHECK(fs::file_size(folder.file("brief.md")) < fs::file_size(folder.file("whole.md")));
+  CHECK(sheet("docs/demo/wall-panel.toml", folder.file("sheet.md")).status == 3);
+
+  const Ran ending = sheet("docs/demo/stair.toml", folder.file("sheet.pdf"));
+  CHECK(ending.status == 2);
+  CHECK(holds(ending.out, "must end in .html or .md"));
+  const Ran nowhere = sheet("docs/demo/stair.toml", folder.file("nowhere/sheet.md"));
+  CHECK(nowhere.status == 2);
+  CHECK(holds(nowhere.out, "the sheet cannot be written"));
+  CHECK(sheet("tests/plans/bad/crane-unknown.toml", folder.file("bad.md")).status == 2);
+  CHECK_FALSE(fs::exists(folder.file("bad.md")));
+}
