@@ -13,6 +13,7 @@ namespace firstpick::card {
 namespace {
 
 constexpr Angle eye_above_level = 25.0 * deg;
+constexpr std::size_t most_legs_labelled = 6;  // more would hide each other: the table has them
 
 Direction unit(const Direction& d) { return (1.0 / norm(d)) * d; }
 
@@ -86,7 +87,7 @@ void add_legs(const plan::Rigging& rigging, const demands::Hanging& hanging, con
       hooks.push_back(from);
       drawing.labels.push_back({from, leg.from.empty() ? "hook" : "hook " + inert(leg.from, 14), Sign::hook});
     }
-    if (!leg.length) continue;
+    if (!leg.length || rigging.legs.size() > most_legs_labelled) continue;
     const plan::PlanarPoint middle{0.5 * (from.x + to.x), 0.5 * (from.y + to.y)};
     drawing.labels.push_back({middle,
                               fmt::format("{}: {}, {}", name_of(i), print(*leg.length, units),
@@ -105,7 +106,9 @@ std::optional<Drawing> as_it_hangs(const plan::Plan& plan, const piece::Body& bo
   const std::vector<Pick> picks = picks_of(plan, *rigging);
   const piece::View view = clearest_view(plan, picks, hanging->up);
 
-  Drawing drawing{.title = "As it hangs, to scale: length of each leg and its angle from level",
+  Drawing drawing{.title = rigging->legs.size() > most_legs_labelled
+                               ? "As it hangs, to scale: lengths and angles of the legs are in the table"
+                               : "As it hangs, to scale: length of each leg and its angle from level",
                   .strokes = {},
                   .labels = {}};
   auto lines = piece::line_drawing(body, view);

@@ -122,7 +122,8 @@ class Labelling {
       if (!inside(spot, room_) ||
           std::ranges::any_of(taken_, [&](const Rect& r) { return overlap(r, spot); }))
         continue;
-      const int covered = lines_under(spot) - (i < on_line.size() ? 1 : 0);  // its own line may be under it
+      // On its own line, which it may also share with an edge that it crosses: better than far from what it measures.
+      const int covered = i < on_line.size() ? std::max(0, lines_under(spot) - 2) : lines_under(spot);
       if (covered < fewest) best = spot, fewest = covered;
       if (fewest == 0) break;
     }

@@ -117,6 +117,7 @@ TEST_CASE("twelve picks with long names fit on one page, each in the table and i
       const card::Page page = card::lift_card(checked.plan, checked.body, checked.report, 0, paper);
       check_boxes(page);
       check_words_apart(page, false);
+      CHECK((words_of(page).find("lengths and angles of the legs are in the table") != std::string::npos) == (count > 6));
       for (const card::Box& box : page.boxes) {
         if (!is_drawing(box) && box.name != "legs") continue;
         for (std::size_t number = 1; number <= count; ++number) {
