@@ -17,6 +17,8 @@
 
 #include "command_board.hpp"
 #include "command_record.hpp"
+#include "command_card.hpp"
+#include "command_sheet.hpp"
 #include "command_strength.hpp"
 #include "output/json.hpp"
 #include "output/listings.hpp"
@@ -40,6 +42,8 @@ constexpr const char* footer =
     "Start here:\n"
     "  firstpick check piece.toml          the verdict, why, and what governs\n"
     "  firstpick check piece.toml --steps  the calculation behind it, line by line\n"
+    "  firstpick card piece.toml -o card.pdf   one page for the crane operator\n"
+    "  firstpick sheet piece.toml -o sheet.html  the calculation, line by line, to check by hand\n"
     "  firstpick strength pour.toml        has the concrete its strength, and what says so\n"
     "  firstpick board shift.toml          which piece the crane may take next, of a whole shift\n"
     "  firstpick tables                    every number with its source; --unconfirmed: those to confirm\n"
@@ -51,7 +55,7 @@ constexpr const char* footer =
 
 struct Options {
   std::vector<std::string> plans;
-  std::string rules, tables, plant, color = "auto", filter, now, picture, html, record, by, head;
+  std::string rules, tables, plant, color = "auto", filter, now, picture, html, record, by, head, stage, paper = "a4";
   bool json = false, csv = false, all = false, steps = false, unconfirmed = false, watch = false;
 };
 
@@ -184,6 +188,24 @@ int board(const Options& options) {
                        surroundings);
 }
 
+int card(const Options& options) {
+  const auto tables = read_all_tables(options);
+  if (!tables) return exit_wrong_input;
+  const auto text = contents(options.plans.front());
+  if (!text) return exit_wrong_input;
+  return card_command({.file = options.plans.front(), .rules = options.rules, .stage = options.stage,
+                       .paper = options.paper, .output = options.picture}, *tables, *text);
+}
+
+int sheet(const Options& options) {
+  const auto tables = read_all_tables(options);
+  if (!tables) return exit_wrong_input;
+  const auto text = contents(options.plans.front());
+  if (!text) return exit_wrong_input;
+  return sheet_command({.file = options.plans.front(), .rules = options.rules, .output = options.picture,
+                        .all = options.all}, *tables, *text);
+}
+
 int list_tables(const Options& options) {
   const auto tables = read_all_tables(options);
   if (!tables) return exit_wrong_input;
@@ -228,6 +250,21 @@ int run(int argc, char** argv) {
   check_command->add_option("--color", options.color, "auto, always or never")
       ->check(CLI::IsMember({"auto", "always", "never"}));
   add_tables_options(*check_command, options);
+
+  CLI::App* card_app = app.add_subcommand("card", "the lift card of one stage: one page for the crane operator");
+  card_app->add_option("PLAN", options.plans, "plan file")->required()->expected(1);
+  card_app->add_option("--stage", options.stage, "strip, turn, yard, store, haul or set; not needed where the plan has one");
+  card_app->add_option("-o,--output", options.picture, "the card: .pdf, .svg, .png, or .txt for its words")->required();
+  card_app->add_option("--paper", options.paper, "a4 or letter")->check(CLI::IsMember({"a4", "letter"}));
+  card_app->add_option("--rules", options.rules, "rule set, instead of the one the plan names");
+  add_tables_options(*card_app, options);
+
+  CLI::App* sheet_app = app.add_subcommand("sheet", "the calculation, line by line, with every source");
+  sheet_app->add_option("PLAN", options.plans, "plan file")->required()->expected(1);
+  sheet_app->add_option("-o,--output", options.picture, "the sheet: .html or .md")->required();
+  sheet_app->add_flag("--all", options.all, "every insert, not only the one that each rule is worst for");
+  sheet_app->add_option("--rules", options.rules, "rule set, instead of the one the plan names");
+  add_tables_options(*sheet_app, options);
 
   CLI::App* strength_app = app.add_subcommand("strength", "has the concrete its strength, and what says so");
   strength_app->add_option("FILE", options.plans, "strength file or plan")->required()->expected(1);
@@ -288,6 +325,8 @@ int run(int argc, char** argv) {
                              .width = terminal_width()};
   if (*show_app) return show_record_command(record);
   if (*verify_app) return verify_record_command(record);
+  if (*card_app) return card(options);
+  if (*sheet_app) return sheet(options);
   if (*tables_command) return list_tables(options);
   return list_rules(options);
 }

@@ -1,5 +1,7 @@
 #include "pipeline.hpp"
 
+#include <utility>
+
 #include "checks/evaluate.hpp"
 #include "fingerprint.hpp"
 #include "plan/read_plan.hpp"
@@ -36,13 +38,22 @@ std::variant<PreparedPlan, std::vector<Diagnostic>> prepare_plan(const std::stri
   return PreparedPlan{std::move(plan), std::move(std::get<piece::Body>(body_made)), rule_set->second};
 }
 
+std::variant<CheckedPlan, std::vector<Diagnostic>> check_plan_whole(const std::string& file, std::string_view text,
+                                                                    const std::string& rules,
+                                                                    const tables::Tables& tables) {
+  auto prepared = prepare_plan(file, text, rules, tables);
+  if (auto* faults = std::get_if<std::vector<Diagnostic>>(&prepared)) return std::move(*faults);
+  auto& [plan, body, rule_set] = std::get<PreparedPlan>(prepared);
+  auto report = checks::evaluate_plan(plan, body, rule_set, tables, fingerprint_of(text, rule_set.id, tables));
+  return CheckedPlan{std::move(plan), std::move(body), std::move(report)};
+}
+
 std::variant<checks::Report, std::vector<Diagnostic>> check_plan(const std::string& file, std::string_view text,
                                                                  const std::string& rules,
                                                                  const tables::Tables& tables) {
-  auto prepared = prepare_plan(file, text, rules, tables);
-  if (auto* faults = std::get_if<std::vector<Diagnostic>>(&prepared)) return std::move(*faults);
-  const auto& [plan, body, rule_set] = std::get<PreparedPlan>(prepared);
-  return checks::evaluate_plan(plan, body, rule_set, tables, fingerprint_of(text, rule_set.id, tables));
+  auto checked = check_plan_whole(file, text, rules, tables);
+  if (auto* faults = std::get_if<std::vector<Diagnostic>>(&checked)) return std::move(*faults);
+  return std::move(std::get<CheckedPlan>(checked).report);
 }
 
 }  // namespace firstpick

@@ -31,4 +31,14 @@ std::variant<checks::Report, std::vector<Diagnostic>> check_plan(const std::stri
                                                                  const std::string& rules,
                                                                  const tables::Tables& tables);
 
+// The same, with what the report was made from: for the lift card, which draws the piece and lists the gear.
+struct CheckedPlan {
+  plan::Plan plan;
+  piece::Body body;
+  checks::Report report;
+};
+std::variant<CheckedPlan, std::vector<Diagnostic>> check_plan_whole(const std::string& file, std::string_view text,
+                                                                    const std::string& rules,
+                                                                    const tables::Tables& tables);
+
 }  // namespace firstpick

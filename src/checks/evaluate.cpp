@@ -13,6 +13,7 @@
 #include "checks/standing_texts.hpp"
 #include "checks/verdict.hpp"
 #include "checks/worst_leg.hpp"
+#include "strength/evidence_age.hpp"
 #include "strength/strength_at_lift.hpp"
 
 namespace firstpick::checks {
@@ -120,7 +121,10 @@ StageReport evaluate_stage(const StageFacts& facts, Trace& trace) {
 
   if (const auto* load = std::get_if<loads::StageLoad>(&facts.load)) report.load = *load;
   tell_cranes(facts, report);
-  if (const auto* hanging = std::get_if<demands::Hanging>(&facts.hanging)) report.tilt = hanging->tilt;
+  if (const auto* hanging = std::get_if<demands::Hanging>(&facts.hanging)) {
+    report.tilt = hanging->tilt;
+    report.hanging = *hanging;
+  }
   if (const auto* required = std::get_if<Stress>(&facts.required_strength)) report.required_strength = *required;
   tell_turn(facts, report);
   tell_legs(facts, report);
@@ -145,6 +149,7 @@ Report evaluate_plan(const plan::Plan& plan, const piece::Body& body, const tabl
                 .mass = body.volume * plan.concrete.density,
                 .centre_of_gravity = body.centroid,
                 .strength_basis = strength::basis_of(plan.concrete, rules),
+                .evidence_until = strength::evidence_until(plan.concrete),
                 .overridden = tables.overridden,
                 .choices = choices_of(rules),
                 .cautions = cautions_of(rules),

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "checks/finding.hpp"
+#include "demands/hanging.hpp"
 #include "loads/stage_load.hpp"
 #include "plan/plan.hpp"
 #include "record/source.hpp"
@@ -67,6 +68,7 @@ struct StageReport {
   std::optional<Force> pull_not_to_exceed;  // on the crane's scale while the form still holds; strip only
   std::optional<Angle> tilt;
   std::optional<TurnReport> turn;
+  std::optional<demands::Hanging> hanging;  // the piece hanging free, legs in the order of the rigging
   std::optional<Stress> required_strength;
   std::vector<LegReport> legs;
   std::vector<InsertReport> inserts;
@@ -87,6 +89,7 @@ struct Report {
 
   std::optional<Stress> usable_strength, required_strength;  // required: the most that any stage asks
   std::string strength_basis;
+  std::optional<plan::Timestamp> evidence_until;             // the plan's own limit on the test's age
 
   std::vector<StageReport> stages;
   std::vector<Source> unconfirmed;         // values from memory that took part, nobody has confirmed them

@@ -7,6 +7,7 @@
 #include <fmt/format.h>
 
 #include "checks/lost_points.hpp"
+#include "checks/reasons.hpp"
 #include "checks/rule.hpp"
 #include "checks/standing_texts.hpp"
 #include "output/text_layout.hpp"
@@ -46,45 +47,6 @@ std::string heading(const Report& report, const TerminalStyle& style) {
   return out;
 }
 
-// One reason, however many rules and subjects it stops: what is missing is the same for all that say the same; what
-// fails is told once for each rule, at its worst subject.
-struct Reason {
-  Result result = Result::missing;
-  std::string_view rule;
-  double utilization = 0.0;
-  std::string text, remedy;
-  std::vector<std::string> stages, rules, subjects;
-};
-
-void add_once(std::vector<std::string>& list, std::string_view word) {
-  if (std::ranges::find(list, word) == list.end()) list.emplace_back(word);
-}
-
-bool same_reason(const Reason& reason, const Finding& f) {
-  if (f.result == Result::fail && f.utilization) return reason.rule == f.rule;
-  return reason.text == f.text && reason.remedy == f.remedy;
-}
-
-std::vector<Reason> reasons(const Report& report, Result result) {
-  std::vector<Reason> all;
-  for (const StageReport& stage : report.stages)
-    for (const Finding& f : stage.findings) {
-      if (f.result != result) continue;
-      auto same = std::ranges::find_if(all, [&](const Reason& r) { return same_reason(r, f); });
-      if (same == all.end()) same = all.insert(all.end(), Reason{.result = f.result, .rule = f.rule});
-      constexpr double more = 1.0 + 1e-9;  // of equals the first, whatever their last bits
-      if (same->subjects.empty() || f.utilization.value_or(0.0) > more * same->utilization) {
-        same->utilization = f.utilization.value_or(0.0);
-        same->text = f.text;
-        same->remedy = f.remedy;
-      }
-      add_once(same->stages, checks::word_for(stage.kind));
-      add_once(same->rules, f.rule);
-      add_once(same->subjects, f.subject);
-    }
-  return all;
-}
-
 std::string joined(const std::vector<std::string>& words, std::size_t most) {
   std::string out;
   for (std::size_t i = 0; i < words.size() && i < most; ++i) out += (i == 0 ? "" : ", ") + words[i];
@@ -94,7 +56,7 @@ std::string joined(const std::vector<std::string>& words, std::size_t most) {
 
 std::string reason_lines(const Report& report, Result result, const TerminalStyle& style) {
   std::string out;
-  for (const Reason& reason : reasons(report, result)) {
+  for (const checks::Reason& reason : checks::reasons(report.stages, result)) {
     out += paragraph(fmt::format("  {} ", mark_of(result)), "    ",
                      fmt::format("{}: {}.", joined(reason.stages, 6), printable(reason.text)), style.width);
     if (!reason.remedy.empty()) out += paragraph("    > ", "      ", printable(reason.remedy), style.width);

@@ -110,7 +110,10 @@ std::variant<Body, std::vector<Diagnostic>> measured(const plan::Plan& plan, con
   std::vector<Diagnostic> faults;
   body.contacts = contact_areas(plan, assembly, measures, faults);
   body.sites = insert_sites(plan, assembly, faults);
-  if (faults.empty()) return body;
+  if (faults.empty()) {
+    body.assembly = std::make_shared<const Assembly>(assembly);
+    return body;
+  }
   std::stable_sort(faults.begin(), faults.end(), [](const Diagnostic& a, const Diagnostic& b) {
     return std::pair(a.place.line, a.place.column) < std::pair(b.place.line, b.place.column);
   });

@@ -4,6 +4,7 @@
 #pragma once
 
 #include <array>
+#include <memory>
 #include <optional>
 #include <string>
 #include <variant>
@@ -58,6 +59,8 @@ struct InsertSite {
   Length thickness{};               // concrete behind the insert along -normal, to the first void or face
 };
 
+struct Assembly;  // the kernel's solid: seen by this folder only
+
 struct Body {
   Volume volume{};
   Position centroid;  // centre of gravity of the concrete
@@ -68,6 +71,7 @@ struct Body {
   std::vector<Face> faces;
   std::vector<ContactArea> contacts;
   std::vector<InsertSite> sites;  // in the order of the plan's inserts
+  std::shared_ptr<const Assembly> assembly;  // for drawings; null in a body that nobody built
 };
 
 // Builds the solid and everything above. Faults of geometry (a solid that cuts or adds nothing, a contact

@@ -11,8 +11,11 @@
 
 #include "strength/evidence_age.hpp"
 
+#include <cmath>
+
 #include <fmt/format.h>
 
+#include "strength/moment_text.hpp"
 #include "units/print.hpp"
 
 namespace firstpick::strength {
@@ -103,6 +106,21 @@ Outcome<EvidenceAge> evidence_age(const plan::Concrete& concrete, const plan::St
   if (!evidence.valid_for) age.note = "the plan states no limit on the age of the strength evidence";
   record(age, trace);
   return age;
+}
+
+std::optional<plan::Timestamp> evidence_until(const plan::Concrete& concrete) {
+  if (!concrete.evidence || !concrete.evidence->tested || !concrete.evidence->valid_for) return {};
+  const plan::Timestamp& tested = *concrete.evidence->tested;
+  const Duration limit = *concrete.evidence->valid_for;
+  constexpr Duration longest_told = 366.0 * day;  // beyond, a date would say nothing about a form
+  if (!(limit > Duration{}) || !(limit <= longest_told)) return {};
+  const long long last = tested.seconds + static_cast<long long>(std::floor(in(second, limit)));
+  plan::Timestamp until{.seconds = last - ((last % 60) + 60) % 60,
+                        .has_offset = tested.has_offset,
+                        .offset_seconds = tested.offset_seconds};
+  until.text = words_for_moment(until.seconds, static_cast<int>(tested.offset_seconds / 60));
+  if (!tested.has_offset) until.text.resize(until.text.size() - 7);  // without " +00:00"
+  return until;
 }
 
 }  // namespace firstpick::strength

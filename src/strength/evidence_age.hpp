@@ -23,4 +23,8 @@ struct EvidenceAge {
 // of which some have a zone offset and some have none; a limit that is not positive and finite.
 Outcome<EvidenceAge> evidence_age(const plan::Concrete& concrete, const plan::Stage& stage, Trace& trace);
 
+// The last moment at which the test may carry a lift, on the clock of `tested`, whole minutes, rounded down.
+// Absent: no test, no limit stated, or a limit that evidence_age() refuses.
+std::optional<plan::Timestamp> evidence_until(const plan::Concrete& concrete);
+
 }  // namespace firstpick::strength

@@ -30,6 +30,8 @@ const std::map<std::string, std::set<std::string>> may_include = {
     {"board", {"units", "record", "clock", "tables", "plan", "piece", "strength", "checks"}},
     {"decision_log", {"record"}},
     {"output", {"units", "record", "clock", "plan", "piece", "checks", "board", "decision_log"}},
+    {"card", {"units", "record", "plan", "piece", "checks"}},
+    {"sheet", {"units", "record", "plan", "piece", "checks", "card"}},
 };
 
 std::string folder_of(const std::string& included) {
@@ -39,7 +41,7 @@ std::string folder_of(const std::string& included) {
 
 bool is_allowed(const std::string& folder, const std::string& included) {
   if (folder.empty()) return true;  // pipeline, main, commands
-  if (included == "version.hpp") return folder == "output";
+  if (included == "version.hpp") return folder == "output" || folder == "card" || folder == "sheet";
   return folder_of(included) == folder || may_include.at(folder).contains(folder_of(included));
 }
 

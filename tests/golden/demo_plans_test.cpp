@@ -11,6 +11,7 @@
 #include <string>
 #include <vector>
 
+#include "card/lift_card.hpp"
 #include "output/json.hpp"
 #include "output/strength_json.hpp"
 #include "output/strength_text.hpp"
@@ -72,6 +73,18 @@ TEST_CASE("the JSON of the demo plans is as it was") {
     const checks::Report report = report_on(plan);
     const std::string now = without_fingerprint(output::json({{plan, &report, nullptr}}));
     CHECK(first_difference(contents_of(golden_file(plan, ".json")), now) == "");
+  }
+}
+
+TEST_CASE("the words and boxes of the lift cards of the demo plans are as they were") {
+  for (const std::string& plan : demo_plans()) {
+    const CheckedPlan checked = checked_plan(plan);
+    for (const auto& [paper, ending] : {std::pair{card::Paper::a4, ".card.txt"}, {card::Paper::letter, ".card-letter.txt"}}) {
+      CAPTURE(plan, ending);
+      const std::string now =
+          without_fingerprint(card::box_list(card::lift_card(checked.plan, checked.body, checked.report, 0, paper)));
+      CHECK(first_difference(contents_of(golden_file(plan, ending)), now) == "");
+    }
   }
 }
 

@@ -27,6 +27,23 @@ answer() {
   rm -f "$file.new"
 }
 
+# card FILE PLAN PAPER : the words and boxes of the lift card, with the fingerprint as zeros.
+card() {
+  status=0
+  "$program" card "$2" --paper "$3" -o "$1.new.txt" >/dev/null || status=$?
+  case $status in
+    0 | 1 | 3) ;;
+    *)
+      rm -f "$1.new.txt"
+      echo "update.sh: the card of $2 ended with status $status" >&2
+      exit 2
+      ;;
+  esac
+  sed -e 's/fingerprint [0-9a-f]\{64\}$/fingerprint 0000000000000000000000000000000000000000000000000000000000000000/' \
+    "$1.new.txt" >"$1"
+  rm -f "$1.new.txt"
+}
+
 for pour in docs/demo/strength/*.toml; do
   name=tests/golden/$(basename "$pour" .toml)
   answer "$name.strength.txt" strength "$pour" --now 2026-03-03T07:20:00-05:00 --color never
@@ -43,4 +60,6 @@ for plan in docs/demo/*.toml; do
   name=tests/golden/$(basename "$plan" .toml)
   answer "$name.txt" check "$plan" --color never
   answer "$name.json" check "$plan" --json
+  card "$name.card.txt" "$plan" a4
+  card "$name.card-letter.txt" "$plan" letter
 done

@@ -8,8 +8,6 @@
 
 #include <catch2/catch.hpp>
 
-#include "pipeline.hpp"
-
 namespace firstpick::tests {
 
 namespace {
@@ -71,6 +69,13 @@ checks::Report report_on(const std::string& file, std::string_view text) {
 }
 
 checks::Report report_on(const std::string& file) { return report_on(file, contents_of(file)); }
+
+CheckedPlan checked_plan(const std::string& file) {
+  const std::string text = contents_of(file);
+  auto answer = check_plan_whole(file, text, "", real_tables());
+  if (const auto* faults = std::get_if<std::vector<Diagnostic>>(&answer)) FAIL(shown(*faults, text));
+  return std::move(std::get<CheckedPlan>(answer));
+}
 
 Answered answer_to(std::string_view text) { return check_plan("plan.toml", text, "", real_tables()); }
 

@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "checks/report.hpp"
+#include "pipeline.hpp"
 #include "record/diagnostic.hpp"
 #include "tables/tables.hpp"
 
@@ -25,6 +26,8 @@ std::vector<std::string> all_plans();                              // all of the
 // The report on a plan that reads; its diagnostics fail the test.
 checks::Report report_on(const std::string& file, std::string_view text);
 checks::Report report_on(const std::string& file);
+
+CheckedPlan checked_plan(const std::string& file);  // with what the report was made from
 
 using Answered = std::variant<checks::Report, std::vector<Diagnostic>>;
 Answered answer_to(std::string_view text);  // of a plan in memory, called plan.toml

@@ -1,3 +1,5 @@
+#include <cmath>
+
 #include "strength/evidence_age.hpp"
 
 #include "support/assessed.hpp"
@@ -124,4 +126,32 @@ TEST_CASE("the steps of the age are in hours") {
   CHECK(step_named(trace, "t_test").result.number == Approx(14.0 + 40.0 / 60.0));
   CHECK(step_named(trace, "t_since").result.number == Approx(5.0));
   CHECK(step_named(trace, "t_limit").result.number == Approx(24.0));
+}
+
+TEST_CASE("the evidence holds until its limit after the test, whole minutes, rounded down") {
+  plan::Concrete concrete = concrete_with_evidence();
+  CHECK_FALSE(strength::evidence_until(concrete).has_value());  // no limit stated
+  concrete.evidence->tested->seconds = 0;
+  concrete.evidence->valid_for = 12.0 * hour + 59.0 * second;
+  const auto until = strength::evidence_until(concrete);
+  REQUIRE(until.has_value());
+  CHECK(until->seconds == 12 * 3600);
+  CHECK(until->text == "1970-01-01 12:00");
+
+  concrete.evidence->tested->has_offset = true;
+  concrete.evidence->tested->offset_seconds = -5 * 3600;
+  CHECK(strength::evidence_until(concrete)->text == "1970-01-01 07:00 -05:00");
+}
+
+TEST_CASE("evidence that cannot carry a lift has no last moment") {
+  plan::Concrete concrete = concrete_with_evidence();
+  for (const Duration& limit : {Duration{}, -1.0 * hour, Duration::from_value(std::nan("")), 1e9 * hour}) {
+    concrete.evidence->valid_for = limit;
+    CHECK_FALSE(strength::evidence_until(concrete).has_value());
+  }
+  concrete.evidence->valid_for = 12.0 * hour;
+  concrete.evidence->tested.reset();
+  CHECK_FALSE(strength::evidence_until(concrete).has_value());
+  concrete.evidence.reset();
+  CHECK_FALSE(strength::evidence_until(concrete).has_value());
 }

@@ -1,0 +1,224 @@
+#include "card/content.hpp"
+
+#include <algorithm>
+
+#include <fmt/format.h>
+
+#include "checks/reasons.hpp"
+#include "record/diagnostic.hpp"
+#include "units/print.hpp"
+#include "version.hpp"
+
+namespace firstpick::card {
+
+namespace {
+
+using checks::Report;
+using checks::StageReport;
+using checks::Verdict;
+
+std::string_view sign_for(Verdict verdict) {
+  switch (verdict) {
+    case Verdict::go: return "(+)";
+    case Verdict::hold: return "(?)";
+    case Verdict::no_go: return "(x)";
+  }
+  return "(?)";
+}
+
+std::string hook_loads(const Report& report, const StageReport& stage) {
+  if (stage.hook) return print(*stage.hook, report.units, Rounding::up);
+  std::string all;
+  for (const checks::CraneReport& crane : stage.cranes)
+    if (crane.hook)
+      all += fmt::format("{}{} on {}", all.empty() ? "" : ", ",
+                         print(*crane.hook, report.units, Rounding::up), inert(crane.id, 20));
+  return all.empty() ? "not known" : all;
+}
+
+std::string made_of(const plan::Plan& plan, const Report& report, std::size_t at) {
+  const StageReport& stage = report.stages[at];
+  if (!stage.load) return {};
+  const auto up = [&](Force f) { return print(f, report.units, Rounding::up); };
+  std::string text = "piece " + up(stage.load->weight);
+  if (stage.load->attached > Force{}) text += ", form parts " + up(stage.load->attached);
+  if (stage.load->adhesion > Force{}) text += ", grip of the form " + up(stage.load->adhesion);
+  const plan::Rigging* rigging = rigging_of(plan, plan.stages[at]);
+  if (rigging && rigging->weight) text += ", rigging " + up(*rigging->weight);
+  for (const checks::CraneReport& lifting : stage.cranes) {
+    const auto crane = std::ranges::find(plan.cranes, lifting.id, &plan::Crane::id);
+    if (crane != plan.cranes.end() && crane->block) text += ", block " + up(*crane->block);
+  }
+  return text;
+}
+
+std::string strength_note(const plan::Plan& plan, const Report& report) {
+  std::string text =
+      report.strength_basis.empty() ? "no strength test in the plan" : inert(report.strength_basis, 120);
+  if (plan.concrete.evidence && !plan.concrete.evidence->report.empty())
+    text += "; report " + inert(plan.concrete.evidence->report, 40);
+  return text;
+}
+
+Fact validity(const plan::Plan& plan, const Report& report, std::size_t at) {
+  const plan::Stage& stage = plan.stages[at];
+  const std::string lift =
+      stage.at ? "for the lift planned at " + stage.at->text : "the plan does not say when the lift is";
+  if (report.evidence_until) return {"Valid until", report.evidence_until->text, lift + "; then a new test"};
+  return {"Valid until", "____-__-__ __:__",
+          "the plan sets no limit on the age of the test: the engineer writes it; " + lift};
+}
+
+std::vector<Fact> facts_of(const plan::Plan& plan, const Report& report, std::size_t at) {
+  const StageReport& stage = report.stages[at];
+  const Fact strength{
+      "Strength of the concrete",
+      (stage.required_strength ? print(*stage.required_strength, report.units, Rounding::up) : "not known") +
+          " needed",
+      strength_note(plan, report),
+      (report.usable_strength ? print(*report.usable_strength, report.units, Rounding::down) : "none") +
+          " shown"};
+  if (stage.verdict != Verdict::go) return {strength};
+  return {{"Load on the hook", hook_loads(report, stage), made_of(plan, report, at)},
+          {"DO NOT PULL BEYOND", pull_limit(report, at), "on the crane's scale, block included"},
+          strength,
+          validity(plan, report, at)};
+}
+
+std::vector<Fact> piece_of(const plan::Plan& plan, const piece::Body& body, const Report& report,
+                           std::size_t at) {
+  const StageReport& stage = report.stages[at];
+  const UnitSystem units = report.units;
+  const Position size = body.highest - body.lowest;
+  const Position to_centre = body.centroid - body.lowest;
+  std::vector<Fact> facts{
+      {"Size as cast, x, y, height",
+       fmt::format("{} x {} x {}", print(size.x, units), print(size.y, units), print(size.z, units)), ""},
+      {"Volume", print(report.volume, units), ""},
+      {"Weight at most",
+       stage.load ? print(stage.load->weight, units, Rounding::up) : std::string("not known"), ""},
+      {"Weight on the drawing",
+       plan.piece.stated_weight ? print(*plan.piece.stated_weight, units) : std::string("not stated"), ""},
+      {"Centre of gravity, from the lowest corner",
+       fmt::format("x {}, y {}, z {}", print(to_centre.x, units), print(to_centre.y, units),
+                   print(to_centre.z, units)),
+       ""}};
+  const auto& evidence = plan.concrete.evidence;
+  facts.push_back({"Cast", evidence && evidence->cast ? evidence->cast->text : "not stated", ""});
+  facts.push_back({"Tested", evidence && evidence->tested ? evidence->tested->text : "not stated", ""});
+  const auto& lift = plan.stages[at].at;
+  facts.push_back({"Lift planned", lift ? lift->text : "not stated", ""});
+  if (lift && evidence && evidence->cast && lift->has_offset == evidence->cast->has_offset)
+    facts.push_back({"Age at the lift",
+                     print(Duration{static_cast<double>(lift->seconds - evidence->cast->seconds) * second},
+                           units, Rounding::down),
+                     ""});
+  if (stage.verdict != Verdict::go) return facts;
+  if (stage.load)
+    facts.push_back(
+        {"Dynamic factor", print_number(stage.load->dynamic_factor.value(), 3, Rounding::up), ""});
+  if (stage.tilt) facts.push_back({"Hangs out of level", print(*stage.tilt, units, Rounding::up), ""});
+  if (stage.kind == plan::StageKind::strip && plan.form)
+    for (const plan::Attached& part : plan.form->attached)
+      facts.push_back(
+          {"Leaves with the piece", inert(part.what) + ", " + print(part.weight, units, Rounding::up), ""});
+  return facts;
+}
+
+std::vector<ReasonText> reasons_of(const StageReport& stage) {
+  std::vector<ReasonText> texts;
+  const std::span<const StageReport> one(&stage, 1);
+  for (const checks::Result result : {checks::Result::fail, checks::Result::missing})
+    for (const checks::Reason& reason : checks::reasons(one, result)) {
+      std::string about;
+      constexpr std::size_t most = 6;
+      for (std::size_t i = 0; i < reason.subjects.size() && i < most; ++i)
+        about += (i == 0 ? "" : ", ") + inert(reason.subjects[i], 24);
+      if (reason.subjects.size() > most) about += fmt::format(" and {} more", reason.subjects.size() - most);
+      texts.push_back({(result == checks::Result::fail ? "Fails: " : "Missing: ") + inert(reason.text, 260),
+                       inert(reason.remedy, 220), about});
+    }
+  return texts;
+}
+
+std::vector<SmallPrint> small_print_of(const Report& report, std::size_t at) {
+  SmallPrint unconfirmed{"From memory, to be confirmed by the engineer of record", {}};
+  for (const Source& s : report.unconfirmed)
+    unconfirmed.texts.push_back(inert(fmt::format("{}: {}", s.what, s.value_text), 90));
+  SmallPrint others{"Other stages of this plan: this card is not for them", {}};
+  for (std::size_t i = 0; i < report.stages.size(); ++i)
+    if (i != at)
+      others.texts.push_back(fmt::format("{} {}", checks::word_for(report.stages[i].kind),
+                                         checks::word_for(report.stages[i].verdict)));
+  SmallPrint noted{"Noted", {}};
+  for (const checks::Reason& reason : checks::reasons({&report.stages[at], 1}, checks::Result::note))
+    noted.texts.push_back(inert(reason.text, 160));
+  SmallPrint unchecked{"Not checked by this version", report.not_checked}, cautions{"Standing cautions", {}};
+  for (std::string& text : unchecked.texts) text = inert(text, 200);
+  for (const std::string& text : report.cautions) cautions.texts.push_back(inert(text, 300));
+  std::vector<SmallPrint> all;
+  for (SmallPrint* each : {&others, &noted, &unconfirmed, &unchecked, &cautions})
+    if (!each->texts.empty()) all.push_back(std::move(*each));
+  return all;
+}
+
+}  // namespace
+
+std::string inert(std::string_view text, std::size_t most) {
+  const std::string safe = printable(text);
+  std::size_t characters = 0, end = 0;
+  while (end < safe.size() && characters < most) {
+    ++end;
+    while (end < safe.size() && (static_cast<unsigned char>(safe[end]) & 0xC0U) == 0x80U) ++end;
+    ++characters;
+  }
+  return end == safe.size() ? safe : safe.substr(0, end) + "...";
+}
+
+const plan::Rigging* rigging_of(const plan::Plan& plan, const plan::Stage& stage) {
+  const auto found = std::ranges::find(plan.riggings, stage.rigging, &plan::Rigging::id);
+  return found == plan.riggings.end() ? nullptr : &*found;
+}
+
+std::string pull_limit(const Report& report, std::size_t at) {
+  const StageReport& stage = report.stages[at];
+  if (stage.hook) return print(*stage.hook, report.units, Rounding::down);
+  std::string all;
+  for (const checks::CraneReport& crane : stage.cranes)
+    if (crane.hook)
+      all += fmt::format("{}{} on {}", all.empty() ? "" : ", ",
+                         print(*crane.hook, report.units, Rounding::down), inert(crane.id, 20));
+  return all.empty() ? "not known" : all;
+}
+
+Card card_of(const plan::Plan& plan, const piece::Body& body, const Report& report, std::size_t at) {
+  const StageReport& stage = report.stages.at(at);
+  const bool may_lift = stage.verdict == Verdict::go;
+  Card card{.verdict = stage.verdict};
+  card.verdict_words = fmt::format("{} {}", sign_for(stage.verdict), checks::word_for(stage.verdict));
+  card.mark = inert(report.mark, 40) + (report.revision.empty() ? "" : "  rev " + inert(report.revision, 12));
+  card.title = inert(report.title, 90);
+  card.stage = fmt::format("Stage {}", checks::word_for(stage.kind));
+  card.origin = fmt::format("plan {}; rules {}; firstpick {}; designed by {}; plan made by {}",
+                            inert(report.file, 80), inert(report.rules, 30), program_version,
+                            report.engineer.empty() ? "nobody named" : inert(report.engineer, 50),
+                            report.prepared_by.empty() ? "nobody named" : inert(report.prepared_by, 50));
+  card.fingerprint = report.fingerprint;
+  card.facts = facts_of(plan, report, at);
+  card.piece = piece_of(plan, body, report, at);
+  if (may_lift) {
+    card.legs = leg_rows(plan, body, report, at);
+    card.gear = gear_lines(plan, report, at);
+    card.steps = steps_of(plan, report, at);
+    card.stops = stops_of(report, at);
+    card.ticks = ticks_of(stage.kind);
+  } else {
+    card.reasons = reasons_of(stage);
+  }
+  card.signals = signals_of(report, at);
+  card.write_in = write_in_of(may_lift);
+  card.small_print = small_print_of(report, at);
+  return card;
+}
+
+}  // namespace firstpick::card

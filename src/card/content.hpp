@@ -1,0 +1,74 @@
+// What the lift card of one stage says, in words, before anyone lays it out. Every text is inert: control
+// characters and bidirectional orders are shown as what they are, names are cut to a length that says so.
+#pragma once
+
+#include <cstddef>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "checks/report.hpp"
+#include "piece/body.hpp"
+#include "plan/plan.hpp"
+
+namespace firstpick::card {
+
+struct Fact {
+  std::string label, value, note;
+  std::string second{};  // another value, on a line of its own
+};
+
+// A word of ANSI Z535 and ISO 3864 in its sense: DANGER will, WARNING could kill or maim, CAUTION could hurt.
+struct Signal {
+  std::string_view word;
+  std::string text;
+};
+
+struct ReasonText {
+  std::string why, remedy, about;
+};
+
+struct SmallPrint {
+  std::string title;
+  std::vector<std::string> texts;
+};
+
+struct Card {
+  checks::Verdict verdict = checks::Verdict::hold;
+  std::string verdict_words;  // "(+) GO"
+  std::string mark, title, stage, origin, fingerprint;
+  std::vector<Fact> facts;  // what is read first, in large figures
+  std::vector<Fact> piece;  // size, weight, times: label and value
+  // Only on a card that is GO:
+  std::vector<std::vector<std::string>> legs;  // first row: heads of the columns
+  std::vector<std::string> gear, steps, stops, ticks;
+  // Only on a card that is not:
+  std::vector<ReasonText> reasons;
+  std::vector<Signal> signals;
+  std::vector<std::string> write_in;
+  std::vector<SmallPrint> small_print;
+};
+
+// `stage` indexes report.stages and plan.stages.
+Card card_of(const plan::Plan& plan, const piece::Body& body, const checks::Report& report,
+             std::size_t stage);
+
+// The parts of it, each in the file of its name.
+std::vector<std::vector<std::string>> leg_rows(const plan::Plan& plan, const piece::Body& body,
+                                               const checks::Report& report, std::size_t stage);
+std::vector<std::string> gear_lines(const plan::Plan& plan, const checks::Report& report, std::size_t stage);
+std::vector<std::string> steps_of(const plan::Plan& plan, const checks::Report& report, std::size_t stage);
+std::vector<std::string> stops_of(const checks::Report& report, std::size_t stage);
+std::vector<std::string> ticks_of(plan::StageKind kind);
+std::vector<std::string> write_in_of(bool may_lift);
+std::vector<Signal> signals_of(const checks::Report& report, std::size_t stage);
+
+const plan::Rigging* rigging_of(const plan::Plan& plan, const plan::Stage& stage);  // null: not in the plan
+
+// The pull that must not be passed, on the scale of each crane, rounded down; "not known" where it is not.
+std::string pull_limit(const checks::Report& report, std::size_t stage);
+
+// `text` made inert, at most `most` characters of it; what is cut off shows as "...".
+std::string inert(std::string_view text, std::size_t most = 60);
+
+}  // namespace firstpick::card

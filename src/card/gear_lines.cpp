@@ -1,0 +1,117 @@
+// Everything the load hangs on, each once: rating, what it gets here, when it was last examined.
+
+#include <algorithm>
+
+#include <fmt/format.h>
+
+#include "card/content.hpp"
+#include "units/print.hpp"
+
+namespace firstpick::card {
+
+namespace {
+
+std::string rated(const std::optional<Force>& rating, UnitSystem units) {
+  return rating ? "rated " + print(*rating, units, Rounding::down) : std::string("no rating stated");
+}
+
+std::string examined(const std::optional<plan::Day>& day) {
+  return day ? "examined " + day->text : std::string("no examination stated");
+}
+
+std::string_view word_for(plan::HardwareKind kind) {
+  switch (kind) {
+    case plan::HardwareKind::clutch: return "clutch";
+    case plan::HardwareKind::screw_in: return "screw-in";
+    case plan::HardwareKind::shackle: return "shackle";
+    case plan::HardwareKind::hook: return "hook";
+  }
+  return "hardware";
+}
+
+// The most that any leg with this gear pulls, and how many there are.
+struct Use {
+  int legs = 0;
+  Force most{};
+};
+
+template <class Member>
+Use use_of(const plan::Rigging& rigging, const checks::StageReport& stage, Member member,
+           const std::string& id) {
+  Use use;
+  for (const plan::Leg& leg : rigging.legs) {
+    if (leg.*member != id) continue;
+    ++use.legs;
+    const auto told = std::ranges::find(stage.legs, leg.to, &checks::LegReport::to);
+    if (told != stage.legs.end()) use.most = std::max(use.most, told->tension);
+  }
+  return use;
+}
+
+void add_cranes(const plan::Plan& plan, const checks::Report& report, std::size_t at,
+                std::vector<std::string>& lines) {
+  const checks::StageReport& stage = report.stages[at];
+  for (const checks::CraneReport& lifting : stage.cranes) {
+    const auto crane = std::ranges::find(plan.cranes, lifting.id, &plan::Crane::id);
+    if (crane == plan.cranes.end()) {
+      lines.push_back(fmt::format("crane {}: not described in the plan", inert(lifting.id, 24)));
+      continue;
+    }
+    std::string line = fmt::format("crane {}: {}", inert(crane->id, 24), rated(crane->rated, report.units));
+    if (lifting.hook && crane->rated && *crane->rated > Force{})
+      line += fmt::format(", {} % of it used",
+                          print_number(100.0 * (*lifting.hook / *crane->rated), 2, Rounding::up));
+    if (crane->block) line += ", block " + print(*crane->block, report.units, Rounding::up);
+    line += crane->hoist_speed ? ", hoist at most " + print(*crane->hoist_speed, report.units, Rounding::down)
+                               : std::string(", hoist speed not stated");
+    lines.push_back(line + ", " + examined(crane->inspected));
+  }
+}
+
+}  // namespace
+
+std::vector<std::string> gear_lines(const plan::Plan& plan, const checks::Report& report, std::size_t at) {
+  std::vector<std::string> lines;
+  const checks::StageReport& stage = report.stages[at];
+  const plan::Rigging* rigging = rigging_of(plan, plan.stages[at]);
+  if (!rigging) return lines;
+  const auto most = [&](const Use& use) {
+    return fmt::format("{} on it at most", print(use.most, report.units, Rounding::up));
+  };
+  for (const plan::Sling& sling : plan.slings) {
+    const Use use = use_of(*rigging, stage, &plan::Leg::gear, sling.id);
+    if (use.legs > 0)
+      lines.push_back(fmt::format("{} x sling {} ({}): each leg {}, {}, {}", use.legs, inert(sling.id, 24),
+                                  inert(sling.kind, 20), rated(sling.rated, report.units), most(use),
+                                  examined(sling.inspected)));
+  }
+  for (const plan::Hardware& hardware : plan.hardware) {
+    const Use use = use_of(*rigging, stage, &plan::Leg::hardware, hardware.id);
+    if (use.legs > 0)
+      lines.push_back(fmt::format(
+          "{} x {}{}{}: {}, {}, {}", use.legs,
+          hardware.id.starts_with(word_for(hardware.kind)) ? std::string()
+                                                           : fmt::format("{} ", word_for(hardware.kind)),
+          inert(hardware.id, 24), hardware.size ? ", size " + inert(hardware.size->text, 12) : std::string(),
+          rated(hardware.rated, report.units), most(use), examined(hardware.inspected)));
+  }
+  const auto weighs = [&](const std::optional<Force>& weight) {
+    return weight ? "weighs " + print(*weight, report.units, Rounding::up) : std::string("weight not stated");
+  };
+  for (const plan::Beam& beam : rigging->beams)
+    lines.push_back(fmt::format("beam {}: {}, {}, {}", inert(beam.id, 24), rated(beam.rated, report.units),
+                                weighs(beam.weight), examined(beam.inspected)));
+  for (const plan::Sheave& sheave : rigging->sheaves)
+    lines.push_back(fmt::format("sheave {}: {}, {}, {}", inert(sheave.id, 24),
+                                rated(sheave.rated, report.units), weighs(sheave.weight),
+                                examined(sheave.inspected)));
+  add_cranes(plan, report, at, lines);
+  for (const auto& group : rigging->equalised) {
+    std::string line = "one rope over a sheave at the hook:";
+    for (const auto& leg : group) line += (line.ends_with(':') ? " " : ", ") + inert(leg.value, 20);
+    lines.push_back(line);
+  }
+  return lines;
+}
+
+}  // namespace firstpick::card

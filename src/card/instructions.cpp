@@ -1,0 +1,121 @@
+// What people do, in order, and what stops them. Common practice of the trade, but for what the stage's own
+// numbers say; nothing here is ticked by the program, whatever the plan states.
+
+#include <algorithm>
+
+#include <fmt/format.h>
+
+#include "card/content.hpp"
+#include "checks/standing_texts.hpp"
+#include "units/print.hpp"
+
+namespace firstpick::card {
+
+namespace {
+
+// A rule set of a plant's own may not ask for the load on the hook.
+bool is_pull_known(const checks::Report& report, std::size_t at) {
+  const checks::StageReport& stage = report.stages[at];
+  return stage.hook ||
+         std::ranges::any_of(stage.cranes, [](const auto& crane) { return crane.hook.has_value(); });
+}
+
+}  // namespace
+
+std::vector<std::string> steps_of(const plan::Plan& plan, const checks::Report& report, std::size_t at) {
+  const checks::StageReport& stage = report.stages[at];
+  const bool strip = stage.kind == plan::StageKind::strip;
+  std::vector<std::string> steps = {
+      "Compare mark, gear and picks with this card. Tick every box below.",
+      "Hook on. Legs not twisted, clutches closed, hook above the centre of gravity.",
+      "Take up the slack slowly until every leg is tight. Stop. Look at each leg and each pick.",
+  };
+  if (strip) {
+    if (plan.form && !plan.form->attached.empty())
+      steps.push_back("Only now free the form: what leaves with the piece hangs on the hook already.");
+    steps.push_back(
+        "Break the suction at one end or corner first." +
+        (is_pull_known(report, at) ? fmt::format(" The scale stays below {}.", pull_limit(report, at)) : ""));
+  }
+  std::string clear = "Lift a hand's width clear. Pause: level";
+  if (stage.tilt)
+    clear += fmt::format(" (computed: {} out of level)", print(*stage.tilt, report.units, Rounding::up));
+  steps.push_back(clear + ", no new cracks, nothing slips.");
+  steps.emplace_back(
+      "Lift and travel slowly along the closed path. Set down level; legs off only when it stands by "
+      "itself.");
+  return steps;
+}
+
+std::vector<std::string> stops_of(const checks::Report& report, std::size_t at) {
+  std::vector<std::string> stops = {
+      is_pull_known(report, at)
+          ? fmt::format("the scale reaches {}", pull_limit(report, at))
+          : "the load on the hook is not known on this card: do not lift, ask the engineer",
+      "a leg hangs slack, or the piece hangs further out of level than computed",
+      "the concrete cracks or spalls at an insert, or a clutch moves",
+      "anybody steps under the piece or into the closed zone; anybody calls stop",
+      "wind, a view lost, or a signal not understood",
+  };
+  if (report.stages[at].kind == plan::StageKind::strip) stops.emplace_back(checks::when_it_sticks);
+  return stops;
+}
+
+std::vector<std::string> ticks_of(plan::StageKind kind) {
+  std::vector<std::string> ticks = {
+      "mark, revision and cast date on the piece are those above",
+      "the strength test is of this pour",
+      "inserts where the drawing has them, of the marked size",
+      "clutches closed and of the insert's size; latches shut",
+      "legs, beams and crane are those listed, tags read",
+      "zone closed, path and landing clear, nobody under or beside",
+      "tag lines on, not looped around hands",
+      "signaller named, signals agreed; talk before the lift held",
+      "operator and riggers qualified for this lift",
+      "wind and weather within the limit written below",
+      "landing: bearers level, in place; restraint or rack ready",
+      "nothing changed since this card; else: stop, engineer",
+  };
+  if (kind == plan::StageKind::strip)
+    ticks.insert(ticks.begin() + 5, "form opened as planned; nothing else holds the piece");
+  return ticks;
+}
+
+std::vector<std::string> write_in_of(bool may_lift) {
+  if (!may_lift) return {"Told to (operator)", "Told by", "What is done now", "Engineer", "Date, time"};
+  return {"Project, place in it",
+          "Crane radius, rating there",
+          "Wind limit, travel speed",
+          "Turning, if any: gear, how",
+          "Landing: place, bearers, bracing",
+          "Signaller, channel",
+          "Person in charge",
+          "Engineer of record",
+          "Date, time",
+          "Operator"};
+}
+
+std::vector<Signal> signals_of(const checks::Report& report, std::size_t at) {
+  std::vector<Signal> signals = {
+      {"DANGER", "A falling piece kills. Nobody under it, or between it and anything it can swing into."}};
+  if (report.stages[at].verdict != checks::Verdict::go) {
+    signals.push_back(
+        {"WARNING",
+         "Lifting against this card can drop the piece. Keep the hook off, or the legs slack, until a "
+         "new card says GO."});
+    return signals;
+  }
+  if (report.stages[at].kind == plan::StageKind::strip)
+    signals.push_back(
+        {"WARNING",
+         "A piece that sticks can jump free, or an insert can tear out." +
+             (is_pull_known(report, at) ? fmt::format(" Stop at {}.", pull_limit(report, at)) : "") +
+             " Do not jerk."});
+  signals.push_back(
+      {"WARNING",
+       "Other gear, other picks or a leg of another length can drop the piece: the card is void."});
+  signals.push_back({"CAUTION", "Sharp edges and fresh cement hurt skin and eyes: gloves and glasses on."});
+  return signals;
+}
+
+}  // namespace firstpick::card

@@ -1,0 +1,75 @@
+// The table of legs: from where to where, how long, how steep, how much, and what each end holds.
+
+#include <algorithm>
+
+#include <fmt/format.h>
+
+#include "card/content.hpp"
+#include "card/picks.hpp"
+#include "units/print.hpp"
+
+namespace firstpick::card {
+
+namespace {
+
+template <class Named>
+const Named* named(const std::vector<Named>& all, const std::string& id) {
+  const auto found = std::ranges::find(all, id, &Named::id);
+  return found == all.end() ? nullptr : &*found;
+}
+
+std::string insert_cell(const plan::Insert& insert, UnitSystem units) {
+  std::string text = insert.kind;
+  if (insert.size) text += " " + inert(insert.size->text, 12);
+  if (insert.embedment) text += ", " + print(*insert.embedment, units) + " deep";
+  if (insert.rating) text += ", rated " + print(insert.rating->load, units, Rounding::down);
+  text += insert.certificate.empty() ? ", no certificate" : ", " + inert(insert.certificate, 24);
+  return inert(text, 90);
+}
+
+template <class Gear>
+std::string gear_cell(const Gear* gear, const std::string& id, UnitSystem units) {
+  if (id.empty()) return "-";
+  return inert(id, 24) +
+         (gear && gear->rated ? ", " + print(*gear->rated, units, Rounding::down) : ", no rating");
+}
+
+}  // namespace
+
+std::vector<std::vector<std::string>> leg_rows(const plan::Plan& plan, const piece::Body& body,
+                                               const checks::Report& report, std::size_t at) {
+  std::vector<std::vector<std::string>> rows{{"No.", "Leg", "Length", "From level", "Pull at most",
+                                              "Sling, rated", "What holds, rated", "Insert", "From left",
+                                              "From below"}};
+  const checks::StageReport& stage = report.stages[at];
+  const plan::Rigging* rigging = rigging_of(plan, plan.stages[at]);
+  if (!rigging) return rows;
+  const std::vector<Pick> picks = picks_of(plan, *rigging);
+  const piece::View above = view_from_above(stage.hanging ? stage.hanging->up : Direction{0.0, 0.0, 1.0});
+  const Span span = span_of(body, above);
+  for (std::size_t i = 0; i < rigging->legs.size(); ++i) {
+    const plan::Leg& leg = rigging->legs[i];
+    const auto told = std::ranges::find(stage.legs, leg.to, &checks::LegReport::to);
+    const auto pick = std::ranges::find(picks, i, &Pick::leg);
+    std::vector<std::string> row{
+        pick == picks.end() ? "" : std::to_string(pick->number),
+        (leg.from.empty() ? std::string("hook") : inert(leg.from, 20)) + " to " + inert(leg.to, 20),
+        leg.length ? print(*leg.length, report.units) : "not stated",
+        told == stage.legs.end() ? "not known" : print(told->angle_from_horizontal, report.units),
+        told == stage.legs.end() ? "not known" : print(told->tension, report.units, Rounding::up),
+        gear_cell(named(plan.slings, leg.gear), leg.gear, report.units),
+        gear_cell(named(plan.hardware, leg.hardware), leg.hardware, report.units)};
+    if (pick != picks.end()) {
+      const plan::Insert& insert = plan.inserts[pick->insert];
+      const plan::PlanarPoint where = piece::seen(above, insert.at);
+      row.insert(row.end(), {insert_cell(insert, report.units), print(where.x - span.lowest.x, report.units),
+                             print(where.y - span.lowest.y, report.units)});
+    } else {
+      row.insert(row.end(), {"-", "-", "-"});
+    }
+    rows.push_back(std::move(row));
+  }
+  return rows;
+}
+
+}  // namespace firstpick::card

@@ -1,0 +1,160 @@
+#include "sheet/content.hpp"
+
+#include <algorithm>
+#include <map>
+#include <set>
+
+#include <fmt/format.h>
+
+#include "card/drawing.hpp"
+#include "checks/reasons.hpp"
+#include "sheet/chosen_steps.hpp"
+#include "units/print.hpp"
+#include "version.hpp"
+
+namespace firstpick::sheet {
+
+namespace {
+
+using checks::Finding;
+using checks::Report;
+using checks::StageReport;
+
+Section why(const Report& report) {
+  Section section{.title = "Verdict and why"};
+  for (const StageReport& stage : report.stages)
+    section.texts.push_back(
+        fmt::format("Stage {}: {}.", checks::word_for(stage.kind), checks::word_for(stage.verdict)));
+  for (const auto& [result, word] : {std::pair{checks::Result::fail, "Fails"},
+                                     {checks::Result::missing, "Missing"},
+                                     {checks::Result::note, "Noted"}})
+    for (const checks::Reason& reason : checks::reasons(report.stages, result)) {
+      std::string subjects;
+      for (const std::string& subject : reason.subjects) subjects += (subjects.empty() ? "" : ", ") + subject;
+      section.items.push_back(fmt::format(
+          "{}: {}{} [{}]", word, reason.text,
+          reason.remedy.empty() ? "." : ". What would change it: " + reason.remedy + ".", subjects));
+    }
+  return section;
+}
+
+Section piece_section(const plan::Plan& plan, const piece::Body& body, const Report& report) {
+  const Position size = body.highest - body.lowest;
+  const auto length = [&](Length l) { return print(l, report.units); };
+  Section section{.title = "The piece"};
+  section.table = {
+      {"what", "value"},
+      {"size as cast, x, y, height",
+       fmt::format("{} x {} x {}", length(size.x), length(size.y), length(size.z))},
+      {"volume", print(report.volume, report.units)},
+      {"mass at nominal density", print(report.mass, report.units)},
+      {"centre of gravity, in the plan's axes",
+       fmt::format("{}, {}, {}", length(body.centroid.x), length(body.centroid.y), length(body.centroid.z))},
+      {"weight on the drawing",
+       plan.piece.stated_weight ? print(*plan.piece.stated_weight, report.units) : std::string("not stated")},
+      {"strength", report.strength_basis.empty() ? "none shown" : report.strength_basis}};
+  return section;
+}
+
+Section layout(const plan::Plan& plan, const piece::Body& body, const Report& report) {
+  constexpr double wide = 420.0, high = 300.0, text_size = 8.0;
+  Section section{.title = "Layout of the inserts"};
+  for (std::size_t i = 0; i < report.stages.size(); ++i) {
+    const auto drawing = card::from_above(plan, body, report, i);
+    if (!drawing) continue;
+    section.figures.push_back(
+        {fmt::format("Figure {}: stage {}", section.figures.size() + 1,
+                     checks::word_for(report.stages[i].kind)),
+         {wide,
+          high,
+          {card::drawing_box(*drawing, "layout", {1.0, 1.0, wide - 2.0, high - 2.0}, text_size)}}});
+  }
+  section.table = {{"insert", "kind", "x", "y", "z"}};
+  for (const plan::Insert& insert : plan.inserts)
+    section.table.push_back({insert.id, insert.kind, print(insert.at.x, report.units),
+                             print(insert.at.y, report.units), print(insert.at.z, report.units)});
+  return section;
+}
+
+Section findings(const StageReport& stage, const Report& report) {
+  Section section{.title = fmt::format("Findings, stage {}", checks::word_for(stage.kind))};
+  section.table = {{"rule", "on", "result", "demand", "capacity", "used", "clause", "governed by"}};
+  const auto cell = [&](const std::optional<checks::Figure>& figure, Rounding rounding) {
+    return figure ? checks::print(*figure, report.units, rounding) : std::string("-");
+  };
+  for (const Finding& f : stage.findings)
+    section.table.push_back({std::string(f.rule), f.subject, std::string(checks::word_for(f.result)),
+                             cell(f.demand, Rounding::up), cell(f.capacity, Rounding::down),
+                             f.utilization ? print_utilization(*f.utilization) : "-",
+                             f.clause.empty() ? "-" : f.clause, f.situation.empty() ? "-" : f.situation});
+  return section;
+}
+
+// Every table entry that a shown step rests on, each once.
+Section sources(const std::vector<Section>& sections) {
+  std::map<std::string, const Source*> found;
+  for (const Section& section : sections)
+    for (const Step& step : section.steps)
+      for (const Source& source : step.sources) found.emplace(source.id, &source);
+  Section list{.title = "Table entries used"};
+  list.table = {{"entry", "value", "what", "source", "basis"}};
+  for (const auto& [id, source] : found)
+    list.table.push_back({id, source->value_text, source->what, citation(*source),
+                          source->confirmed_by.empty()
+                              ? std::string(word_for(source->basis))
+                              : fmt::format("{}, confirmed by {} on {}", word_for(source->basis),
+                                            source->confirmed_by, source->confirmed_on)});
+  return list;
+}
+
+Section list_of(std::string title, const std::vector<std::string>& items) {
+  return {.title = std::move(title), .items = items};
+}
+
+Section unconfirmed(const Report& report) {
+  Section section{.title = "From memory, to be confirmed by the engineer of record"};
+  for (const Source& s : report.unconfirmed)
+    section.items.push_back(fmt::format("{} = {}: {} ({})", s.id, s.value_text, s.what, citation(s)));
+  if (section.items.empty()) section.texts.emplace_back("None took part.");
+  return section;
+}
+
+}  // namespace
+
+Sheet sheet_of(const plan::Plan& plan, const piece::Body& body, const Report& report, bool all) {
+  Sheet sheet{.title = fmt::format("Calculation of the lift of {}{}", report.mark,
+                                   report.revision.empty() ? "" : ", revision " + report.revision),
+              .verdict = std::string(checks::word_for(report.verdict))};
+  if (!report.title.empty()) sheet.heading.push_back(report.title);
+  sheet.heading.push_back(fmt::format("Plan {}; rules {} ({}); firstpick {}", report.file, report.rules,
+                                      report.rules_title, program_version));
+  sheet.heading.push_back("Fingerprint " + report.fingerprint);
+  sheet.heading.push_back(fmt::format("Engineer of record: {}. Prepared by: {}.",
+                                      report.engineer.empty() ? "nobody named" : report.engineer,
+                                      report.prepared_by.empty() ? "nobody named" : report.prepared_by));
+  sheet.heading.emplace_back("Checked: ______________________   Date: ______________");
+
+  sheet.sections = {list_of("Cautions", report.cautions), why(report), piece_section(plan, body, report),
+                    layout(plan, body, report), list_of("Assumptions", report.choices)};
+  if (!report.overridden.empty())
+    sheet.sections.push_back(list_of("Entries of the plant's own tables", report.overridden));
+  sheet.sections.push_back(unconfirmed(report));
+  sheet.sections.push_back(list_of("Not checked by this version", report.not_checked));
+  for (const StageReport& stage : report.stages) sheet.sections.push_back(findings(stage, report));
+  const ChosenSteps chosen = chosen_steps(report, all);
+  if (chosen.left_out > 0)
+    sheet.sections.push_back(
+        {.title = "Left out",
+         .texts = {fmt::format(
+             "{} parts of the calculation are the same rules on inserts that are not their worst: "
+             "firstpick sheet --all prints them.",
+             chosen.left_out)}});
+  for (const StepGroup& group : chosen.groups) {
+    sheet.sections.push_back({.title = "Calculation, " + group.about});
+    for (const Step* step : group.steps) sheet.sections.back().steps.push_back(*step);
+  }
+  sheet.sections.push_back(sources(sheet.sections));
+  return sheet;
+}
+
+}  // namespace firstpick::sheet

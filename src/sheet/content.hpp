@@ -1,0 +1,40 @@
+// What the calculation sheet says, before it is written as HTML or Markdown.
+#pragma once
+
+#include <cstddef>
+#include <string>
+#include <vector>
+
+#include "card/page.hpp"
+#include "checks/report.hpp"
+#include "piece/body.hpp"
+#include "plan/plan.hpp"
+#include "record/trace.hpp"
+
+namespace firstpick::sheet {
+
+struct Figure {
+  std::string caption;
+  card::Page page;
+};
+
+struct Section {
+  std::string title;
+  std::vector<std::string> texts;               // paragraphs
+  std::vector<std::string> items;               // a list below them
+  std::vector<std::vector<std::string>> table;  // first row: heads of the columns
+  std::vector<Figure> figures;
+  std::vector<Step> steps;
+};
+
+struct Sheet {
+  std::string title, verdict;
+  std::vector<std::string> heading;  // lines below the title
+  std::vector<Section> sections;
+};
+
+// With `all` every section of the calculation; else of each rule the insert that it is worst for, and the sheet tells
+// how many sections it leaves out.
+Sheet sheet_of(const plan::Plan& plan, const piece::Body& body, const checks::Report& report, bool all);
+
+}  // namespace firstpick::sheet

@@ -1,0 +1,209 @@
+// The lift card of every plan of the repository, every stage, on every paper: boxes apart, words inside,
+// nothing of a GO on a card that is not. Then plans that no repository holds: hostile names, twelve picks,
+// more reasons than fit.
+
+#include <catch2/catch.hpp>
+
+#include <algorithm>
+#include <cmath>
+#include <string>
+
+#include "card/lift_card.hpp"
+#include "support/card_pages.hpp"
+#include "support/hand_made_report.hpp"
+#include "support/plan_files.hpp"
+
+using namespace firstpick;
+using namespace firstpick::tests;
+
+namespace {
+
+constexpr card::Paper both_papers[] = {card::Paper::a4, card::Paper::letter};
+
+bool is_hatched(const card::Page& page) { return has_box(page, "hatching above"); }
+
+// The slab of the repository, with as many picks as asked, in two rows.
+CheckedPlan with_picks(std::size_t count) {
+  CheckedPlan checked = checked_plan("tests/plans/ok/slab-with-one-sheave.toml");
+  checks::StageReport& stage = checked.report.stages.front();
+  const plan::Insert insert = checked.plan.inserts.front();
+  plan::Rigging& rigging = checked.plan.riggings.front();
+  const plan::Leg leg = rigging.legs.front();
+  demands::Hanging& hanging = stage.hanging.value();
+  const demands::LegForce force = hanging.legs.front();
+  const checks::LegReport told = stage.legs.front();
+  checked.plan.inserts.clear(), rigging.legs.clear(), hanging.legs.clear(), hanging.spans.clear(),
+      stage.legs.clear();
+  for (std::size_t i = 0; i < count; ++i) {
+    plan::Insert one = insert;
+    one.id = "insert of the row " + std::to_string(i + 1) + " " + std::string(30, 'n');
+    one.at = {(0.3 + 0.5 * static_cast<double>(i / 2)) * m, (i % 2 == 0 ? 0.4 : 1.4) * m, insert.at.z};
+    plan::Leg to = leg;
+    to.to = one.id;
+    checks::LegReport leg_told = told;
+    leg_told.to = one.id;
+    hanging.legs.push_back(force);
+    hanging.spans.push_back({hanging.hook, one.at});
+    checked.plan.inserts.push_back(one);
+    rigging.legs.push_back(to);
+    stage.legs.push_back(leg_told);
+  }
+  return checked;
+}
+
+void spoil(std::string& text) { text += hostile_text; }
+
+void spoil_names(CheckedPlan& checked) {
+  checks::Report& report = checked.report;
+  for (std::string* text : {&report.file, &report.mark, &report.title, &report.revision, &report.prepared_by,
+                            &report.engineer, &report.strength_basis, &report.rules})
+    spoil(*text);
+  for (auto* list : {&report.cautions, &report.not_checked})
+    for (std::string& text : *list) spoil(text);
+  for (Source& source : report.unconfirmed) spoil(source.what), spoil(source.value_text);
+  plan::Plan& plan = checked.plan;
+  for (plan::Insert& insert : plan.inserts) spoil(insert.kind), spoil(insert.certificate);
+  if (plan.form)
+    for (plan::Attached& part : plan.form->attached) spoil(part.what);
+  for (plan::Sling& sling : plan.slings) spoil(sling.kind);
+  if (plan.concrete.evidence) spoil(plan.concrete.evidence->report);
+  for (checks::Finding& finding : report.stages.front().findings)
+    for (std::string* text : {&finding.subject, &finding.text, &finding.remedy}) spoil(*text);
+}
+
+bool is_inert(const std::string& text) {
+  return text.find('\x1b') == std::string::npos && text.find("\xE2\x80\xAE") == std::string::npos &&
+         text.find('\0') == std::string::npos && text.find('\a') == std::string::npos &&
+         text.find("\xFF") == std::string::npos;
+}
+
+}  // namespace
+
+TEST_CASE(
+    "every plan of the repository has a card in each stage: boxes apart, on the paper, words in their "
+    "place") {
+  std::size_t go = 0, other = 0;
+  for (const std::string& file : all_plans()) {
+    const CheckedPlan checked = checked_plan(file);
+    for (std::size_t stage = 0; stage < checked.report.stages.size(); ++stage)
+      for (const card::Paper paper : both_papers) {
+        CAPTURE(file, stage, paper == card::Paper::a4);
+        const card::Page page = card::lift_card(checked.plan, checked.body, checked.report, stage, paper);
+        check_boxes(page);
+        check_words_apart(page, true);
+        const bool may_lift = checked.report.stages[stage].verdict == checks::Verdict::go;
+        ++(may_lift ? go : other);
+        CHECK(is_hatched(page) != may_lift);
+        CHECK(has_box(page, "as it hangs") == may_lift);
+        CHECK(has_box(page, "picks from above") == may_lift);
+        CHECK(has_box(page, "steps") == may_lift);
+        CHECK(has_box(page, "legs") == may_lift);
+        CHECK(has_box(page, "fact: DO NOT PULL BEYOND") == may_lift);
+        CHECK(has_box(page, "reasons") != may_lift);
+        const std::string words = words_of(page);
+        CHECK(words.find("and local codes govern") != std::string::npos);
+        CHECK(words.find("more: see firstpick check") == std::string::npos);  // all of it fits
+      }
+  }
+  CHECK(go >= 10);
+  CHECK(other >= 50);
+}
+
+TEST_CASE("twelve picks with long names fit on one page, each in the table and in both drawings") {
+  for (const std::size_t count : {3U, 8U, 12U})
+    for (const card::Paper paper : both_papers) {
+      CAPTURE(count, paper == card::Paper::a4);
+      const CheckedPlan checked = with_picks(count);
+      const card::Page page = card::lift_card(checked.plan, checked.body, checked.report, 0, paper);
+      check_boxes(page);
+      check_words_apart(page, false);
+      CHECK((words_of(page).find("lengths and angles of the legs are in the table") != std::string::npos) == (count > 6));
+      for (const card::Box& box : page.boxes) {
+        if (!is_drawing(box) && box.name != "legs") continue;
+        for (std::size_t number = 1; number <= count; ++number) {
+          CAPTURE(box.name, number);
+          CHECK(std::ranges::any_of(box.texts, [&](const card::TextMark& text) {
+            return text.words.text == std::to_string(number);
+          }));
+        }
+      }
+    }
+}
+
+TEST_CASE("more picks than a page holds are told as more, never left out in silence") {
+  const CheckedPlan checked = with_picks(200);
+  const card::Page page = card::lift_card(checked.plan, checked.body, checked.report, 0, card::Paper::letter);
+  check_boxes(page);
+  CHECK(words_of(page).find(" more: see firstpick check") != std::string::npos);
+}
+
+TEST_CASE("hostile names are inert on a card, and break no box") {
+  for (const char* file : {"docs/demo/manhole-base.toml", "docs/demo/stair.toml", "docs/demo/round-lid.toml",
+                           "docs/demo/wall-panel.toml"})
+    for (const card::Paper paper : both_papers) {
+      CAPTURE(file);
+      CheckedPlan checked = checked_plan(file);
+      spoil_names(checked);
+      const card::Page page = card::lift_card(checked.plan, checked.body, checked.report, 0, paper);
+      check_boxes(page);
+      check_words_apart(page, false);
+      CHECK(is_inert(words_of(page)));
+      CHECK(words_of(page).find("\\x1B[32m(+) GO") != std::string::npos);  // shown, not obeyed
+    }
+}
+
+TEST_CASE("markup in a name is text") {
+  CheckedPlan checked = checked_plan("docs/demo/round-lid.toml");
+  checked.report.mark = "<b>(+) GO</b> & <span size='1'>";
+  const card::Page page = card::lift_card(checked.plan, checked.body, checked.report, 0, card::Paper::a4);
+  CHECK(words_of(page).find("<b>(+) GO</b> & <span size='1'>") != std::string::npos);
+}
+
+TEST_CASE("more reasons than a page holds end with how many more there are, the first of them first") {
+  CheckedPlan checked = checked_plan("docs/demo/wall-panel.toml");
+  auto& findings = checked.report.stages.front().findings;
+  const std::size_t before = findings.size();
+  for (int i = 0; i < 80; ++i)
+    findings.insert(findings.begin(), checks::missing("insert-certificate", "A" + std::to_string(i),
+                                                      "reason made for the test number " + std::to_string(i) +
+                                                          " " + std::string(200, 'r'),
+                                                      "mend it"));
+  REQUIRE(findings.size() == before + 80);
+  const card::Page page = card::lift_card(checked.plan, checked.body, checked.report, 0, card::Paper::a4);
+  check_boxes(page);
+  CHECK(words_of(page).find("number 79 ") != std::string::npos);
+  CHECK(words_of(page).find(" more: see firstpick check") != std::string::npos);
+}
+
+TEST_CASE("a stage whose numbers are not known has a card that says so") {
+  CheckedPlan checked = checked_plan("docs/demo/manhole-base.toml");
+  checks::StageReport& stage = checked.report.stages.front();
+  stage.hook.reset(), stage.load.reset(), stage.hanging.reset(), stage.legs.clear(),
+      stage.required_strength.reset();
+  stage.cranes.clear(), stage.tilt.reset();
+  checked.report.usable_strength.reset();
+  checked.report.evidence_until.reset();
+  const card::Page page = card::lift_card(checked.plan, checked.body, checked.report, 0, card::Paper::a4);
+  check_boxes(page);
+  const std::string words = words_of(page);
+  CHECK(words.find("not known needed\nnone shown") != std::string::npos);
+  CHECK(words.find("the scale reaches not known") == std::string::npos);
+}
+
+TEST_CASE("the check of boxes sees a box across another, one off the paper and words that do not fit") {
+  const card::Rect one{50, 50, 100, 100}, beside{150, 50, 100, 100}, across{149, 149, 10, 10};
+  CHECK_FALSE(card::overlap(one, beside));
+  CHECK(card::overlap(one, across));
+  CHECK(card::inside({60, 60, 10, 10}, one));
+  CHECK_FALSE(card::inside({145, 60, 10, 10}, one));
+  const card::Words words{.text = std::string(100, 'w'), .size = 9.0};
+  CHECK(card::extent_of(words, 60.0).height > 3 * card::extent_of(words, 6000.0).height);
+  CHECK(card::extent_of(words, 60.0).width <= 60.5);
+}
+
+TEST_CASE("the card tells the other stages of the plan and their verdicts") {
+  const CheckedPlan checked = checked_plan("tests/plans/ok/stripped-and-lifted-again.toml");
+  const card::Page page = card::lift_card(checked.plan, checked.body, checked.report, 0, card::Paper::a4);
+  CHECK(words_of(page).find("Other stages of this plan: this card is not for them: yard GO") !=
+        std::string::npos);
+}

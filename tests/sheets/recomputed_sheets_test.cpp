@@ -1,0 +1,319 @@
+// The calculation sheet of every plan, read back: each printed line is computed again from the numbers printed in it, by
+// the evaluator of tests/support (Markdown) and by a reader of MathML that is here (HTML). Neither knows the code that
+// wrote the sheet.
+
+#include <catch2/catch.hpp>
+
+#include <algorithm>
+#include <cmath>
+#include <sstream>
+#include <stdexcept>
+#include <string>
+#include <vector>
+
+#include "sheet/write.hpp"
+#include "support/formula.hpp"
+#include "support/hand_made_report.hpp"
+#include "support/plan_files.hpp"
+
+using namespace firstpick;
+using namespace firstpick::tests;
+
+namespace {
+
+// Six figures of each input: a product of ten of them, or a power of 5/3, is good to a few units of the fifth.
+constexpr double relative_tolerance = 5e-5;
+
+bool agree(double again, double printed) {
+  return std::abs(again - printed) <=
+         relative_tolerance * std::max(std::abs(printed), std::abs(again)) + 1e-300;
+}
+
+// The value of MathML as this program's sheets use it.
+class MathReader {
+ public:
+  explicit MathReader(std::string text) : text_(std::move(text)) {}
+  double whole() {
+    const double value = row("");
+    if (at_ != text_.size()) fault("more than one value");
+    return value;
+  }
+
+ private:
+  [[noreturn]] void fault(const std::string& what) const {
+    throw std::invalid_argument(what + " in " + text_);
+  }
+  bool peek(const std::string& wanted) const { return text_.compare(at_, wanted.size(), wanted) == 0; }
+  bool take(const std::string& wanted) {
+    if (!peek(wanted)) return false;
+    at_ += wanted.size();
+    return true;
+  }
+  void need(const std::string& wanted) {
+    if (!take(wanted)) fault("expected " + wanted + " at " + std::to_string(at_));
+  }
+  bool op(const std::string& sign) { return take("<mo>" + sign + "</mo>"); }
+  // A row up to its closing tag: sums of products of atoms.
+  double row(const std::string& end) {
+    const double value = sum();
+    if (!end.empty()) need(end);
+    return value;
+  }
+  double sum() {
+    double value = product();
+    while (true) {
+      if (op("+"))
+        value += product();
+      else if (op("&#8722;"))
+        value -= product();
+      else
+        return value;
+    }
+  }
+  double product() {
+    double value = signed_atom();
+    while (op("&#183;") || op("&#215;")) value *= signed_atom();
+    return value;
+  }
+  double signed_atom() { return op("&#8722;") ? -signed_atom() : atom(); }
+  double atom() {
+    if (take("<mrow>")) return row("</mrow>");
+    if (op("(")) {
+      const double value = sum();
+      need("<mo>)</mo>");
+      return value;
+    }
+    if (take("<mn>")) {
+      const std::size_t end = text_.find('<', at_);
+      const double value = std::stod(text_.substr(at_, end - at_));
+      at_ = end;
+      need("</mn>");
+      return value;
+    }
+    if (take("<mfrac>")) {
+      const double above = signed_atom(), below = signed_atom();
+      need("</mfrac>");
+      return above / below;
+    }
+    if (take("<msup>")) {
+      const double base = signed_atom(), power = signed_atom();
+      need("</msup>");
+      return std::pow(base, power);
+    }
+    if (take("<msqrt>")) return std::sqrt(row("</msqrt>"));
+    if (take("<mi>")) return named();
+    fault("no value at " + std::to_string(at_));
+  }
+  double named() {
+    const std::size_t end = text_.find('<', at_);
+    const std::string name = text_.substr(at_, end - at_);
+    at_ = end;
+    need("</mi>");
+    if (name == "&#960;") return 3.14159265358979323846;
+    need("<mo>(</mo>");
+    std::vector<double> of{sum()};
+    while (op(",")) of.push_back(sum());
+    need("<mo>)</mo>");
+    if (name == "min") return *std::ranges::min_element(of);
+    if (name == "max") return *std::ranges::max_element(of);
+    if (name == "abs") return std::abs(of[0]);
+    if (name == "sin") return std::sin(of[0]);
+    if (name == "cos") return std::cos(of[0]);
+    if (name == "tan") return std::tan(of[0]);
+    fault("no function " + name);
+  }
+  std::string text_;
+  std::size_t at_ = 0;
+};
+
+struct Counted {
+  std::size_t computed = 0, as_given = 0;
+  std::vector<std::string> faults;
+};
+
+std::vector<std::string> lines_of(const std::string& text) {
+  std::istringstream in(text);
+  std::vector<std::string> lines;
+  for (std::string line; std::getline(in, line);) lines.push_back(line);
+  return lines;
+}
+
+// "    N_b = k_c * ...", "       = 24 * ...", "       = 19135.2 lb": the second is computed, the third is what it says.
+Counted recomputed_markdown(const std::string& sheet) {
+  Counted counted;
+  const std::vector<std::string> lines = lines_of(sheet);
+  for (std::size_t i = 0; i < lines.size(); ++i) {
+    if (!lines[i].starts_with("    ") || lines[i].starts_with("     ")) continue;
+    std::size_t last = i;
+    while (last + 1 < lines.size() && lines[last + 1].starts_with("       = ")) ++last;
+    const std::string result = lines[last].substr(lines[last].rfind(" = ") + 3);
+    if (last == i) {
+      ++counted.as_given;
+      continue;
+    }
+    const std::string numbers =
+        last == i + 1 ? lines[i].substr(lines[i].find(" = ") + 3) : lines[i + 1].substr(9);
+    try {
+      const double again = value_of(numbers, {});
+      ++counted.computed;
+      if (!agree(again, std::stod(result)))
+        counted.faults.push_back(lines[i] + " | " + numbers + " gives " + std::to_string(again) +
+                                 ", printed " + result);
+    } catch (const std::exception& fault) {
+      counted.faults.push_back(lines[i] + " | " + numbers + ": " + fault.what());
+    }
+    i = last;
+  }
+  return counted;
+}
+
+std::string part_of(const std::string& step, const std::string& cls) {
+  const std::string open = "<math class=\"" + cls + "\">";
+  const std::size_t start = step.find(open);
+  if (start == std::string::npos) return {};
+  const std::size_t from = start + open.size();
+  return step.substr(from, step.find("</math>", from) - from);
+}
+
+Counted recomputed_html(const std::string& sheet) {
+  Counted counted;
+  const std::string open = "<div class=\"step\">";
+  for (std::size_t at = sheet.find(open); at != std::string::npos; at = sheet.find(open, at + 1)) {
+    const std::string step = sheet.substr(at, sheet.find("</div>", at) - at);
+    const std::string formula = part_of(step, "formula"), result = part_of(step, "result");
+    if (formula.empty()) {
+      ++counted.as_given;
+      continue;
+    }
+    const std::string numbers = part_of(step, "numbers");
+    try {
+      const double again = MathReader(numbers.empty() ? formula : numbers).whole(),
+                   printed = MathReader(result).whole();
+      ++counted.computed;
+      if (!agree(again, printed)) counted.faults.push_back(step + " gives " + std::to_string(again));
+    } catch (const std::exception& fault) {
+      counted.faults.push_back(step + ": " + fault.what());
+    }
+  }
+  return counted;
+}
+
+sheet::Sheet sheet_for(const CheckedPlan& checked, bool all) {
+  return sheet::sheet_of(checked.plan, checked.body, checked.report, all);
+}
+
+std::size_t count_of(const std::string& text, const std::string& part) {
+  std::size_t count = 0;
+  for (std::size_t at = text.find(part); at != std::string::npos; at = text.find(part, at + part.size()))
+    ++count;
+  return count;
+}
+
+}  // namespace
+
+TEST_CASE("every line of every sheet gives its printed result from its printed numbers") {
+  std::size_t computed = 0;
+  for (const std::string& file : all_plans()) {
+    CAPTURE(file);
+    const CheckedPlan checked = checked_plan(file);
+    const sheet::Sheet whole = sheet_for(checked, true);
+    for (const Counted& counted :
+         {recomputed_markdown(sheet::markdown(whole)), recomputed_html(sheet::html(whole))}) {
+      CHECK(counted.faults == std::vector<std::string>{});
+      CHECK(counted.computed + counted.as_given == checked.report.trace.steps().size());
+      computed += counted.computed;
+    }
+  }
+  CHECK(computed > 5000);
+}
+
+TEST_CASE("the recomputation finds a wrong result, and a wrong number put in") {
+  const std::string right = "    a = b * c\n       = 2 * 3\n       = 6 m\n";
+  CHECK(recomputed_markdown(right).faults.empty());
+  CHECK(recomputed_markdown(right).computed == 1);
+  CHECK(recomputed_markdown("    a = b * c\n       = 2 * 3\n       = 6.001 m\n").faults.size() == 1);
+  CHECK(recomputed_markdown("    a = b * c\n       = 2 * x\n       = 6 m\n").faults.size() == 1);
+  const auto step = [](const std::string& numbers) {
+    return "<div class=\"step\"><math class=\"formula\"><mi>b</mi></math><math class=\"numbers\">" + numbers +
+           "</math><math class=\"result\"><mn>6</mn></math></div>";
+  };
+  CHECK(recomputed_html(step("<mrow><mn>2</mn><mo>&#183;</mo><mn>3</mn></mrow>")).faults.empty());
+  CHECK(recomputed_html(step("<mrow><mn>2</mn><mo>&#183;</mo><mn>3.1</mn></mrow>")).faults.size() == 1);
+  CHECK(recomputed_html(step("<mrow><mn>2</mn><mo>&#183;</mo><mi>x</mi></mrow>")).faults.size() == 1);
+}
+
+TEST_CASE("without --all a sheet keeps the worst insert of each rule, and tells what it leaves out") {
+  const CheckedPlan checked = checked_plan("docs/demo/box-culvert.toml");
+  const sheet::Sheet whole = sheet_for(checked, true), brief = sheet_for(checked, false);
+  const std::string all = sheet::markdown(whole), some = sheet::markdown(brief);
+  CHECK(count_of(all, "Calculation, strip: insert-breakout, insert") ==
+        2 * 4);  // in the contents and above it
+  CHECK(count_of(some, "Calculation, strip: insert-breakout, insert A1") == 2);
+  CHECK(count_of(some, "Calculation, strip: insert-breakout, insert") == 2);
+  CHECK(count_of(all, "Left out") == 0);
+  CHECK(count_of(some, "Left out") == 2);
+  CHECK(count_of(some, "Calculation, ") < count_of(all, "Calculation, "));
+}
+
+TEST_CASE(
+    "a sheet names verdict, reasons, sources, assumptions, unconfirmed values, cautions and what is not "
+    "checked") {
+  const CheckedPlan checked = checked_plan("docs/demo/box-culvert.toml");
+  const sheet::Sheet sheet = sheet_for(checked, false);
+  const std::string page = sheet::html(sheet);
+  for (const char* words :
+       {"NO-GO", "BC-0604-31", "Fails: a cone of concrete breaks out at A1", "Cautions", "Assumptions",
+        "From memory, to be confirmed by the engineer of record", "Not checked by this version",
+        "Table entries used", "ACI 318-19 17.6.2.1(a)", "aci-318-19.cone_extent", "quoted",
+        "the engineer of record and local codes govern", "data:image/svg+xml;base64,", "<math class"}) {
+    CAPTURE(words);
+    CHECK(page.find(words) != std::string::npos);
+  }
+  CHECK(page.find(checked.report.fingerprint) != std::string::npos);
+  CHECK(page.find("http://") == std::string::npos);  // self-contained
+  CHECK(page.find("https://") == std::string::npos);
+  CHECK(page ==
+        sheet::html(sheet_for(checked_plan("docs/demo/box-culvert.toml"), false)));  // same plan, same bytes
+}
+
+TEST_CASE("every section of the contents is there, every tag closed") {
+  for (const std::string& file : demo_plans()) {
+    CAPTURE(file);
+    const sheet::Sheet sheet = sheet_for(checked_plan(file), true);
+    const std::string page = sheet::html(sheet);
+    for (std::size_t i = 1; i <= sheet.sections.size(); ++i) {
+      CHECK(count_of(page, "href=\"#s" + std::to_string(i) + "\"") == 1);
+      CHECK(count_of(page, "id=\"s" + std::to_string(i) + "\"") == 1);
+    }
+    for (const std::string tag :
+         {"div",  "p",  "table", "tr", "td",   "th",   "ul",    "ol",    "li",   "h1",   "h2",  "math",
+          "mrow", "mi", "mn",    "mo", "msup", "msub", "mfrac", "msqrt", "html", "body", "head"}) {
+      CAPTURE(tag);
+      CHECK(count_of(page, "<" + tag + ">") + count_of(page, "<" + tag + " ") == count_of(page, "</" + tag + ">"));
+    }
+  }
+}
+
+TEST_CASE("hostile names are text in a sheet") {
+  CheckedPlan checked = checked_plan("docs/demo/round-lid.toml");
+  const std::string hostile =
+      "<script>alert(1)</script>\" onload='x' | **bold** `code` [link](x)\n# title" + hostile_text;
+  checks::Report& report = checked.report;
+  for (std::string* text :
+       {&report.mark, &report.title, &report.file, &report.engineer, &report.strength_basis})
+    *text += hostile;
+  for (plan::Insert& insert : checked.plan.inserts) insert.kind += hostile;
+  for (checks::Finding& finding : report.stages.front().findings)
+    finding.subject += hostile, finding.text += hostile;
+  const sheet::Sheet sheet = sheet_for(checked, true);
+  const std::string page = sheet::html(sheet), text = sheet::markdown(sheet);
+  CHECK(page.find("<script") == std::string::npos);
+  CHECK(page.find("&lt;script&gt;alert(1)&lt;/script&gt;&quot; onload=&#39;x&#39;") != std::string::npos);
+  CHECK(text.find("\\<script\\>alert(1)\\</script\\>") != std::string::npos);
+  CHECK(text.find("\n# title") == std::string::npos);
+  CHECK(text.find("**bold**") == std::string::npos);
+  for (const std::string* each : {&page, &text}) {
+    CHECK(each->find('\x1b') == std::string::npos);
+    CHECK(each->find("\xE2\x80\xAE") == std::string::npos);
+  }
+}
