@@ -57,14 +57,17 @@ TEST_CASE("one pick and the ground at the other end") {
 
 TEST_CASE("three picks, rigid and level") {
   const BeamLine beam = on_supports(unit_beam(), {0.14495, 0.5, 1.0 - 0.14495});
-  CHECK(reaction_kN(beam, 0) == Approx(0.32247).margin(5e-6));
-  CHECK(reaction_kN(beam, 1) == Approx(0.35505).margin(5e-6));
+  CHECK(reaction_kN(beam, 0) == Approx(0.32247).margin(1.5e-5));  // the place is rounded to 5 digits
+  CHECK(reaction_kN(beam, 1) == Approx(0.35505).margin(1.5e-5));
   CHECK(hogging(state_of(beam)) == Approx(0.0105051).margin(1e-6));  // the place is rounded to 5 digits
   CHECK(sagging(state_of(beam)) == Approx(0.00525).margin(5e-6));
 }
 
 TEST_CASE("three picks, equalised") {
-  CHECK(hogging(state_of(equalised({0.13808, 0.5, 1.0 - 0.13808}))) == Approx(0.0095292).margin(1e-6));
+  CHECK(hogging(state_of(equalised({0.13808, 0.5, 1.0 - 0.13808}))) == Approx(0.0095292).margin(5e-6));
+  // In closed form: c^2 + 2 c/3 = 1/9, c = 0.138071, M = c^2/2 = 0.0095318. The search stopped a little beside it.
+  const double c = (std::sqrt(8.0) - 2.0) / 6.0;
+  CHECK(hogging(state_of(equalised({c, 0.5, 1.0 - c}))) == Approx(0.0095318).margin(5e-8));
 }
 
 TEST_CASE("four picks, rigid and level") {
@@ -88,7 +91,7 @@ TEST_CASE("four picks, rigid and level") {
 }
 
 TEST_CASE("four picks, equalised") {
-  CHECK(hogging(state_of(equalised({0.10356, 0.39620, 0.60380, 0.89644}))) == Approx(0.0053613).margin(1e-6));
+  CHECK(hogging(state_of(equalised({0.10356, 0.39620, 0.60380, 0.89644}))) == Approx(0.0053613).margin(2e-6));  // places and M searched
 }
 
 TEST_CASE("a running block on the second and third of three picks: L 10 m, w 8 kN/m") {
