@@ -27,6 +27,8 @@ const std::array rules{
          rigging_statics},
     Rule{"hanging-tilt", "the piece hangs far out of level, or rolls over on free sheaves", "rule set", Scope::rigging,
          hanging_tilt},
+    Rule{"piece-cracking", "the piece itself cracks in bending while it hangs", "ACI 318-25 19.2.3.1", Scope::piece,
+         piece_cracking},
     Rule{"crane-overload", "the hook load exceeds the crane's rating", "29 CFR 1926.1417", Scope::crane,
          crane_overload},
     Rule{"sling-overload", "a leg carries more than its tag says", "29 CFR 1926.251(a)(2)", Scope::leg,

@@ -7,6 +7,7 @@
 #include <fmt/format.h>
 
 #include "checks/crane_hook_load.hpp"
+#include "checks/piece_model.hpp"
 #include "checks/rule.hpp"
 #include "checks/standing_texts.hpp"
 #include "checks/verdict.hpp"
@@ -100,9 +101,12 @@ Report evaluate_plan(const plan::Plan& plan, const piece::Body& body, const tabl
                 .overridden = tables.overridden,
                 .choices = choices_of(rules),
                 .cautions = cautions_of(rules),
-                .not_checked = not_checked(),
+                .not_checked = {},
                 .trace = Trace::recording()};
 
+  const ModelChoice model = piece_model(plan, body, rules.cracking);
+  report.not_checked = not_checked(plan.piece.may_crack ? plan::PieceModel::block : model.model);
+  report.choices.push_back(told(model));
   for (std::string& text : stated_instead(plan, rules, tables)) report.choices.push_back(std::move(text));
 
   Trace& trace = report.trace;

@@ -13,6 +13,6 @@ std::vector<std::string> cautions_of(const tables::RuleSet& rules);
 // Where the plan states its own value instead of the table's: both numbers, so that nobody reads it as the table's.
 std::vector<std::string> stated_instead(const plan::Plan& plan, const tables::RuleSet& rules, const tables::Tables& tables);
 std::vector<std::string> choices_of(const tables::RuleSet& rules);
-std::vector<std::string> not_checked();
+std::vector<std::string> not_checked(plan::PieceModel model);
 
 }  // namespace firstpick::checks

@@ -10,7 +10,7 @@ namespace firstpick::demands {
 
 namespace {
 
-constexpr double balanced_within = 1e-4;  // of the load, and of load x size
+constexpr double balanced_within = 1e-4, turning_within = 2e-3;  // of the load, of load x size
 constexpr int first_divisions = 14, most_refinements = 5;
 constexpr double finer = 0.7;             // each mesh from the one before
 
@@ -20,9 +20,41 @@ struct Flat {  // the panel in newton and metre
   PlateShape shape;
   std::vector<PlatePoint> focus;
   double low_x_m = 1e300, low_y_m = 1e300, high_x_m = -1e300, high_y_m = -1e300;
+  std::vector<PlatePoint> reading;  // where moments are read away from picks: the same points on every mesh
+
+  std::size_t focus_of(const PlatePoint& p) const {  // each place of a force is a focus point
+    std::size_t nearest = 0;
+    for (std::size_t i = 1; i < focus.size(); ++i)
+      if (distance_m(p, focus[i]) < distance_m(p, focus[nearest])) nearest = i;
+    return nearest;
+  }
   double size_m() const { return std::min(high_x_m - low_x_m, high_y_m - low_y_m); }
   double length_m() const { return std::max(high_x_m - low_x_m, high_y_m - low_y_m); }
 };
+
+// A grid over the panel as fine as the patches, and its boundary as finely.
+void add_reading_points(Flat& flat, double patch_radius_m) {
+  const double pitch = std::max(patch_radius_m, flat.size_m() / 60.0);
+  if (!(pitch > 0.0) || !std::isfinite(pitch)) return;
+  const int columns = std::max(2, static_cast<int>(std::ceil((flat.high_x_m - flat.low_x_m) / pitch)));
+  const int rows = std::max(2, static_cast<int>(std::ceil((flat.high_y_m - flat.low_y_m) / pitch)));
+  for (int row = 0; row <= rows; ++row)
+    for (int column = 0; column <= columns; ++column) {
+      const PlatePoint p{flat.low_x_m + (flat.high_x_m - flat.low_x_m) * column / columns,
+                         flat.low_y_m + (flat.high_y_m - flat.low_y_m) * row / rows};
+      if (is_inside(flat.shape, p)) flat.reading.push_back(p);
+    }
+  const auto along = [&](const PlateRing& ring) {
+    for (std::size_t i = 0; i < ring.size(); ++i) {
+      const PlatePoint &a = ring[i], &b = ring[(i + 1) % ring.size()];
+      const int parts = 2 * std::max(1, static_cast<int>(std::ceil(0.5 * distance_m(a, b) / pitch)));
+      for (int part = 0; part < parts; ++part)
+        flat.reading.push_back({a.x_m + (b.x_m - a.x_m) * part / parts, a.y_m + (b.y_m - a.y_m) * part / parts});
+    }
+  };
+  along(flat.shape.outer);
+  for (const PlateRing& hole : flat.shape.holes) along(hole);
+}
 
 Flat flat(const Panel& panel) {
   Flat made;
@@ -32,26 +64,29 @@ Flat flat(const Panel& panel) {
     for (const auto& p : hole) ring.push_back(point(p));
     made.shape.holes.push_back(std::move(ring));
   }
-  for (const PanelForce& force : panel.forces) made.focus.push_back(point(force.at));
+  for (const PanelLoad& load : panel.loads)
+    for (const PanelForce& force : load.forces) {
+      const PlatePoint p = point(force.at);
+      if (made.focus.empty() || !(distance_m(p, made.focus[made.focus_of(p)]) < 1e-6)) made.focus.push_back(p);
+    }
   for (const PlatePoint& p : made.shape.outer) {
     made.low_x_m = std::min(made.low_x_m, p.x_m), made.high_x_m = std::max(made.high_x_m, p.x_m);
     made.low_y_m = std::min(made.low_y_m, p.y_m), made.high_y_m = std::max(made.high_y_m, p.y_m);
   }
+  add_reading_points(made, 0.5 * in(m, panel.patch));
   return made;
 }
 
 // Force down on w; a level force at height e turns the panel: work e F_x dw/dx + e F_y dw/dy.
-PlateProblem problem(const Panel& panel, const PlateMesh& mesh) {
-  PlateProblem made;
-  made.poisson = panel.poisson.value();
-  made.pressure = panel.pressure.value();
-  for (std::size_t i = 0; i < panel.forces.size(); ++i) {
-    const PanelForce& force = panel.forces[i];
-    const int first = 3 * mesh.focus_nodes[i];
+std::vector<PlateNodeLoad> node_loads(const PanelLoad& load, const Flat& flat, const PlateMesh& mesh) {
+  std::vector<PlateNodeLoad> made;
+  for (std::size_t i = 0; i < load.forces.size(); ++i) {
+    const PanelForce& force = load.forces[i];
+    const int first = 3 * mesh.focus_nodes[flat.focus_of(point(force.at))];
     const double arm_m = in(m, force.above_middle);
-    made.loads.push_back({first, -in(newton, force.up)});
-    made.loads.push_back({first + 1, arm_m * in(newton, force.along_y)});
-    made.loads.push_back({first + 2, -arm_m * in(newton, force.along_x)});
+    made.push_back({first, -in(newton, force.up)});
+    made.push_back({first + 1, arm_m * in(newton, force.along_y)});
+    made.push_back({first + 2, -arm_m * in(newton, force.along_x)});
   }
   return made;
 }
@@ -95,15 +130,15 @@ void look(Found& found, const PlateMoments& moments, const PlatePoint& p, bool t
   if (top_counts) found.top.look(reach - middle, p);
 }
 
-Found read_moments(const Panel& panel, const Flat& flat, const PlateSolution& solution) {
+Found read_moments(const Panel& panel, const PanelLoad& load, const Flat& flat, const PlateSolution& solution) {
   const double radius_m = 0.5 * in(m, panel.patch);
   const double across_x_m = std::min(in(m, panel.strip), 0.5 * (flat.high_x_m - flat.low_x_m));
   const double across_y_m = std::min(in(m, panel.strip), 0.5 * (flat.high_y_m - flat.low_y_m));
   Found found;
   std::vector<PlatePoint> picks;
-  for (const PanelForce& force : panel.forces)
+  for (const PanelForce& force : load.forces)
     if (force.is_pick) picks.push_back(point(force.at));
-  for (const PlatePoint& node : solution.mesh().nodes) {
+  for (const PlatePoint& node : flat.reading) {
     const bool near_pick = std::ranges::any_of(picks, [&](const PlatePoint& pick) {
       return std::abs(node.x_m - pick.x_m) <= 0.5 * across_x_m && std::abs(node.y_m - pick.y_m) <= 0.5 * across_y_m;
     });
@@ -129,81 +164,110 @@ Found read_moments(const Panel& panel, const Flat& flat, const PlateSolution& so
   return found;
 }
 
-std::optional<NotAssessed> refusal(const Panel& panel, const Flat& flat) {
-  if (panel.outer.size() < 3 || panel.forces.empty()) return NotAssessed{"the panel has no outline or no pick", {}};
-  if (!is_finite(panel.pressure) || !(panel.poisson.value() >= 0.0 && panel.poisson.value() < 0.5) ||
-      !(panel.patch > Length{}) || !(panel.strip > Length{}) || !is_finite(panel.patch) || !is_finite(panel.strip))
-    return NotAssessed{"a number of the panel is not usable", {}};
-  double down = panel.pressure.value() * area_m2(flat.shape), about_x = 0.0, about_y = 0.0, sum = std::abs(down);
-  double level_x = 0.0, level_y = 0.0;
-  // First moments of the area by its rings.
+// The load and its first moments about zero; the area's by its rings.
+struct Sums {
+  double down = 0.0, about_x = 0.0, about_y = 0.0, size = 0.0, level = 0.0;
+};
+Sums sums(const PanelLoad& load, const Flat& flat) {
+  const double pressure_Pa = load.pressure.value();
+  Sums sum;
   const auto add_ring = [&](const PlateRing& ring, double sign) {
-    double area = 0.0, x = 0.0, y = 0.0;
+    double doubled = 0.0, x = 0.0, y = 0.0;
     for (std::size_t i = 0; i < ring.size(); ++i) {
       const PlatePoint &a = ring[i], &b = ring[(i + 1) % ring.size()];
       const double cross = a.x_m * b.y_m - b.x_m * a.y_m;
-      area += cross, x += (a.x_m + b.x_m) * cross / 3.0, y += (a.y_m + b.y_m) * cross / 3.0;
+      doubled += cross, x += (a.x_m + b.x_m) * cross / 3.0, y += (a.y_m + b.y_m) * cross / 3.0;
     }
-    const double turn = area > 0.0 ? 0.5 : -0.5;
-    about_x += sign * turn * x * panel.pressure.value(), about_y += sign * turn * y * panel.pressure.value();
+    const double turn = sign * (doubled > 0.0 ? 0.5 : -0.5) * pressure_Pa;
+    sum.down += turn * doubled, sum.about_x += turn * x, sum.about_y += turn * y;
   };
   add_ring(flat.shape.outer, 1.0);
   for (const PlateRing& hole : flat.shape.holes) add_ring(hole, -1.0);
-  for (const PanelForce& force : panel.forces) {
+  sum.size = std::abs(sum.down);
+  for (const PanelForce& force : load.forces) {
     const double up = in(newton, force.up), x = in(newton, force.along_x), y = in(newton, force.along_y);
     const double arm_m = in(m, force.above_middle);
-    down -= up, level_x += x, level_y += y, sum += std::abs(up);
-    about_x += -up * in(m, force.at.x) + arm_m * x;
-    about_y += -up * in(m, force.at.y) + arm_m * y;
+    sum.down -= up, sum.level += std::abs(x) + std::abs(y), sum.size += std::abs(up);
+    sum.about_x += -up * in(m, force.at.x) + arm_m * x;
+    sum.about_y += -up * in(m, force.at.y) + arm_m * y;
   }
-  const double most = balanced_within * sum;
-  if (!(std::abs(down) <= most && std::abs(about_x) <= most * flat.length_m() &&
-        std::abs(about_y) <= most * flat.length_m()))
-    return NotAssessed{"the forces on the panel do not balance", {}};
+  return sum;
+}
+
+std::optional<NotAssessed> refusal(const Panel& panel, const Flat& flat) {
+  if (panel.outer.size() < 3 || flat.focus.empty()) return NotAssessed{"the panel has no outline or no pick", {}};
+  if (!(panel.poisson.value() >= 0.0 && panel.poisson.value() < 0.5) || !(panel.patch > Length{}) ||
+      !(panel.strip > Length{}) || !is_finite(panel.patch) || !is_finite(panel.strip))
+    return NotAssessed{"a number of the panel is not usable", {}};
+  for (const PanelLoad& load : panel.loads) {
+    const Sums sum = sums(load, flat);
+    if (!std::isfinite(sum.level)) return NotAssessed{"a force on the panel is not a usable number", {}};
+    // About the first pick: the pick's own force has no part in it, and no far origin blurs it.
+    const double most_turning = turning_within * sum.size * flat.length_m();
+    const double off_x = sum.about_x - sum.down * flat.focus.front().x_m;
+    const double off_y = sum.about_y - sum.down * flat.focus.front().y_m;
+    if (!(std::abs(sum.down) <= balanced_within * sum.size && std::abs(off_x) <= most_turning &&
+          std::abs(off_y) <= most_turning))
+      return NotAssessed{"the forces on the panel do not balance", {}};
+  }
   for (const PlatePoint& p : flat.focus)
-    if (!is_inside(flat.shape, p) && boundary_distance_m(flat.shape, p) > 1e-6)
+    if (!is_inside(flat.shape, p) && !(boundary_distance_m(flat.shape, p) <= 1e-6))
       return NotAssessed{"a force acts beside the panel or in an opening", {}};
-  if (!std::isfinite(level_x) || !std::isfinite(level_y))
-    return NotAssessed{"a force on the panel is not a usable number", {}};
   return {};
 }
 
+// Of the moments from one mesh to the next, relative to the larger one.
 double change(const Found& a, const Found& b) {
   const double scale = std::max(b.bottom.value, b.top.value);
   return std::max(std::abs(a.bottom.value - b.bottom.value), std::abs(a.top.value - b.top.value)) / scale;
 }
 
+// With what is left to come if each further mesh changed the moments by `finer` of the change before.
+PanelBending bending_of(const Found& found, double changed, const PlateMesh& mesh) {
+  const double left = changed * finer / (1.0 - finer);
+  const auto with_error = [&](const Most& most) {
+    return PanelMoment{PlateMoment::from_value(most.value + left * std::max(found.bottom.value, found.top.value)),
+                       {most.at.x_m * m, most.at.y_m * m}};
+  };
+  return {with_error(found.bottom), with_error(found.top), left, static_cast<int>(mesh.nodes.size())};
+}
+
 }  // namespace
 
-Outcome<PanelBending> panel_bending(const Panel& panel) {
+Outcome<std::vector<PanelBending>> panel_bending(const Panel& panel) {
   const Flat flat = demands::flat(panel);
   if (auto refused = refusal(panel, flat)) return *std::move(refused);
 
-  // Two meshes in a row must agree, twice, so that no chance agreement of coarse ones is taken for accuracy.
+  // Two changes in a row must be small, so that no chance agreement of coarse meshes is taken for accuracy.
   double size_m = std::max(flat.size_m() / first_divisions, flat.length_m() / (4 * first_divisions));
-  std::optional<Found> before;
-  double change_before = 1.0;
+  std::vector<Found> before;
+  bool calm_before = false;
   for (int i = 0; i <= most_refinements; ++i, size_m *= finer) {
     const auto mesh = plate_mesh(flat.shape, flat.focus, size_m);
     if (!mesh) continue;
-    PlateProblem posed = problem(panel, *mesh);
+    PlateProblem posed;
+    posed.poisson = panel.poisson.value();
     posed.held = holding_nodes(*mesh);
-    const auto solution = solve_plate(*mesh, posed);
-    if (!solution) continue;
-    const Found found = read_moments(panel, flat, *solution);
-    const double changed = before ? change(*before, found) : 1.0;
-    if (changed <= panel_accuracy && change_before <= 2.0 * panel_accuracy) {
-      // What is left to come if each further mesh changed them by `finer` of the change before.
-      const double left = changed * finer / (1.0 - finer);
-      const auto with_error = [&](const Most& most) {
-        return PanelMoment{PlateMoment::from_value(most.value + left * std::max(found.bottom.value, found.top.value)),
-                           {most.at.x_m * m, most.at.y_m * m}};
-      };
-      return PanelBending{with_error(found.bottom), with_error(found.top), left,
-                          static_cast<int>(mesh->nodes.size())};
+    const PlateSolver solver(*mesh, posed);
+    std::vector<Found> found;
+    for (const PanelLoad& load : panel.loads)
+      if (const auto solution = solver.solve(load.pressure.value(), node_loads(load, flat, *mesh)))
+        found.push_back(read_moments(panel, load, flat, *solution));
+    if (found.size() != panel.loads.size()) continue;
+
+    std::vector<double> changed(found.size(), 1.0);
+    if (!before.empty())
+      for (std::size_t k = 0; k < found.size(); ++k) changed[k] = change(before[k], found[k]);
+    const auto all_within = [&](double share) {  // what is not a number is not
+      return std::ranges::all_of(changed, [&](double each) { return each <= share; });
+    };
+    if (calm_before && all_within(panel_accuracy)) {
+      std::vector<PanelBending> bent;
+      for (std::size_t k = 0; k < found.size(); ++k) bent.push_back(bending_of(found[k], changed[k], *mesh));
+      return bent;
     }
-    before = found;
-    change_before = changed;
+    before = std::move(found);
+    calm_before = all_within(2.0 * panel_accuracy);
   }
   return NotAssessed{"the bending of the panel could not be computed to 2 %",
                      "check the outline for corners or openings that nearly touch"};

@@ -29,15 +29,19 @@ struct PanelForce {           // at a place of the panel
   Force up{};
   Force along_x{}, along_y{};
   Length above_middle{};      // where the level part acts, over mid-depth
-  bool is_pick = false;       // else a part that hangs on the panel
+  bool is_pick = false;       // else a part that hangs on the panel, or a slack leg
+};
+
+struct PanelLoad {            // one way in which the panel is loaded
+  Stress pressure{};          // down, over the whole panel
+  std::vector<PanelForce> forces;
 };
 
 struct Panel {
   std::vector<plan::PlanarPoint> outer;
   std::vector<std::vector<plan::PlanarPoint>> holes;
   Ratio poisson{};
-  Stress pressure{};          // down, over the whole panel
-  std::vector<PanelForce> forces;
+  std::vector<PanelLoad> loads;
   Length patch{}, strip{};
 };
 
@@ -47,7 +51,7 @@ struct PanelMoment {
 };
 
 struct PanelBending {
-  PanelMoment bottom_tension, top_tension;  // the largest anywhere, with the error put on them
+  PanelMoment bottom_tension, top_tension;  // under one load: the largest anywhere, with the error put on them
   double error = 0.0;                       // put on them: what further refinement may still add, of the larger one
   int nodes = 0;
 };
@@ -55,8 +59,10 @@ struct PanelBending {
 // The accuracy asked for: the last refinement changes neither moment by more than this share of the larger one.
 constexpr double panel_accuracy = 0.02;
 
-// Not assessed: no pick, numbers that are not usable, forces that do not balance to 1e-4, an outline that cannot be divided,
+// One for each load; all are computed on the same mesh.
+// Not assessed: no load, no pick, numbers that are not usable, forces that do not balance (1e-4 of the load, 2e-3 of load x
+// size, which the level parts of a slight tilt may reach), an outline that cannot be divided,
 // no such accuracy with the finest mesh.
-Outcome<PanelBending> panel_bending(const Panel& panel);
+Outcome<std::vector<PanelBending>> panel_bending(const Panel& panel);
 
 }  // namespace firstpick::demands

@@ -15,8 +15,6 @@
 
 namespace firstpick::demands {
 
-class PlateElement;
-
 using PlateMoments = std::array<double, 3>;  // M_x, M_y, M_xy; tension below positive
 
 struct PlateNodeLoad {
@@ -30,6 +28,8 @@ struct PlateProblem {
   std::vector<int> held;  // freedoms that are zero
 };
 
+class PlateGrid;  // the mesh, its elements, and where they are
+
 class PlateSolution {
  public:
   double deflection(int node) const { return freedoms_.at(static_cast<std::size_t>(3 * node)); }
@@ -41,26 +41,32 @@ class PlateSolution {
   // Mean over a line of this length through p, along x or y, of what of it lies in the panel.
   std::optional<PlateMoments> strip_moments(const PlatePoint& p, bool along_x, double length_m) const;
 
-  const PlateMesh& mesh() const { return mesh_; }
+  const PlateMesh& mesh() const;
 
  private:
-  friend std::optional<PlateSolution> solve_plate(const PlateMesh& mesh, const PlateProblem& problem);
-
-  struct Bins {  // triangles by place
-    double low_x_m = 0.0, low_y_m = 0.0, size_m = 1.0;
-    int columns = 1, rows = 1;
-    std::vector<std::vector<int>> triangles;
-  };
-  void fill_bins();
-
-  PlateMesh mesh_;
-  std::shared_ptr<const std::vector<PlateElement>> elements_;
-  Bins bins_;
+  friend class PlateSolver;
+  std::shared_ptr<const PlateGrid> grid_;
   std::vector<double> freedoms_, reactions_;
-  double rigidity_ = 1.0, poisson_ = 0.0;
 };
 
-// Nothing: the panel is not held, or the equations give no numbers.
+// One stiffness for many loads.
+class PlateSolver {
+ public:
+  // Pressure and loads of the problem are not looked at here.
+  PlateSolver(const PlateMesh& mesh, const PlateProblem& problem);
+  ~PlateSolver();
+  PlateSolver(const PlateSolver&) = delete;
+  PlateSolver& operator=(const PlateSolver&) = delete;
+
+  // Nothing: the panel is not held, or the equations give no numbers.
+  std::optional<PlateSolution> solve(double pressure, const std::vector<PlateNodeLoad>& loads) const;
+
+ private:
+  struct Equations;
+  std::shared_ptr<const PlateGrid> grid_;
+  std::unique_ptr<Equations> equations_;
+};
+
 std::optional<PlateSolution> solve_plate(const PlateMesh& mesh, const PlateProblem& problem);
 
 }  // namespace firstpick::demands

@@ -37,6 +37,7 @@ Form read_form(const toml::table& table, Reading& reading) {
   Fields in(table, section("form"), reading);
   Form form;
   form.place = in.place();
+  form.product = in.line("product");
   form.nothing_grips = in.is_empty_list("contact");
   for (const toml::table* contact : in.each("form.contact"))
     form.contacts.push_back(read_contact(*contact, reading));

@@ -49,6 +49,16 @@ Factors bending_multipliers(EntryReader& read) {
   return factors;
 }
 
+CrackingModel cracking_model(EntryReader& read) {
+  return {.rupture = read.quantity<RootStress>("cracking.rupture", Limit::positive),
+          .factor = read.quantity<Ratio>("cracking.factor", Limit::at_least_one),
+          .poisson = read.quantity<Ratio>("cracking.poisson", Limit::at_most_one),
+          .patch = read.quantity<Ratio>("cracking.patch", Limit::positive),
+          .pick_strip = read.quantity<Ratio>("cracking.pick_strip", Limit::positive),
+          .line_slenderness = read.quantity<Ratio>("cracking.line_slenderness", Limit::at_least_one),
+          .panel_slenderness = read.quantity<Ratio>("cracking.panel_slenderness", Limit::at_least_one)};
+}
+
 std::vector<Mandatory> read_mandatory(const TableFile& file, Faults& faults) {
   static const std::vector<std::string_view> scopes = {"piece",  "rigging",       "crane",       "leg",
                                                        "insert", "headed insert", "rated insert"};
@@ -125,6 +135,7 @@ RuleSet read_rule_set(const TableFile& file, EntryReader& read, Faults& faults) 
       .maximum_tilt = read.quantity<Angle>("maximum_tilt", Limit::acute),
       .weight_disagreement = ratio("weight_disagreement", Limit::at_most_one),
       .headed = headed_insert_model(read),
+      .cracking = cracking_model(read),
       .mandatory = read_mandatory(file, faults),
   };
   read.refuse_others();

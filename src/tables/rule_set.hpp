@@ -65,6 +65,17 @@ struct HeadedInsertModel {
 inline constexpr std::array<std::string_view, 6> stage_words = {"strip", "turn", "yard",
                                                                 "store", "haul", "set"};
 
+// When the piece itself cracks in bending while it hangs.
+struct CrackingModel {
+  Sourced<RootStress> rupture;      // 7.5: f_r = 7.5 lambda sqrt(f_c)
+  Sourced<Ratio> factor;            // 1.5: allowed tension = f_r / factor
+  Sourced<Ratio> poisson;           // of panels
+  Sourced<Ratio> patch;             // moments of panels are means over a disc of this many thicknesses
+  Sourced<Ratio> pick_strip;        // and at picks over a strip of this many thicknesses, half the panel at most
+  Sourced<Ratio> line_slenderness;  // a line is at least so many times longer than wide and deep
+  Sourced<Ratio> panel_slenderness; // a panel is at least so many times wider than thick
+};
+
 struct Mandatory {
   std::string rule;   // rule id
   std::string scope;  // "piece" | "rigging" | "crane" | "leg" | "insert" | "headed insert" | "rated insert"
@@ -102,6 +113,7 @@ struct RuleSet {
   Sourced<Ratio> weight_disagreement;  // stated weight against geometry
 
   HeadedInsertModel headed;
+  CrackingModel cracking;
   std::vector<Mandatory> mandatory;
 };
 

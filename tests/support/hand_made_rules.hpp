@@ -97,6 +97,13 @@ inline tables::RuleSet hand_made_rules() {
           .maximum_tilt = made("maximum_tilt", Angle{5.0 * deg}),
           .weight_disagreement = made_ratio("weight_disagreement", 0.1),
           .headed = hand_made_headed_model(),
+          .cracking = {.rupture = made("rupture", RootStress{7.5 * root(psi)}),
+                       .factor = made_ratio("factor", 1.5),
+                       .poisson = made_ratio("poisson", 0.2),
+                       .patch = made_ratio("patch", 2.0),
+                       .pick_strip = made_ratio("pick_strip", 15.0),
+                       .line_slenderness = made_ratio("line_slenderness", 4.0),
+                       .panel_slenderness = made_ratio("panel_slenderness", 5.0)},
           .mandatory = {}};
 }
 
