@@ -1,4 +1,4 @@
-//   raise = max(1, m (W + W_att) / F)        F: the heaviest load set of the stage, with dynamic factor and grip
+//   r_bend = max(1, m (W + W_att) / F)        F: the heaviest load set of the stage, with dynamic factor and grip
 //
 // Source   "bending_multiplier" of the rule set, by stage, product and face of the form: equivalent static loads meant for
 //          bending. The multiplier and the loads computed one by one are alternatives; the larger counts.
@@ -38,7 +38,7 @@ Outcome<Ratio> bending_raise(const StageFacts& facts, Trace& trace) {
   const Ratio raise = std::max(Ratio::from_value(1.0), Ratio{chosen->value * (weight / heaviest)});
   trace.add([&] {
     return Step{.words = "raise of the loads to the equivalent static load for bending",
-                .result = {"r", raise.value(), "1"},
+                .result = {"r_bend", raise.value(), "1"},
                 .formula = "max(1, m * W / F)",
                 .given = {{"m", chosen->value.value(), "1"}, {"W", in(kN, weight), "kN"}, {"F", in(kN, heaviest), "kN"}},
                 .sources = {chosen->source}};

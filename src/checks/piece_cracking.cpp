@@ -37,8 +37,9 @@ Outcome<BendingTension> tension_of(const StageFacts& facts, const ModelChoice& m
     trace.add([&] {
       return Step{.words = fmt::format("largest tension in bending, {}; {}", found->where, found->situation),
                   .result = {"sigma", in(MPa, found->tension), "MPa"},
-                  .formula = "r * sigma_0",
-                  .given = {{"r", std::get<Ratio>(raise).value(), "1"}, {"sigma_0", in(MPa, computed), "MPa"}},
+                  .formula = "r_bend * sigma_0",
+                  .given = {{"r_bend", std::get<Ratio>(raise).value(), "1"}, {"sigma_0", in(MPa, computed), "MPa"}},
+                  .clause = model.model == plan::PieceModel::line ? "statics of beams" : "theory of thin plates",
                   .sources = model.model == plan::PieceModel::panel
                                  ? std::vector{facts.rules.cracking.poisson.source, facts.rules.cracking.patch.source,
                                                facts.rules.cracking.pick_strip.source}
@@ -84,6 +85,8 @@ std::vector<Finding> piece_cracking(const StageFacts& facts, Trace& trace) {
   });
 
   Finding finding = compared<Stress>(id, piece.mark, tension, rupture, factor.value.value(), "ACI 318-25 19.2.3.1");
+  if (finding.result == Result::missing && finding.remedy.empty())
+    finding.remedy = "have the engineer of record check the bending of the piece: [piece] model = \"block\"";
   if (const auto* bent = std::get_if<BendingTension>(&found)) {
     finding.situation = bent->situation;
     if (finding.result == Result::fail) {
