@@ -30,6 +30,8 @@ const std::array rules{
     Rule{"hanging-tilt", "the piece hangs far out of level, or rolls over on free sheaves", "rule set", Scope::rigging,
          hanging_tilt},
     Rule{"pick-count", "a flat piece rolls over on one or two picks", "accident reports", Scope::rigging, pick_count},
+    Rule{"piece-cracking", "the piece itself cracks in bending while it hangs", "ACI 318-25 19.2.3.1", Scope::piece,
+         piece_cracking},
     Rule{"crane-overload", "the hook load exceeds the crane's rating", "29 CFR 1926.1417", Scope::crane,
          crane_overload},
     Rule{"beam-overload", "a lifting beam carries more than its plate says", "29 CFR 1926.251(a)(4)", Scope::beam,

@@ -7,6 +7,7 @@
 
 #include "checks/hung_rigging.hpp"
 #include "checks/insert_modes.hpp"
+#include "checks/piece_bending.hpp"
 #include "demands/length_errors.hpp"
 #include "strength/strength_at_lift.hpp"
 
@@ -144,6 +145,7 @@ StageFacts stage_facts(const plan::Plan& plan, const plan::Stage& stage, const p
                    .usable_strength = strength::usable_strength(plan.concrete, rules, tables, trace),
                    .required_strength = strength::required_strength(stage.kind, plan.concrete, rules, trace),
                    .formula_strength = not_yet,
+                   .bending = std::make_shared<BendingMemo>(),
                    .modes = {}};
 
   if (const auto* usable = std::get_if<Stress>(&facts.usable_strength))

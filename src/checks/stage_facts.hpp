@@ -1,6 +1,7 @@
 // Everything computed for one stage, frozen before anything is judged. Rules read it; nothing writes to it.
 #pragma once
 
+#include <memory>
 #include <optional>
 #include <string>
 #include <vector>
@@ -42,6 +43,8 @@ struct Anchorage {
   mutable resistances::ProjectedAreas areas;               // memo of clipped areas; same answer every time
 };
 
+struct BendingMemo;
+
 struct StageFacts {
   const plan::Plan& plan;
   const plan::Stage& stage;
@@ -58,6 +61,7 @@ struct StageFacts {
   Outcome<std::vector<InsertSituation>> insert_situations;  // with what the insert factor multiplies
   Outcome<std::vector<Situation>> gear_situations;    // with what legs carry
   Outcome<Stress> usable_strength, required_strength, formula_strength;
+  std::shared_ptr<BendingMemo> bending;               // once computed; the same at any strength of the concrete
   ModeTable modes;                                    // of the inserts, empty where the situations are not assessed
   bool in_words = true;  // false: who only asks for results is spared the sentences of headed inserts that fail
 };

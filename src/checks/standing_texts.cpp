@@ -78,9 +78,10 @@ std::vector<std::string> strength_choices_of(const tables::RuleSet& rules) {
 }
 
 // Shrinks as rules arrive; docs/verdict.md holds the same list.
-std::vector<std::string> not_checked() {
+std::vector<std::string> not_checked(plan::PieceModel model) {
   return {
-      "cracking and bending of the piece, in any stage",
+      model == plan::PieceModel::block ? "cracking and bending of the piece, in any stage"
+                                       : "torsion, bending sideways and shear of the piece, and its bars, in any stage",
       "turning the piece, tipping and rolling, set-down, storage and transport",
       "loss of a leg or an insert while it hangs",
       "bending and buckling of lifting beams, and what their plates ask besides the rating",

@@ -22,6 +22,7 @@ constexpr std::array<std::string_view, 6> stage_words = {
     word_for(StageKind::strip), word_for(StageKind::turn), word_for(StageKind::yard),
     word_for(StageKind::store), word_for(StageKind::haul), word_for(StageKind::set)};
 constexpr std::array<std::string_view, 2> unit_system_words = {"us", "si"};
+constexpr std::array<std::string_view, 3> piece_model_words = {"line", "panel", "block"};
 constexpr std::array<std::string_view, 2> shank_type_words = {"bolt", "stud"};
 constexpr std::array<std::string_view, 9> insert_kind_words = {
     "headed", "rated", "plate", "loop-strand", "loop-bar", "loop-rope", "threaded", "bent-bar", "toggle"};
