@@ -19,6 +19,16 @@ std::string list_of(const std::map<std::string, tables::RuleSet>& sets) {
 
 }  // namespace
 
+std::variant<const tables::RuleSet*, Diagnostic> chosen_rules(const std::string& file, const std::string& rules,
+                                                              const plan::Plan& plan, const tables::Tables& tables) {
+  const std::string chosen = !rules.empty() ? rules : !plan.rules.empty() ? plan.rules : std::string(rules_unless_named);
+  const auto rule_set = tables.rule_sets.find(chosen);
+  if (rule_set == tables.rule_sets.end())
+    return Diagnostic{.file = file, .what = "there is no rule set '" + printable(chosen) + "'",
+                      .help = "rule sets in the tables: " + list_of(tables.rule_sets)};
+  return &rule_set->second;
+}
+
 std::variant<checks::Report, std::vector<Diagnostic>> check_plan(const std::string& file, std::string_view text,
                                                                  const std::string& rules,
                                                                  const tables::Tables& tables) {
@@ -26,17 +36,14 @@ std::variant<checks::Report, std::vector<Diagnostic>> check_plan(const std::stri
   if (const auto* faults = std::get_if<std::vector<Diagnostic>>(&plan_read)) return *faults;
   const auto& plan = std::get<plan::Plan>(plan_read);
 
-  const std::string chosen = !rules.empty() ? rules : !plan.rules.empty() ? plan.rules : std::string(rules_unless_named);
-  const auto rule_set = tables.rule_sets.find(chosen);
-  if (rule_set == tables.rule_sets.end())
-    return std::vector{Diagnostic{.file = file, .what = "there is no rule set '" + printable(chosen) + "'",
-                                  .help = "rule sets in the tables: " + list_of(tables.rule_sets)}};
-
+  const auto chosen = chosen_rules(file, rules, plan, tables);
+  if (const auto* fault = std::get_if<Diagnostic>(&chosen)) return std::vector{*fault};
+  const tables::RuleSet& rule_set = *std::get<const tables::RuleSet*>(chosen);
   const auto body_made = piece::make_body(plan);
   if (const auto* faults = std::get_if<std::vector<Diagnostic>>(&body_made)) return *faults;
   const auto& body = std::get<piece::Body>(body_made);
 
-  return checks::evaluate_plan(plan, body, rule_set->second, tables, fingerprint_of(text, chosen, tables));
+  return checks::evaluate_plan(plan, body, rule_set, tables, fingerprint_of(text, rule_set.id, tables));
 }
 
 }  // namespace firstpick
