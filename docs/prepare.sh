@@ -4,7 +4,7 @@
 program_packages="g++ cmake ninja-build libboost-dev libfmt-dev libtomlplusplus-dev libeigen3-dev libcli11-dev
   nlohmann-json3-dev nettle-dev libcairo2-dev libpango1.0-dev libqrencode-dev pkgconf fonts-dejavu-core libsqlite3-dev
   libhowardhinnant-date-dev tzdata libocct-modeling-algorithms-dev libocct-data-exchange-dev"
-test_packages="catch2 librapidcheck-dev poppler-utils zbar-tools"
+test_packages="catch2 librapidcheck-dev poppler-utils zbar-tools calculix-ccx"
 
 # install_packages program|tests : installs what is missing; if all is there, needs no network.
 # On a system without Debian's packages it names what is needed and goes on: CMake finds it, or stops.

@@ -20,8 +20,10 @@
 #include "command_card.hpp"
 #include "command_sheet.hpp"
 #include "command_strength.hpp"
+#include "need_pipeline.hpp"
 #include "output/json.hpp"
 #include "output/listings.hpp"
+#include "output/need.hpp"
 #include "output/terminal.hpp"
 #include "pipeline.hpp"
 #include "tables/tables.hpp"
@@ -42,6 +44,7 @@ constexpr const char* footer =
     "Start here:\n"
     "  firstpick check piece.toml          the verdict, why, and what governs\n"
     "  firstpick check piece.toml --steps  the calculation behind it, line by line\n"
+    "  firstpick need piece.toml           the strength that each stage needs, and what decides it\n"
     "  firstpick card piece.toml -o card.pdf   one page for the crane operator\n"
     "  firstpick sheet piece.toml -o sheet.html  the calculation, line by line, to check by hand\n"
     "  firstpick strength pour.toml        has the concrete its strength, and what says so\n"
@@ -162,6 +165,30 @@ int check(const Options& options) {
   return wrong ? exit_wrong_input : exit_status(worst);
 }
 
+// 0: every stage goes at the strength told; 1: something fails that no strength mends; 3: something is missing.
+int need(const Options& options) {
+  const auto tables = read_all_tables(options);
+  if (!tables) return exit_wrong_input;
+  const auto text = contents(options.plans.front());
+  if (!text) return exit_wrong_input;
+  const auto answer = need_of_plan(options.plans.front(), *text, options.rules, *tables);
+  if (const auto* faults = std::get_if<std::vector<Diagnostic>>(&answer)) {
+    for (const Diagnostic& fault : *faults) std::cerr << show(fault, *text);
+    return exit_wrong_input;
+  }
+  const auto& report = std::get<checks::NeedReport>(answer);
+  std::cout << (options.json ? output::need_json(report) : output::need_text(report, terminal_width()));
+  std::cout.flush();
+  if (!std::cout) {
+    std::cerr << "error: the answer could not be written\n";
+    return exit_wrong_input;
+  }
+  checks::Verdict worst = report.stages.empty() ? checks::Verdict::hold : checks::Verdict::go;
+  for (const checks::StageNeedReport& stage : report.stages)
+    worst = std::max(worst, stage.need.to_print ? stage.need.verdict : checks::Verdict::hold);
+  return exit_status(worst);
+}
+
 // This and board() are the places that read the clock.
 int strength(const Options& options) {
   const auto tables = read_all_tables(options);
@@ -266,6 +293,12 @@ int run(int argc, char** argv) {
   sheet_app->add_option("--rules", options.rules, "rule set, instead of the one the plan names");
   add_tables_options(*sheet_app, options);
 
+  CLI::App* need_command = app.add_subcommand("need", "the strength that each stage needs, and what decides it");
+  need_command->add_option("PLAN", options.plans, "plan file")->required()->expected(1);
+  need_command->add_option("--rules", options.rules, "rule set, instead of the one the plan names");
+  need_command->add_flag("--json", options.json, "for programs: SI, the unit in the key");
+  add_tables_options(*need_command, options);
+
   CLI::App* strength_app = app.add_subcommand("strength", "has the concrete its strength, and what says so");
   strength_app->add_option("FILE", options.plans, "strength file or plan")->required()->expected(1);
   strength_app->add_option("--rules", options.rules, "rule set, instead of the one the file names");
@@ -319,6 +352,7 @@ int run(int argc, char** argv) {
     return app.exit(error) == 0 ? exit_go : exit_wrong_input;
   }
   if (*check_command) return check(options);
+  if (*need_command) return need(options);
   if (*strength_app) return strength(options);
   if (*board_app) return board(options);
   const RecordCommand record{.file = options.record, .head = options.head, .json = options.json, .csv = options.csv,

@@ -20,6 +20,16 @@ std::string list_of(const std::map<std::string, tables::RuleSet>& sets) {
 
 }  // namespace
 
+std::variant<const tables::RuleSet*, Diagnostic> chosen_rules(const std::string& file, const std::string& rules,
+                                                              const plan::Plan& plan, const tables::Tables& tables) {
+  const std::string chosen = !rules.empty() ? rules : !plan.rules.empty() ? plan.rules : std::string(rules_unless_named);
+  const auto rule_set = tables.rule_sets.find(chosen);
+  if (rule_set == tables.rule_sets.end())
+    return Diagnostic{.file = file, .what = "there is no rule set '" + printable(chosen) + "'",
+                      .help = "rule sets in the tables: " + list_of(tables.rule_sets)};
+  return &rule_set->second;
+}
+
 std::variant<PreparedPlan, std::vector<Diagnostic>> prepare_plan(const std::string& file, std::string_view text,
                                                                    const std::string& rules,
                                                                    const tables::Tables& tables) {
@@ -27,15 +37,13 @@ std::variant<PreparedPlan, std::vector<Diagnostic>> prepare_plan(const std::stri
   if (auto* faults = std::get_if<std::vector<Diagnostic>>(&plan_read)) return std::move(*faults);
   auto& plan = std::get<plan::Plan>(plan_read);
 
-  const std::string chosen = !rules.empty() ? rules : !plan.rules.empty() ? plan.rules : std::string(rules_unless_named);
-  const auto rule_set = tables.rule_sets.find(chosen);
-  if (rule_set == tables.rule_sets.end())
-    return std::vector{Diagnostic{.file = file, .what = "there is no rule set '" + printable(chosen) + "'",
-                                  .help = "rule sets in the tables: " + list_of(tables.rule_sets)}};
+  const auto chosen = chosen_rules(file, rules, plan, tables);
+  if (const auto* fault = std::get_if<Diagnostic>(&chosen)) return std::vector{*fault};
 
   auto body_made = piece::make_body(plan);
   if (auto* faults = std::get_if<std::vector<Diagnostic>>(&body_made)) return std::move(*faults);
-  return PreparedPlan{std::move(plan), std::move(std::get<piece::Body>(body_made)), rule_set->second};
+  return PreparedPlan{std::move(plan), std::move(std::get<piece::Body>(body_made)),
+                      *std::get<const tables::RuleSet*>(chosen)};
 }
 
 std::variant<CheckedPlan, std::vector<Diagnostic>> check_plan_whole(const std::string& file, std::string_view text,

@@ -41,4 +41,8 @@ std::variant<CheckedPlan, std::vector<Diagnostic>> check_plan_whole(const std::s
                                                                     const std::string& rules,
                                                                     const tables::Tables& tables);
 
+// The rule set to use: `rules`, else the plan's, else "us".
+std::variant<const tables::RuleSet*, Diagnostic> chosen_rules(const std::string& file, const std::string& rules,
+                                                              const plan::Plan& plan, const tables::Tables& tables);
+
 }  // namespace firstpick

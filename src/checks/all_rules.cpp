@@ -38,6 +38,8 @@ const std::array rules{
          turn_procedure},
     Rule{"turn-slip", "the edge about which the piece turns slides away", "statics", Scope::piece, turn_slip},
     Rule{"turn-runaway", "the piece falls over its edge by itself", "statics", Scope::piece, turn_runaway},
+    Rule{"piece-cracking", "the piece itself cracks in bending while it hangs", "ACI 318-25 19.2.3.1", Scope::piece,
+         piece_cracking},
     Rule{"crane-overload", "the hook load exceeds the crane's rating", "29 CFR 1926.1417", Scope::crane,
          crane_overload},
     Rule{"beam-overload", "a lifting beam carries more than its plate says", "29 CFR 1926.251(a)(4)", Scope::beam,

@@ -9,6 +9,7 @@
 
 #include "checks/crane_hook_load.hpp"
 #include "checks/lost_points.hpp"
+#include "checks/piece_model.hpp"
 #include "checks/rule.hpp"
 #include "checks/standing_texts.hpp"
 #include "checks/verdict.hpp"
@@ -19,17 +20,6 @@
 namespace firstpick::checks {
 
 namespace {
-
-// A rule that throws is a rule that was not evaluated.
-std::vector<Finding> judged(const Rule& rule, const StageFacts& facts, Trace& trace) {
-  try {
-    trace.about([&] { return fmt::format("{}: {}", word_for(facts.stage.kind), rule.id); });
-    return rule.judge(facts, trace);
-  } catch (const std::exception& fault) {
-    return {missing(rule.id, facts.plan.piece.mark, fmt::format("the rule could not be evaluated: {}", fault.what()),
-                    "this is a fault of the program: report it, and do not lift on this verdict")};
-  }
-}
 
 // With two cranes there is no one scale: each tells its own.
 void tell_cranes(const StageFacts& facts, StageReport& report) {
@@ -108,14 +98,27 @@ std::vector<Source> unconfirmed_in(const Trace& trace) {
 
 }  // namespace
 
+std::vector<Finding> judge(const Rule& rule, const StageFacts& facts, Trace& trace) {
+  std::vector<Finding> findings;
+  try {
+    trace.about([&] { return fmt::format("{}: {}", word_for(facts.stage.kind), rule.id); });
+    findings = rule.judge(facts, trace);
+  } catch (const std::exception& fault) {
+    findings = {missing(rule.id, facts.plan.piece.mark,
+                        fmt::format("the rule could not be evaluated: {}", fault.what()),
+                        "this is a fault of the program: report it, and do not lift on this verdict")};
+  }
+  const bool is_demanded = is_mandatory(rule.id, facts);
+  for (Finding& finding : findings)
+    if (finding.result == Result::missing && !is_demanded) finding.result = Result::note;
+  return findings;
+}
+
 StageReport evaluate_stage(const StageFacts& facts, Trace& trace) {
   StageReport report{.kind = facts.stage.kind, .rigging = facts.stage.rigging, .crane = facts.stage.crane};
   report.findings.reserve(all_rules().size() * (facts.plan.inserts.size() + 1));  // about one for each insert
   for (const Rule& rule : all_rules())
-    for (Finding& finding : judged(rule, facts, trace)) {
-      if (finding.result == Result::missing && !is_mandatory(rule.id, facts)) finding.result = Result::note;
-      report.findings.push_back(std::move(finding));
-    }
+    for (Finding& finding : judge(rule, facts, trace)) report.findings.push_back(std::move(finding));
   for (Finding& gap : coverage_gaps(facts, report.findings)) report.findings.push_back(std::move(gap));
   report.verdict = verdict_of(report.findings);
 
@@ -153,9 +156,12 @@ Report evaluate_plan(const plan::Plan& plan, const piece::Body& body, const tabl
                 .overridden = tables.overridden,
                 .choices = choices_of(rules),
                 .cautions = cautions_of(rules),
-                .not_checked = not_checked(),
+                .not_checked = {},
                 .trace = Trace::recording()};
 
+  const ModelChoice model = piece_model(plan, body, rules.cracking);
+  report.not_checked = not_checked(plan.piece.may_crack ? plan::PieceModel::block : model.model);
+  report.choices.push_back(told(model, body, rules.cracking, plan.piece.units));
   for (std::string& text : stated_instead(plan, rules, tables)) report.choices.push_back(std::move(text));
 
   Trace& trace = report.trace;

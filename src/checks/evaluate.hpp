@@ -2,9 +2,13 @@
 #pragma once
 
 #include "checks/report.hpp"
+#include "checks/rule.hpp"
 #include "checks/stage_facts.hpp"
 
 namespace firstpick::checks {
+
+// What one rule finds. A rule that throws is missing; what the rule set does not demand is a note where it is missing.
+std::vector<Finding> judge(const Rule& rule, const StageFacts& facts, Trace& trace);
 
 StageReport evaluate_stage(const StageFacts& facts, Trace& trace);
 

@@ -7,6 +7,7 @@
 
 #include "checks/hung_rigging.hpp"
 #include "checks/insert_modes.hpp"
+#include "checks/piece_bending.hpp"
 #include "demands/length_errors.hpp"
 #include "checks/standing.hpp"
 #include "checks/turn_situations.hpp"
@@ -182,6 +183,7 @@ StageFacts stage_facts(const plan::Plan& plan, const plan::Stage& stage, const p
                    .formula_strength = not_yet,
                    .up_before = up_before(plan, stage, body),
                    .up_after = up_after(plan, stage, body),
+                   .bending = std::make_shared<BendingMemo>(),
                    .modes = {}};
 
   if (const auto* usable = std::get_if<Stress>(&facts.usable_strength))

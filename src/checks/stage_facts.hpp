@@ -46,6 +46,8 @@ struct Anchorage {
   mutable resistances::ProjectedAreas areas;               // memo of clipped areas; same answer every time
 };
 
+struct BendingMemo;
+
 struct StageFacts {
   const plan::Plan& plan;
   const plan::Stage& stage;
@@ -65,6 +67,7 @@ struct StageFacts {
   Outcome<Direction> up_before, up_after;             // the vertical in piece axes, as the stage starts and ends
   std::shared_ptr<const plan::Rigging> joined;        // keeps `rigging` of a turn stage
   std::optional<Outcome<TurnSweep>> turning;          // of a turn stage
+  std::shared_ptr<BendingMemo> bending;               // once computed; the same at any strength of the concrete
   ModeTable modes;                                    // of the inserts, empty where the situations are not assessed
   bool tells_losses = false;  // the report names what the loss of one point asks of the others, even if it does not decide
   bool in_words = true;  // false: who only asks for results is spared the sentences of headed inserts that fail

@@ -20,6 +20,6 @@ std::vector<std::string> cautions_of(const tables::RuleSet& rules);
 std::vector<std::string> stated_instead(const plan::Plan& plan, const tables::RuleSet& rules, const tables::Tables& tables);
 std::vector<std::string> choices_of(const tables::RuleSet& rules);
 std::vector<std::string> strength_choices_of(const tables::RuleSet& rules);  // those of a strength report
-std::vector<std::string> not_checked();
+std::vector<std::string> not_checked(plan::PieceModel model);
 
 }  // namespace firstpick::checks

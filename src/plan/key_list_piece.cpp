@@ -30,6 +30,16 @@ std::vector<Section> piece_sections() {
           {.name = "stated_weight", .kind = Kind::force, .limit = Limit::more_than_zero,
            .doc = "weight on the drawing, compared with geometry times density",
            .absent = "HOLD", .example = "\"19.2 kip\""},
+          {.name = "model", .kind = Kind::word, .words = Words::piece_models,
+           .doc = "how bending is computed: as a line (beam), a panel (flat plate), or not at all (block: small and stocky)",
+           .absent = "derived from the shape, and printed", .example = "\"line\""},
+          {.name = "bending_check",
+           .doc = "the engineer's own check of its bending, named; counts only where the program computes none",
+           .absent = "HOLD for a piece whose bending the program cannot compute",
+           .example = "\"calculation 24-117, sheet 6\""},
+          {.name = "may_crack", .kind = Kind::yes_no,
+           .doc = "the engineer accepts cracks while it hangs: bars are designed for it; prints a caution",
+           .absent = "false: bars are not counted, the piece must not crack", .example = "true"},
           {.name = "prepared_by", .doc = "who made this plan", .absent = "outputs name nobody",
            .example = "\"...\""},
           {.name = "engineer", .doc = "engineer of record", .absent = "HOLD", .example = "\"...\""},
@@ -144,8 +154,13 @@ std::vector<Section> piece_sections() {
            .example = "\"T-118\""},
       }};
 
-  const Section form{.path = "form", .doc = "What grips the piece when it is stripped.",
-                     .absent = "HOLD in the stage strip"};
+  const Section form{
+      .path = "form", .doc = "What grips the piece when it is stripped.", .absent = "HOLD in the stage strip",
+      .keys = {
+          {.name = "product", .kind = Kind::name,
+           .doc = "product and face of the form, as the rule set's bending multipliers name them",
+           .absent = "the largest bending multiplier of the stage", .example = "\"flat.smooth-mould\""},
+      }};
 
   const Section contact{
       .path = "form.contact", .repeated = true,

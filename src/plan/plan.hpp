@@ -72,10 +72,16 @@ struct Solid {
   Place place;
 };
 
+// How the bending of the piece is computed. line: a beam. panel: a flat plate. block: not at all.
+enum class PieceModel { line, panel, block };
+
 struct Piece {
   std::string mark, title, revision, prepared_by, engineer;
   UnitSystem units = UnitSystem::si;
   std::optional<Force> stated_weight;
+  std::optional<PieceModel> model;  // absent: derived from the shape, and printed
+  std::string bending_check;        // the engineer's own check, named; counts where none is computed
+  bool may_crack = false;           // stated by the engineer: bars carry the piece, its cracks are accepted
   std::vector<Solid> solids;
   Place place;
 };
@@ -139,6 +145,7 @@ struct Form {
   bool nothing_grips = false;         // written as contact = []; no contact at all and this false is HOLD
   std::vector<Attached> attached;
   bool nothing_attached = false;      // written as attached = []; no part at all and this false is HOLD
+  std::string product;                // "flat.smooth-mould": which bending multiplier of the rule set counts
   Place place;
 };
 

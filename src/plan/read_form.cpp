@@ -37,6 +37,7 @@ Form read_form(const toml::table& table, Reading& reading) {
   Fields in(table, section("form"), reading);
   Form form;
   form.place = in.place();
+  form.product = in.line("product");
   form.nothing_grips = in.is_empty_list("contact");
   form.nothing_attached = in.is_empty_list("attached");
   for (const toml::table* contact : in.each("form.contact"))

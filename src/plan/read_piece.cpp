@@ -109,6 +109,9 @@ Piece read_piece(const toml::table& table, Reading& reading) {
   piece.engineer = in.line("engineer");
   piece.units = in.choice<UnitSystem>("units", unit_system_words).value_or(piece.units);
   piece.stated_weight = in.quantity<Force>("stated_weight");
+  piece.model = in.choice<PieceModel>("model", piece_model_words);
+  piece.bending_check = in.line("bending_check");
+  piece.may_crack = in.yes_no("may_crack").value_or(false);
   for (const toml::table* solid : in.each("piece.solid")) piece.solids.push_back(read_solid(*solid, reading));
   if (!piece.solids.empty() && piece.solids.front().cut)
     reading.faults.add(piece.solids.front().place,

@@ -27,6 +27,7 @@ std::vector<std::string_view> fixed_words(Words words) {
     case Words::axes: return list(axis_words);
     case Words::cures: return list(cure_words);
     case Words::insert_kinds: return list(insert_kind_words);
+    case Words::piece_models: return list(piece_model_words);
     case Words::shank_types: return list(shank_type_words);
     case Words::purposes: return list(purpose_words);
     case Words::hardware_kinds: return list(hardware_kind_words);

@@ -25,6 +25,7 @@ constexpr std::array<std::string_view, 3> turn_method_words = {"edge", "table", 
 constexpr std::array<std::string_view, 2> landing_words = {"flat", "bearers"};
 constexpr std::array<std::string_view, 3> restraint_words = {"rack", "brace", "none"};
 constexpr std::array<std::string_view, 2> unit_system_words = {"us", "si"};
+constexpr std::array<std::string_view, 3> piece_model_words = {"line", "panel", "block"};
 constexpr std::array<std::string_view, 2> shank_type_words = {"bolt", "stud"};
 constexpr std::array<std::string_view, 9> insert_kind_words = {
     "headed", "rated", "plate", "loop-strand", "loop-bar", "loop-rope", "threaded", "bent-bar", "toggle"};

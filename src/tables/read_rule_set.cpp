@@ -57,6 +57,18 @@ Factors bending_multipliers(EntryReader& read) {
   return factors;
 }
 
+CrackingModel cracking_model(EntryReader& read) {
+  return {.rupture = read.quantity<RootStress>("cracking.rupture", Limit::positive),
+          .factor = read.quantity<Ratio>("cracking.factor", Limit::at_least_one),
+          .poisson = read.quantity<Ratio>("cracking.poisson", Limit::at_most_one),
+          .patch = read.quantity<Ratio>("cracking.patch", Limit::positive),
+          .pick_strip = read.quantity<Ratio>("cracking.pick_strip", Limit::positive),
+          .line_slenderness = read.quantity<Ratio>("cracking.line_slenderness", Limit::at_least_one),
+          .panel_slenderness = read.quantity<Ratio>("cracking.panel_slenderness", Limit::at_least_one),
+          .block_slenderness = read.quantity<Ratio>("cracking.block_slenderness", Limit::at_least_one),
+          .block_size = read.quantity<Length>("cracking.block_size", Limit::positive)};
+}
+
 std::vector<Mandatory> read_mandatory(const TableFile& file, Faults& faults) {
   static const std::vector<std::string_view> scopes = {"piece",  "rigging", "crane",         "leg",
                                                        "gear",   "insert",  "headed insert", "rated insert",
@@ -139,6 +151,7 @@ RuleSet read_rule_set(const TableFile& file, EntryReader& read, Faults& faults) 
       .hardware_factor = ratio("hardware_factor", Limit::at_least_one),
       .rating_scaling = read.word<RatingScaling>("rating_scaling", scalings),
       .minimum_sling_angle = read.quantity<Angle>("minimum_sling_angle", Limit::acute),
+      .strength_step = read.quantity<Stress>("strength_step", Limit::positive),
       .maximum_tilt = read.quantity<Angle>("maximum_tilt", Limit::acute),
       .weight_disagreement = ratio("weight_disagreement", Limit::at_most_one),
       .flat_piece = ratio("flat_piece", Limit::at_most_one),
@@ -153,6 +166,7 @@ RuleSet read_rule_set(const TableFile& file, EntryReader& read, Faults& faults) 
       .pick_spacing = ratio("pick_spacing", Limit::at_most_one),
       .minimum_tipping_angle = read.quantity<Angle>("minimum_tipping_angle", Limit::acute),
       .headed = headed_insert_model(read),
+      .cracking = cracking_model(read),
       .mandatory = read_mandatory(file, faults),
   };
   read.refuse_others();

@@ -73,6 +73,19 @@ struct HeadedInsertModel {
 inline constexpr std::array<std::string_view, 6> stage_words = {"strip", "turn", "yard",
                                                                 "store", "haul", "set"};
 
+// When the piece itself cracks in bending while it hangs.
+struct CrackingModel {
+  Sourced<RootStress> rupture;      // 7.5: f_r = 7.5 lambda sqrt(f_c)
+  Sourced<Ratio> factor;            // 1.5: allowed tension = f_r / factor
+  Sourced<Ratio> poisson;           // of panels
+  Sourced<Ratio> patch;             // moments of panels are means over a disc of this many thicknesses
+  Sourced<Ratio> pick_strip;        // and at picks over a strip of this many thicknesses, half the panel at most
+  Sourced<Ratio> line_slenderness;  // a line is at least so many times longer than wide and deep
+  Sourced<Ratio> panel_slenderness; // a panel is at least so many times wider than thick
+  Sourced<Ratio> block_slenderness; // a block passes without bending check up to so many mean thicknesses across
+  Sourced<Length> block_size;       // and up to this size
+};
+
 struct Mandatory {
   std::string rule;   // rule id
   // "piece" | "rigging" | "crane" | "leg" | "gear" | "insert" | "headed insert" | "rated insert" | "beam" | "sheave"
@@ -115,6 +128,7 @@ struct RuleSet {
   Sourced<Ratio> hardware_factor;  // 5
   Sourced<RatingScaling> rating_scaling;
   Sourced<Angle> minimum_sling_angle;  // from horizontal
+  Sourced<Stress> strength_step;       // strengths to print on drawings are rounded up to it
   Sourced<Angle> maximum_tilt;         // of the piece as it hangs, out of level
   Sourced<Ratio> weight_disagreement;  // stated weight against geometry
 
@@ -133,6 +147,7 @@ struct RuleSet {
   Sourced<Angle> minimum_tipping_angle;  // of a piece that was set down
 
   HeadedInsertModel headed;
+  CrackingModel cracking;
   std::vector<Mandatory> mandatory;
 };
 

@@ -102,6 +102,7 @@ inline tables::RuleSet hand_made_rules() {
           .hardware_factor = made_ratio("hardware_factor", 5.0),
           .rating_scaling = made("rating_scaling", tables::RatingScaling::proportional),
           .minimum_sling_angle = made("minimum_sling_angle", Angle{30.0 * deg}),
+          .strength_step = made("strength_step", Stress{100.0 * psi}),
           .maximum_tilt = made("maximum_tilt", Angle{5.0 * deg}),
           .weight_disagreement = made_ratio("weight_disagreement", 0.1),
           .flat_piece = made_ratio("flat_piece", 0.2),
@@ -116,6 +117,15 @@ inline tables::RuleSet hand_made_rules() {
           .pick_spacing = made_ratio("pick_spacing", 0.25),
           .minimum_tipping_angle = made("minimum_tipping_angle", Angle{10.0 * deg}),
           .headed = hand_made_headed_model(),
+          .cracking = {.rupture = made("rupture", RootStress{7.5 * root(psi)}),
+                       .factor = made_ratio("factor", 1.5),
+                       .poisson = made_ratio("poisson", 0.2),
+                       .patch = made_ratio("patch", 2.0),
+                       .pick_strip = made_ratio("pick_strip", 15.0),
+                       .line_slenderness = made_ratio("line_slenderness", 4.0),
+                       .panel_slenderness = made_ratio("panel_slenderness", 5.0),
+                       .block_slenderness = made_ratio("block_slenderness", 15.0),
+                       .block_size = made("block_size", Length{2.5 * m})},
           .mandatory = {}};
 }
 

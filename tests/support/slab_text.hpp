@@ -35,6 +35,7 @@ struct SlabText {
   double grip_kPa = 1.0;         // of the form on faces that look down; strip only
   double former_kN = 0.0;        // a form part that leaves with the piece, at its centre of gravity
   double sling_kN = 60.0, crane_kN = 250.0;
+  // Its bending is not computed (model = "block", with a stated check): the laws of plates and beams are tested on the kernels.
   bool strip = true;             // else a yard lift: nothing grips
 };
 

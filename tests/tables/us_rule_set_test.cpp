@@ -75,6 +75,19 @@ TEST_CASE("ACI 318-19 chapter 17: constants of tension as printed") {
   check(model.futa_cap, 125, ksi, Basis::quoted, "17.6.1.2");
 }
 
+TEST_CASE("cracking of the piece: ACI 318-25 19.2.3.1, the handbook's factor and strip from memory") {
+  const CrackingModel& model = us().cracking;
+  check(model.rupture, 7.5, root_psi, Basis::quoted, "19.2.3.1");
+  check(model.factor, 1.5, Basis::from_memory, "");
+  check(model.pick_strip, 15, Basis::from_memory, "");
+  check(model.poisson, 0.2, Basis::choice, "");
+  check(model.patch, 2, Basis::choice, "");
+  check(model.line_slenderness, 4, Basis::choice, "");
+  check(model.panel_slenderness, 5, Basis::choice, "");
+  check(model.block_slenderness, 15, Basis::choice, "");
+  check(model.block_size, 2.5, m, Basis::choice, "");
+}
+
 TEST_CASE("ACI 318-19 chapter 17: constants of shear, interaction and limits as printed") {
   const HeadedInsertModel& model = us().headed;
   check(model.shear_bolt, 0.6, Basis::quoted, "17.7.1.2");
@@ -103,6 +116,7 @@ TEST_CASE("29 CFR: factors of the regulation as printed") {
   check(us().hardware_factor, 5, Basis::published, "(d)");
   check(us().weight_disagreement, 0.10, Basis::published, "(h)(1)");
   check(us().minimum_sling_angle, 30, deg, Basis::quoted, "rated load of each kind of sling");
+  check(us().strength_step, 100, psi, Basis::choice, "");
   check(us().maximum_tilt, 5, deg, Basis::choice, "");
   check(us().loss_step_factor, 2, Basis::choice, "");
   CHECK(us().loss_of_a_point.value == LossOfAPoint::report);

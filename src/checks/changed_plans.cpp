@@ -1,0 +1,52 @@
+#include "checks/changed_plans.hpp"
+
+#include <algorithm>
+#include <functional>
+
+#include <fmt/format.h>
+
+namespace firstpick::checks {
+
+namespace {
+
+constexpr double steps_up[] = {1.25, 1.5};
+constexpr double moves[] = {0.8, 1.2};  // of the level distance from the centre of gravity
+
+std::string percent(double factor) { return fmt::format("{:.0f} %", 100.0 * std::abs(factor - 1.0)); }
+
+ChangedPlan longer_legs(plan::Plan plan, double factor) {
+  for (plan::Rigging& rigging : plan.riggings)
+    for (plan::Leg& leg : rigging.legs) {
+      const bool to_insert = std::ranges::any_of(plan.inserts, [&](const auto& insert) { return insert.id == leg.to; });
+      if (to_insert && leg.length) *leg.length *= factor;
+    }
+  return {fmt::format("legs {} longer", percent(factor)), std::move(plan)};
+}
+
+ChangedPlan deeper_inserts(plan::Plan plan, double factor) {
+  for (plan::Insert& insert : plan.inserts)
+    if (insert.kind == "headed" && insert.embedment) *insert.embedment *= factor;
+  return {fmt::format("inserts {} deeper", percent(factor)), std::move(plan), true};
+}
+
+ChangedPlan moved_picks(plan::Plan plan, const Position& middle, double factor) {
+  for (plan::Insert& insert : plan.inserts) {
+    insert.at.x = middle.x + factor * (insert.at.x - middle.x);
+    insert.at.y = middle.y + factor * (insert.at.y - middle.y);
+  }
+  return {fmt::format("picks {} {} the middle", percent(factor), factor < 1.0 ? "nearer to" : "farther from"),
+          std::move(plan), true};
+}
+
+}  // namespace
+
+std::vector<ChangedPlan> changed_plans(const plan::Plan& plan, const piece::Body& body) {
+  std::vector<ChangedPlan> changed;
+  for (const double factor : steps_up) changed.push_back(longer_legs(plan, factor));
+  if (std::ranges::any_of(plan.inserts, [](const auto& insert) { return insert.kind == "headed" && insert.embedment; }))
+    for (const double factor : steps_up) changed.push_back(deeper_inserts(plan, factor));
+  for (const double factor : moves) changed.push_back(moved_picks(plan, body.centroid, factor));
+  return changed;
+}
+
+}  // namespace firstpick::checks

@@ -1,0 +1,38 @@
+// The tension that bending brings to the faces of the piece, over every situation of one stage.
+#pragma once
+
+#include <optional>
+#include <string>
+
+#include "checks/piece_model.hpp"
+#include "checks/stage_facts.hpp"
+#include "record/outcome.hpp"
+
+namespace firstpick::checks {
+
+struct BendingTension {
+  Stress tension{};        // largest anywhere, never negative
+  std::string where;       // "top of the piece, at x = 2.485 m"
+  std::string situation;
+  Moment moment{};         // of a line: at that section; of a panel: of a strip one metre wide
+  bool some_legs_only = false;
+};
+
+// Loads of one situation: what pulls down besides the weight, and what the legs do.
+struct BendingLoads {
+  const loads::LoadSet& set;   // its first load is the weight, then the attached parts, then the grip of the form
+  std::size_t attached = 0;    // number of attached parts
+  const Situation& situation;
+};
+
+struct BendingMemo {
+  std::optional<Outcome<BendingTension>> tension;
+};
+
+Outcome<BendingTension> line_tension(const StageFacts& facts, const ModelChoice& model);
+Outcome<BendingTension> panel_tension(const StageFacts& facts, const ModelChoice& model);
+
+// Of a situation, by the name of its load set; the loads are those that legs carry.
+Outcome<BendingLoads> bending_loads(const StageFacts& facts, const Situation& situation);
+
+}  // namespace firstpick::checks

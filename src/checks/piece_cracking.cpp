@@ -1,0 +1,133 @@
+// The piece itself does not crack in bending while it hangs.
+//
+//   tension in bending <= f_r / factor        at every place, over all situations of the stage
+//
+// Source   f_r: resistances/cracking_stress.cpp; factor: "cracking.factor" of the rule set. Loads: what the legs carry, with
+//          dynamic factor and grip of the form, raised to the handbook's multiplier (bending_multiplier.cpp). Steel bars are
+//          not counted.
+// Models   line (line_tension.cpp), panel (panel_tension.cpp). A block is not computed: a note where it is small and stocky
+//          (piece_model.cpp) or the plan names the engineer's own check, else HOLD.
+// Missing  statics, strength or loads not assessed; a piece the model does not describe; `may_crack` with inserts that are
+//          said to sit in uncracked concrete: HOLD.
+
+#include <fmt/format.h>
+
+#include "checks/bending_multiplier.hpp"
+#include "checks/piece_bending.hpp"
+#include "checks/rule.hpp"
+#include "resistances/cracking_stress.hpp"
+
+namespace firstpick::checks {
+
+namespace {
+
+constexpr std::string_view id = "piece-cracking";
+constexpr double as_cast = 1.0 - 1e-9;  // of the cosine between up as cast and up in this stage
+
+Outcome<BendingTension> tension_of(const StageFacts& facts, const ModelChoice& model, Trace& trace) {
+  if (facts.stage.kind == plan::StageKind::turn)
+    return NotAssessed{"bending while the piece turns is not evaluated by this version",
+                       "[piece] bending_check: name the engineer's own check of its bending"};
+  if (const auto* gap = std::get_if<NotAssessed>(&facts.load)) return *gap;
+  if (const auto* gap = std::get_if<NotAssessed>(&facts.gear_situations)) return *gap;
+  if (const auto* gap = std::get_if<NotAssessed>(&facts.up_before)) return *gap;
+  if (std::get<Direction>(facts.up_before).z < as_cast)
+    return NotAssessed{"bending of a piece that an earlier stage has turned is not evaluated by this version",
+                       "[piece] bending_check: name the engineer's own check of its bending"};
+  const auto raise = bending_raise(facts, trace);
+  if (const auto* gap = std::get_if<NotAssessed>(&raise)) return *gap;
+  auto& known = facts.bending->tension;
+  if (!known) known = model.model == plan::PieceModel::line ? line_tension(facts, model) : panel_tension(facts, model);
+  auto tension = *known;
+  if (auto* found = std::get_if<BendingTension>(&tension)) {
+    const Stress computed = found->tension;
+    found->tension = std::get<Ratio>(raise) * computed;
+    trace.add([&] {
+      return Step{.words = fmt::format("largest tension in bending, {}; {}", found->where, found->situation),
+                  .result = {"sigma", in(MPa, found->tension), "MPa"},
+                  .formula = "r_bend * sigma_0",
+                  .given = {{"r_bend", std::get<Ratio>(raise).value(), "1"}, {"sigma_0", in(MPa, computed), "MPa"}},
+                  .clause = model.model == plan::PieceModel::line ? "statics of beams" : "theory of thin plates",
+                  .sources = model.model == plan::PieceModel::panel
+                                 ? std::vector{facts.rules.cracking.poisson.source, facts.rules.cracking.patch.source,
+                                               facts.rules.cracking.pick_strip.source}
+                                 : std::vector<Source>{}};
+    });
+  }
+  return tension;
+}
+
+Finding accepted_cracks(const StageFacts& facts) {
+  const std::string& mark = facts.plan.piece.mark;
+  if (!facts.plan.concrete.cracked.value_or(false))
+    return missing(id, mark, "the piece may crack, but its inserts are not said to sit in cracked concrete",
+                   "[concrete] cracked = true, or may_crack = false");
+  return noted(id, mark,
+               "the engineer states that the piece may crack while it hangs: its bars must carry it, and are not "
+               "checked here");
+}
+
+constexpr std::string_view state_a_check =
+    "[piece] model = \"line\" or \"panel\" where it is one, or bending_check: name the engineer's own check";
+
+Finding checked_by_engineer(const plan::Piece& piece) {
+  return noted(id, piece.mark, fmt::format("its bending is checked elsewhere, as the plan states: {}", piece.bending_check));
+}
+
+Finding not_computed(const StageFacts& facts) {
+  const plan::Piece& piece = facts.plan.piece;
+  if (!piece.bending_check.empty()) return checked_by_engineer(piece);
+  const Stockiness stocky = stockiness(facts.body, facts.rules.cracking);
+  const std::string told_of = told(stocky, facts.rules.cracking, piece.units);
+  if (stocky.is_stocky)
+    return noted(id, piece.mark, fmt::format("passes as a small, stocky block, its bending is not computed: {}", told_of));
+  return missing(id, piece.mark, fmt::format("its bending is not computed, and it is no small, stocky block: {}", told_of),
+                 std::string(state_a_check));
+}
+
+}  // namespace
+
+std::vector<Finding> piece_cracking(const StageFacts& facts, Trace& trace) {
+  const plan::Piece& piece = facts.plan.piece;
+  if (piece.may_crack) return {accepted_cracks(facts)};
+  const ModelChoice model = piece_model(facts.plan, facts.body, facts.rules.cracking);
+  if (model.model == plan::PieceModel::block) return {not_computed(facts)};
+
+  const auto& factor = facts.rules.cracking.factor;
+  const auto found = tension_of(facts, model, trace);
+  Outcome<Demand<Stress>> tension = NotAssessed{};
+  if (const auto* gap = std::get_if<NotAssessed>(&found)) tension = *gap;
+  else tension = Demand<Stress>{std::get<BendingTension>(found).tension};
+  Outcome<Resistance<Stress>> rupture = NotAssessed{};
+  if (const auto* gap = std::get_if<NotAssessed>(&facts.formula_strength)) rupture = *gap;
+  else
+    rupture = resistances::cracking_stress(facts.plan.concrete, std::get<Stress>(facts.formula_strength), facts.rules,
+                                           facts.tables, trace);
+  trace.add([&] {
+    return Step{.words = "factor between the cracking stress and the tension allowed",
+                .result = {"SF_r", factor.value.value(), "1"},
+                .sources = {factor.source}};
+  });
+
+  Finding finding = compared<Stress>(id, piece.mark, tension, rupture, factor.value.value(), "ACI 318-25 19.2.3.1");
+  // A stated check stands in for what the models cannot judge; it mends neither a failure nor missing strength.
+  if (std::holds_alternative<NotAssessed>(found) && is_assessed(facts.load) && is_assessed(facts.gear_situations) &&
+      !piece.bending_check.empty())
+    return {checked_by_engineer(piece)};
+  if (finding.result == Result::missing && finding.remedy.empty()) finding.remedy = state_a_check;
+  if (const auto* bent = std::get_if<BendingTension>(&found)) {
+    finding.situation = bent->situation;
+    if (finding.result == Result::fail) {
+      finding.text = fmt::format("{} of tension at the {}, {} is allowed before it cracks",
+                                 firstpick::print(bent->tension, piece.units, Rounding::up), bent->where,
+                                 firstpick::print(std::get<Stress>(*finding.capacity), piece.units, Rounding::down));
+      finding.remedy = bent->some_legs_only
+                           ? "gear that shares the load between all legs, a strongback, picks that halve the spans, or "
+                             "more strength"
+                           : "a strongback, picks that halve the spans, steeper legs, or more strength";
+    }
+  }
+  return {finding};
+}
+
+}  // namespace firstpick::checks

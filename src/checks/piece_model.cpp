@@ -1,0 +1,101 @@
+// Derived from the shape, the first that fits:
+//
+//   panel   all inserts in one level face; face area x thickness is the volume; its lesser side at least n_panel thicknesses
+//   line    the longer level extent at least n_line times the other and the height
+//   block   neither: bending is not computed. Passes with a note where it is small and stocky:
+//
+//           L <= n_block * t  and  L <= L_block       L: greater level side; t = 2 volume / surface, the mean thickness
+//
+// Limits   n_panel, n_line, n_block, L_block: "cracking.*" of the rule set, choices. A model that the plan states is taken
+//          as stated; a stated block must be stocky all the same.
+
+#include "checks/piece_model.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+#include <fmt/format.h>
+
+namespace firstpick::checks {
+
+namespace {
+
+constexpr double level_within = 1e-3;   // of the normal of a level face from straight up
+constexpr double volume_within = 2e-3;  // of area x thickness against the volume
+
+Area ring_area(const std::vector<plan::PlanarPoint>& ring) {
+  Area doubled{};
+  for (std::size_t i = 0; i < ring.size(); ++i) {
+    const plan::PlanarPoint &a = ring[i], &b = ring[(i + 1) % ring.size()];
+    doubled += a.x * b.y - b.x * a.y;
+  }
+  return 0.5 * abs(doubled);
+}
+
+bool is_flat(const piece::Body& body) {
+  if (body.sites.empty()) return false;
+  const piece::InsertSite& first = body.sites.front();
+  for (const piece::InsertSite& site : body.sites)
+    if (!site.planar || site.face != first.face) return false;
+  if (!(first.normal.z >= 1.0 - level_within)) return false;
+  const Length thickness = body.highest.z - body.lowest.z;
+  return abs(area_of(first.outline) * thickness - body.volume) <= volume_within * body.volume;
+}
+
+}  // namespace
+
+Area area_of(const piece::Outline& outline) {
+  Area area = ring_area(outline.outer);
+  for (const auto& hole : outline.holes) area -= ring_area(hole);
+  return area;
+}
+
+Stockiness stockiness(const piece::Body& body, const tables::CrackingModel& limits) {
+  const Vector<Length> extent = body.highest - body.lowest;
+  Area surface{};
+  for (const piece::Face& face : body.faces) surface += face.area;
+  Stockiness found{.size = std::max(extent.x, extent.y), .mean_thickness = 2.0 * body.volume / surface};
+  found.slenderness = (found.size / found.mean_thickness).value();
+  // What is not a number is not stocky.
+  found.is_stocky = found.mean_thickness > Length{} && found.slenderness <= limits.block_slenderness.value.value() &&
+                    found.size <= limits.block_size.value;
+  return found;
+}
+
+ModelChoice piece_model(const plan::Plan& plan, const piece::Body& body, const tables::CrackingModel& limits) {
+  const Vector<Length> extent = body.highest - body.lowest;
+  const Length longer = std::max(extent.x, extent.y), shorter = std::min(extent.x, extent.y);
+  ModelChoice choice{.axis = extent.x >= extent.y ? plan::Axis::x : plan::Axis::y, .flat = is_flat(body)};
+  if (plan.piece.model) {
+    choice.model = *plan.piece.model;
+    choice.stated = true;
+    return choice;
+  }
+  const double n_panel = limits.panel_slenderness.value.value(), n_line = limits.line_slenderness.value.value();
+  if (choice.flat && shorter >= n_panel * extent.z)
+    choice.model = plan::PieceModel::panel;
+  else if (longer >= n_line * shorter && longer >= n_line * extent.z)
+    choice.model = plan::PieceModel::line;
+  return choice;
+}
+
+std::string told(const Stockiness& stocky, const tables::CrackingModel& limits, UnitSystem units) {
+  return fmt::format("{} long, {} mean thicknesses of {}; passes up to {} and {} thicknesses",
+                     print(stocky.size, units), print_number(stocky.slenderness, 3, Rounding::up),
+                     print(stocky.mean_thickness, units), print(limits.block_size.value, units),
+                     print_number(limits.block_slenderness.value.value(), 3, Rounding::down));
+}
+
+std::string told(const ModelChoice& choice, const piece::Body& body, const tables::CrackingModel& limits,
+                 UnitSystem units) {
+  const std::string_view how = choice.stated ? "as the plan states" : "derived from its shape";
+  switch (choice.model) {
+    case plan::PieceModel::line: return fmt::format("bending of the piece: computed as a line, {}", how);
+    case plan::PieceModel::panel: return fmt::format("bending of the piece: computed as a panel, {}", how);
+    case plan::PieceModel::block: break;
+  }
+  return fmt::format("bending of the piece: not computed, it is a block, {}: {}", how,
+                     told(stockiness(body, limits), limits, units));
+}
+
+}  // namespace firstpick::checks

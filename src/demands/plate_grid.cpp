@@ -1,0 +1,67 @@
+#include "demands/plate_grid.hpp"
+
+#include <algorithm>
+#include <cmath>
+
+namespace firstpick::demands {
+
+namespace {
+
+constexpr double on_the_side = 1e-9;  // share of a corner, and metres, that still count as inside
+
+}  // namespace
+
+std::array<PlatePoint, 3> PlateGrid::corners(std::size_t triangle) const {
+  const auto& t = mesh.triangles[triangle];
+  const auto at = [&](int n) { return mesh.nodes[static_cast<std::size_t>(n)]; };
+  return {at(t[0]), at(t[1]), at(t[2])};
+}
+
+int PlateGrid::freedom(std::size_t triangle, std::size_t local) const {
+  return 3 * mesh.triangles[triangle][local / 3] + static_cast<int>(local % 3);
+}
+
+PlateGrid::PlateGrid(const PlateMesh& of, double rigidity_of, double poisson_of)
+    : mesh(of), rigidity(rigidity_of), poisson(poisson_of) {
+  double high_x = -1e300, high_y = -1e300;
+  for (const PlatePoint& p : mesh.nodes) {
+    low_x_m_ = std::min(low_x_m_, p.x_m), high_x = std::max(high_x, p.x_m);
+    low_y_m_ = std::min(low_y_m_, p.y_m), high_y = std::max(high_y, p.y_m);
+  }
+  const double width = high_x - low_x_m_, height = high_y - low_y_m_;
+  bin_m_ = std::sqrt(width * height / static_cast<double>(mesh.triangles.size()));
+  columns_ = static_cast<int>(width / bin_m_) + 1;
+  rows_ = static_cast<int>(height / bin_m_) + 1;
+  bins_.resize(static_cast<std::size_t>(columns_ * rows_));
+  const auto bin = [&](double place, double low, int count) {
+    return std::clamp(static_cast<int>(std::floor((place - low) / bin_m_)), 0, count - 1);
+  };
+  for (std::size_t t = 0; t < mesh.triangles.size(); ++t) {
+    elements.emplace_back(corners(t));
+    const auto [a, b, c] = corners(t);
+    const int column_0 = bin(std::min({a.x_m, b.x_m, c.x_m}) - on_the_side, low_x_m_, columns_);
+    const int column_1 = bin(std::max({a.x_m, b.x_m, c.x_m}) + on_the_side, low_x_m_, columns_);
+    const int row_0 = bin(std::min({a.y_m, b.y_m, c.y_m}) - on_the_side, low_y_m_, rows_);
+    const int row_1 = bin(std::max({a.y_m, b.y_m, c.y_m}) + on_the_side, low_y_m_, rows_);
+    for (int row = row_0; row <= row_1; ++row)
+      for (int column = column_0; column <= column_1; ++column)
+        bins_[static_cast<std::size_t>(row * columns_ + column)].push_back(t);
+  }
+}
+
+std::optional<PlateGrid::Place> PlateGrid::find(const PlatePoint& p) const {
+  const int column = static_cast<int>(std::floor((p.x_m - low_x_m_) / bin_m_));
+  const int row = static_cast<int>(std::floor((p.y_m - low_y_m_) / bin_m_));
+  if (column < 0 || row < 0 || column >= columns_ || row >= rows_) return {};
+  for (const std::size_t t : bins_[static_cast<std::size_t>(row * columns_ + column)]) {
+    const auto [a, b, c] = corners(t);
+    const double doubled = 2.0 * elements[t].area_m2();
+    const double share_2 = ((p.x_m - a.x_m) * (c.y_m - a.y_m) - (c.x_m - a.x_m) * (p.y_m - a.y_m)) / doubled;
+    const double share_3 = ((b.x_m - a.x_m) * (p.y_m - a.y_m) - (p.x_m - a.x_m) * (b.y_m - a.y_m)) / doubled;
+    if (share_2 >= -on_the_side && share_3 >= -on_the_side && share_2 + share_3 <= 1.0 + on_the_side)
+      return Place{t, share_2, share_3};
+  }
+  return {};
+}
+
+}  // namespace firstpick::demands

@@ -1,0 +1,300 @@
+#include "demands/plate_mesh.hpp"
+
+#include <algorithm>
+#include <cmath>
+#include <cstdint>
+#include <map>
+#include <set>
+#include <utility>
+
+#include <boost/polygon/voronoi.hpp>
+
+namespace firstpick::demands {
+
+namespace {
+
+constexpr double grid_m = 1e-7;          // of the whole numbers that the Voronoi diagram is built on
+constexpr double focus_share = 1.0 / 10;  // size at a focus point, of the size far away
+constexpr double growth = 0.35;          // of the size, for each length away from a focus point or short side
+constexpr double clear_of_boundary = 0.6, clear_of_points = 0.75;  // of the size wanted
+constexpr int smoothings = 4, halvings = 8;
+constexpr double least_angle_rad = 2.0 * M_PI / 180.0;
+constexpr std::size_t most_points = 60000;
+
+struct Side {
+  int from, to;
+};
+
+struct SizeField {
+  struct Point {
+    PlatePoint at;
+    double size_m;
+  };
+  double far_m;
+  std::vector<Point> points;
+
+  double at(const PlatePoint& p) const {
+    double size = far_m;
+    for (const Point& each : points) size = std::min(size, each.size_m + growth * distance_m(p, each.at));
+    return size;
+  }
+};
+
+bool turns_inward(const PlatePoint& before, const PlatePoint& at, const PlatePoint& behind, bool left_is_inside) {
+  const double turn = (at.x_m - before.x_m) * (behind.y_m - at.y_m) - (at.y_m - before.y_m) * (behind.x_m - at.x_m);
+  return left_is_inside ? turn < 0.0 : turn > 0.0;
+}
+
+double signed_area(const PlateRing& ring) {
+  double sum = 0.0;
+  for (std::size_t i = 0; i < ring.size(); ++i) {
+    const PlatePoint &a = ring[i], &b = ring[(i + 1) % ring.size()];
+    sum += a.x_m * b.y_m - b.x_m * a.y_m;
+  }
+  return sum;
+}
+
+SizeField size_field(const PlateShape& shape, const std::vector<PlatePoint>& focus, double size_m) {
+  SizeField field{size_m, {}};
+  for (const PlatePoint& p : focus) field.points.push_back({p, focus_share * size_m});
+  const auto look = [&](const PlateRing& ring, bool hole) {
+    const bool counter_clockwise = signed_area(ring) > 0.0;
+    for (std::size_t i = 0; i < ring.size(); ++i) {
+      const PlatePoint &a = ring[i], &b = ring[(i + 1) % ring.size()], &c = ring[(i + 2) % ring.size()];
+      const double length = distance_m(a, b);
+      if (length < size_m) field.points.push_back({{0.5 * (a.x_m + b.x_m), 0.5 * (a.y_m + b.y_m)}, length});
+      if (turns_inward(a, b, c, counter_clockwise != hole)) field.points.push_back({b, focus_share * size_m});
+    }
+  };
+  look(shape.outer, false);
+  for (const PlateRing& hole : shape.holes) look(hole, true);
+  return field;
+}
+
+// The points so far; `fixed` ones are on the boundary or focus points and are not moved.
+struct Cloud {
+  std::vector<PlatePoint> points;
+  std::vector<Side> sides;  // of the boundary
+  std::size_t fixed = 0;
+
+  int add(const PlatePoint& p) {
+    for (std::size_t i = 0; i < points.size(); ++i)
+      if (distance_m(points[i], p) < 2.0 * grid_m) return static_cast<int>(i);
+    points.push_back(p);
+    return static_cast<int>(points.size()) - 1;
+  }
+};
+
+void split(Cloud& cloud, const SizeField& field, const PlatePoint& a, const PlatePoint& b, const PlateRing& on_it) {
+  // Focus points on a side are corners of it.
+  std::vector<std::pair<double, PlatePoint>> stops = {{0.0, a}, {1.0, b}};
+  for (const PlatePoint& p : on_it) stops.push_back({distance_m(a, p) / distance_m(a, b), p});
+  std::ranges::sort(stops, {}, &std::pair<double, PlatePoint>::first);
+  for (std::size_t s = 0; s + 1 < stops.size(); ++s) {
+    const PlatePoint from = stops[s].second, to = stops[s + 1].second;
+    const double length = distance_m(from, to);
+    if (length < 2.0 * grid_m) continue;
+    // As many parts as the integral of 1/size, spaced by it.
+    constexpr int samples = 64;
+    std::vector<double> sum(samples + 1, 0.0);
+    for (int i = 0; i < samples; ++i) {
+      const double t = (i + 0.5) / samples;
+      const PlatePoint p{from.x_m + t * (to.x_m - from.x_m), from.y_m + t * (to.y_m - from.y_m)};
+      sum[static_cast<std::size_t>(i) + 1] = sum[static_cast<std::size_t>(i)] + length / samples / field.at(p);
+    }
+    const int parts = std::max(1, static_cast<int>(std::ceil(sum.back() - 1e-9)));
+    int before = cloud.add(from);
+    for (int part = 1; part <= parts; ++part) {
+      double t = 1.0;
+      if (part < parts) {
+        const double wanted = sum.back() * part / parts;
+        const auto above = std::ranges::lower_bound(sum, wanted);
+        const auto i = static_cast<double>(above - sum.begin());
+        t = (i - (*above - wanted) / (*above - *(above - 1))) / samples;
+      }
+      const int now = cloud.add({from.x_m + t * (to.x_m - from.x_m), from.y_m + t * (to.y_m - from.y_m)});
+      if (now != before) cloud.sides.push_back({before, now});
+      before = now;
+    }
+  }
+}
+
+void add_boundary(Cloud& cloud, const SizeField& field, const PlateShape& shape, const PlateRing& focus) {
+  const auto ring = [&](const PlateRing& r) {
+    for (std::size_t i = 0; i < r.size(); ++i) {
+      const PlatePoint &a = r[i], &b = r[(i + 1) % r.size()];
+      PlateRing on_it;
+      for (const PlatePoint& p : focus)
+        if (distance_m(p, a, b) < 10.0 * grid_m) on_it.push_back(p);
+      split(cloud, field, a, b, on_it);
+    }
+  };
+  ring(shape.outer);
+  for (const PlateRing& hole : shape.holes) ring(hole);
+}
+
+// Points of triangular grids, the finest first, each where its grid is the one wanted.
+void add_inside(Cloud& cloud, const SizeField& field, const PlateShape& shape) {
+  double low_x = 1e300, low_y = 1e300, high_x = -1e300, high_y = -1e300;
+  for (const PlatePoint& p : shape.outer) {
+    low_x = std::min(low_x, p.x_m), high_x = std::max(high_x, p.x_m);
+    low_y = std::min(low_y, p.y_m), high_y = std::max(high_y, p.y_m);
+  }
+  double finest = field.far_m;
+  for (const auto& point : field.points) finest = std::min(finest, point.size_m);
+  int levels = 0;
+  while (field.far_m / std::pow(2.0, levels) > finest) ++levels;
+  const double middle_x = 0.5 * (low_x + high_x), middle_y = 0.5 * (low_y + high_y);
+  for (int level = levels; level >= 0; --level) {
+    const double pitch = field.far_m / std::pow(2.0, level), row_height = pitch * std::sqrt(0.75);
+    const int rows = static_cast<int>(0.5 * (high_y - low_y) / row_height) + 1;
+    const int columns = static_cast<int>(0.5 * (high_x - low_x) / pitch) + 1;
+    for (int row = -rows; row <= rows; ++row)
+      for (int column = -columns; column <= columns; ++column) {
+        const PlatePoint p{middle_x + (column + (row % 2 != 0 ? 0.5 : 0.0)) * pitch, middle_y + row * row_height};
+        const double size = field.at(p);
+        if (level > 0 ? size >= 1.5 * pitch : size < 0.75 * pitch) continue;
+        if (!is_inside(shape, p) || boundary_distance_m(shape, p) < clear_of_boundary * size) continue;
+        const bool clear = std::ranges::none_of(
+            cloud.points, [&](const PlatePoint& q) { return distance_m(p, q) < clear_of_points * size; });
+        if (clear) cloud.points.push_back(p);
+        if (cloud.points.size() > most_points) return;
+      }
+  }
+}
+
+using Triangles = std::vector<std::array<int, 3>>;
+
+Triangles delaunay(const std::vector<PlatePoint>& points, const PlateShape& shape) {
+  using Whole = boost::polygon::point_data<std::int32_t>;
+  std::vector<Whole> sites;
+  for (const PlatePoint& p : points)
+    sites.emplace_back(static_cast<std::int32_t>(std::lround(p.x_m / grid_m)),
+                       static_cast<std::int32_t>(std::lround(p.y_m / grid_m)));
+  boost::polygon::voronoi_diagram<double> diagram;
+  boost::polygon::construct_voronoi(sites.begin(), sites.end(), &diagram);
+  Triangles triangles;
+  for (const auto& vertex : diagram.vertices()) {
+    std::vector<int> around;
+    const auto* edge = vertex.incident_edge();
+    do {
+      around.push_back(static_cast<int>(edge->cell()->source_index()));
+      edge = edge->rot_next();
+    } while (edge != vertex.incident_edge());
+    for (std::size_t i = 1; i + 1 < around.size(); ++i) {  // more than three where points lie on one circle
+      const std::array<int, 3> corner = {around[0], around[i], around[i + 1]};
+      const auto at = [&](int k) { return points[static_cast<std::size_t>(corner[static_cast<std::size_t>(k)])]; };
+      const PlatePoint a = at(0), b = at(1), c = at(2);
+      const double doubled = (b.x_m - a.x_m) * (c.y_m - a.y_m) - (c.x_m - a.x_m) * (b.y_m - a.y_m);
+      const double longest = std::max({distance_m(a, b), distance_m(b, c), distance_m(c, a)});
+      if (!(std::abs(doubled) > 10.0 * grid_m * longest)) continue;  // three points on a straight boundary
+      if (!is_inside(shape, {(a.x_m + b.x_m + c.x_m) / 3.0, (a.y_m + b.y_m + c.y_m) / 3.0})) continue;
+      triangles.push_back(doubled > 0.0 ? corner : std::array{corner[0], corner[2], corner[1]});
+    }
+  }
+  return triangles;
+}
+
+// Each free point to the middle of its neighbours.
+void smooth(Cloud& cloud, const PlateShape& shape) {
+  const Triangles triangles = delaunay(cloud.points, shape);
+  std::vector<PlatePoint> sum(cloud.points.size());
+  std::vector<int> count(cloud.points.size(), 0);
+  for (const auto& corners : triangles)
+    for (std::size_t i = 0; i < 3; ++i)
+      for (std::size_t j = 0; j < 3; ++j) {
+        if (i == j) continue;
+        const auto to = static_cast<std::size_t>(corners[i]), from = static_cast<std::size_t>(corners[j]);
+        sum[to].x_m += cloud.points[from].x_m;
+        sum[to].y_m += cloud.points[from].y_m;
+        ++count[to];
+      }
+  for (std::size_t i = cloud.fixed; i < cloud.points.size(); ++i)
+    if (count[i] > 0) cloud.points[i] = {sum[i].x_m / count[i], sum[i].y_m / count[i]};
+}
+
+std::pair<int, int> ordered(int a, int b) { return {std::min(a, b), std::max(a, b)}; }
+
+// Halves every boundary side that is not a side of a triangle. True: there was one.
+bool halve_lost_sides(Cloud& cloud, const Triangles& triangles) {
+  std::set<std::pair<int, int>> present;
+  for (const auto& t : triangles)
+    for (std::size_t i = 0; i < 3; ++i) present.insert(ordered(t[i], t[(i + 1) % 3]));
+  std::vector<Side> sides;
+  std::vector<PlatePoint> middles;
+  for (const Side& side : cloud.sides) {
+    if (present.contains(ordered(side.from, side.to))) {
+      sides.push_back(side);
+      continue;
+    }
+    const PlatePoint a = cloud.points[static_cast<std::size_t>(side.from)];
+    const PlatePoint b = cloud.points[static_cast<std::size_t>(side.to)];
+    const int middle = static_cast<int>(cloud.fixed + middles.size());
+    middles.push_back({0.5 * (a.x_m + b.x_m), 0.5 * (a.y_m + b.y_m)});
+    sides.push_back({side.from, middle});
+    sides.push_back({middle, side.to});
+  }
+  if (middles.empty()) return false;
+  cloud.points.insert(cloud.points.begin() + static_cast<std::ptrdiff_t>(cloud.fixed), middles.begin(), middles.end());
+  cloud.fixed += middles.size();
+  cloud.sides = std::move(sides);
+  return true;
+}
+
+double triangle_least_angle(const PlatePoint& a, const PlatePoint& b, const PlatePoint& c) {
+  const auto angle = [](const PlatePoint& at, const PlatePoint& p, const PlatePoint& q) {
+    const double px = p.x_m - at.x_m, py = p.y_m - at.y_m, qx = q.x_m - at.x_m, qy = q.y_m - at.y_m;
+    return std::abs(std::atan2(px * qy - py * qx, px * qx + py * qy));
+  };
+  return std::min({angle(a, b, c), angle(b, c, a), angle(c, a, b)});
+}
+
+// Points that no triangle holds are dropped; the rest is checked.
+std::optional<PlateMesh> checked(const Cloud& cloud, const Triangles& triangles, const PlateShape& shape,
+                                 const std::vector<int>& focus_points) {
+  PlateMesh mesh;
+  std::vector<int> node(cloud.points.size(), -1);
+  double area = 0.0;
+  mesh.least_angle_rad = M_PI;
+  for (const auto& corners : triangles) {
+    std::array<int, 3> made{};
+    for (std::size_t i = 0; i < 3; ++i) {
+      int& number = node[static_cast<std::size_t>(corners[i])];
+      if (number < 0) {
+        number = static_cast<int>(mesh.nodes.size());
+        mesh.nodes.push_back(cloud.points[static_cast<std::size_t>(corners[i])]);
+      }
+      made[i] = number;
+    }
+    mesh.triangles.push_back(made);
+    const auto at = [&](std::size_t i) { return mesh.nodes[static_cast<std::size_t>(made[i])]; };
+    area += area_m2(PlateRing{at(0), at(1), at(2)});
+    mesh.least_angle_rad = std::min(mesh.least_angle_rad, triangle_least_angle(at(0), at(1), at(2)));
+  }
+  for (const int point : focus_points) mesh.focus_nodes.push_back(node[static_cast<std::size_t>(point)]);
+  if (!(std::abs(area - area_m2(shape)) <= 1e-6 * area_m2(shape)) || !(mesh.least_angle_rad >= least_angle_rad) ||
+      std::ranges::any_of(mesh.focus_nodes, [](int n) { return n < 0; }))
+    return {};
+  return mesh;
+}
+
+}  // namespace
+
+std::optional<PlateMesh> plate_mesh(const PlateShape& shape, const std::vector<PlatePoint>& focus, double size_m) {
+  const SizeField field = size_field(shape, focus, size_m);
+  Cloud cloud;
+  std::vector<int> focus_points;
+  for (const PlatePoint& p : focus) focus_points.push_back(cloud.add(p));
+  add_boundary(cloud, field, shape, focus);
+  cloud.fixed = cloud.points.size();
+  add_inside(cloud, field, shape);
+  if (cloud.points.size() > most_points) return {};
+  for (int i = 0; i < smoothings; ++i) smooth(cloud, shape);
+  for (int i = 0; i <= halvings; ++i) {
+    const Triangles triangles = delaunay(cloud.points, shape);
+    if (!halve_lost_sides(cloud, triangles)) return checked(cloud, triangles, shape, focus_points);
+  }
+  return {};
+}
+
+}  // namespace firstpick::demands

@@ -1,0 +1,140 @@
+#include "demands/plate_solve.hpp"
+
+#include <cmath>
+
+#include <Eigen/SparseCholesky>
+#include <Eigen/SparseCore>
+
+#include "demands/plate_grid.hpp"
+
+namespace firstpick::demands {
+
+namespace {
+
+using Matrix = Eigen::SparseMatrix<double>;
+
+// The mean of the moments at points; nothing if none lies in the panel.
+class Mean {
+ public:
+  void add(const std::optional<PlateMoments>& here) {
+    if (!here) return;
+    for (std::size_t i = 0; i < 3; ++i) sum_[i] += (*here)[i];
+    ++count_;
+  }
+  std::optional<PlateMoments> value() const {
+    if (count_ == 0) return {};
+    return PlateMoments{sum_[0] / count_, sum_[1] / count_, sum_[2] / count_};
+  }
+
+ private:
+  PlateMoments sum_{};
+  int count_ = 0;
+};
+
+Matrix stiffness_of(const PlateGrid& grid) {
+  std::vector<Eigen::Triplet<double>> entries;
+  entries.reserve(81 * grid.elements.size());
+  for (std::size_t t = 0; t < grid.elements.size(); ++t) {
+    const ElementMatrix element = grid.elements[t].stiffness(grid.rigidity, grid.poisson);
+    for (std::size_t i = 0; i < 9; ++i)
+      for (std::size_t j = 0; j < 9; ++j)
+        entries.emplace_back(grid.freedom(t, i), grid.freedom(t, j), element[i][j]);
+  }
+  const auto size = static_cast<Eigen::Index>(3 * grid.mesh.nodes.size());
+  Matrix stiffness(size, size);
+  stiffness.setFromTriplets(entries.begin(), entries.end());
+  return stiffness;
+}
+
+}  // namespace
+
+const PlateMesh& PlateSolution::mesh() const { return grid_->mesh; }
+
+std::optional<PlateMoments> PlateSolution::moments(const PlatePoint& p) const {
+  const auto place = grid_->find(p);
+  if (!place) return {};
+  ElementVector local{};
+  for (std::size_t i = 0; i < 9; ++i)
+    local[i] = freedoms_[static_cast<std::size_t>(grid_->freedom(place->triangle, i))];
+  return grid_->elements[place->triangle].moments(place->share_2, place->share_3, local, grid_->rigidity,
+                                                  grid_->poisson);
+}
+
+std::optional<PlateMoments> PlateSolution::patch_moments(const PlatePoint& p, double radius_m) const {
+  // Rings of which each point stands for the same part of the disc.
+  constexpr int rings = 3;
+  Mean mean;
+  for (int ring = 0; ring < rings; ++ring) {
+    const double r = radius_m * (ring + 0.5) / rings;
+    const int points = 6 * (2 * ring + 1);
+    for (int i = 0; i < points; ++i) {
+      const double turn = 2.0 * M_PI * (i + 0.5) / points;
+      mean.add(moments({p.x_m + r * std::cos(turn), p.y_m + r * std::sin(turn)}));
+    }
+  }
+  return mean.value();
+}
+
+std::optional<PlateMoments> PlateSolution::strip_moments(const PlatePoint& p, bool along_x, double length_m) const {
+  constexpr int points = 400;
+  Mean mean;
+  for (int i = 0; i < points; ++i) {
+    const double off = length_m * ((i + 0.5) / points - 0.5);
+    mean.add(moments(along_x ? PlatePoint{p.x_m + off, p.y_m} : PlatePoint{p.x_m, p.y_m + off}));
+  }
+  return mean.value();
+}
+
+struct PlateSolver::Equations {
+  Matrix stiffness;
+  std::vector<bool> held;
+  Eigen::SimplicialLDLT<Matrix> factored;
+  bool usable = false;
+};
+
+PlateSolver::PlateSolver(const PlateMesh& mesh, const PlateProblem& problem)
+    : grid_(std::make_shared<const PlateGrid>(mesh, problem.rigidity, problem.poisson)),
+      equations_(std::make_unique<Equations>()) {
+  Equations& e = *equations_;
+  e.stiffness = stiffness_of(*grid_);
+  e.held.assign(3 * mesh.nodes.size(), false);
+  for (const int freedom : problem.held) e.held[static_cast<std::size_t>(freedom)] = true;
+  // Rows and columns of held freedoms keep the diagonal alone.
+  Matrix reduced = e.stiffness;
+  for (Eigen::Index column = 0; column < reduced.cols(); ++column)
+    for (Matrix::InnerIterator entry(reduced, column); entry; ++entry)
+      if (entry.row() != column &&
+          (e.held[static_cast<std::size_t>(column)] || e.held[static_cast<std::size_t>(entry.row())]))
+        entry.valueRef() = 0.0;
+  e.factored.compute(reduced);
+  e.usable = e.factored.info() == Eigen::Success &&
+             e.factored.vectorD().minCoeff() > 1e-13 * e.factored.vectorD().maxCoeff();
+}
+
+PlateSolver::~PlateSolver() = default;
+
+std::optional<PlateSolution> PlateSolver::solve(double pressure, const std::vector<PlateNodeLoad>& loads) const {
+  const Equations& e = *equations_;
+  if (!e.usable) return {};
+  Eigen::VectorXd load = Eigen::VectorXd::Zero(e.stiffness.rows());
+  for (std::size_t t = 0; t < grid_->elements.size(); ++t)
+    for (const int node : grid_->mesh.triangles[t]) load[3 * node] += pressure * grid_->elements[t].area_m2() / 3.0;
+  for (const PlateNodeLoad& each : loads) load[each.freedom] += each.value;
+  Eigen::VectorXd free = load;
+  for (Eigen::Index i = 0; i < free.size(); ++i)
+    if (e.held[static_cast<std::size_t>(i)]) free[i] = 0.0;
+  const Eigen::VectorXd freedoms = e.factored.solve(free);
+  if (!freedoms.allFinite()) return {};
+  const Eigen::VectorXd reactions = load - e.stiffness * freedoms;
+  PlateSolution solution;
+  solution.grid_ = grid_;
+  solution.freedoms_.assign(freedoms.begin(), freedoms.end());
+  solution.reactions_.assign(reactions.begin(), reactions.end());
+  return solution;
+}
+
+std::optional<PlateSolution> solve_plate(const PlateMesh& mesh, const PlateProblem& problem) {
+  return PlateSolver(mesh, problem).solve(problem.pressure, problem.loads);
+}
+
+}  // namespace firstpick::demands

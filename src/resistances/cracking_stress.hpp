@@ -1,0 +1,16 @@
+// Tension in bending at which the uncracked piece cracks.
+#pragma once
+
+#include "plan/plan.hpp"
+#include "record/outcome.hpp"
+#include "record/trace.hpp"
+#include "tables/tables.hpp"
+#include "units/quantity.hpp"
+
+namespace firstpick::resistances {
+
+// Not assessed: a kind of concrete that is not in the tables, a strength that is not usable.
+Outcome<Resistance<Stress>> cracking_stress(const plan::Concrete& concrete, Stress strength,
+                                            const tables::RuleSet& rules, const tables::Tables& tables, Trace& trace);
+
+}  // namespace firstpick::resistances

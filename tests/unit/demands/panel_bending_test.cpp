@@ -1,0 +1,121 @@
+#include "demands/panel_bending.hpp"
+
+#include <catch2/catch.hpp>
+
+#include <cmath>
+#include <limits>
+
+#include "support/assessed.hpp"
+
+using namespace firstpick;
+using namespace firstpick::tests;
+using demands::Panel;
+using demands::PanelForce;
+
+namespace {
+
+// 6 x 3 m under 5 kPa, four picks at 0.2071 of each side, carried alike.
+Panel on_four_picks() {
+  Panel panel;
+  panel.outer = {{0.0 * m, 0.0 * m}, {6.0 * m, 0.0 * m}, {6.0 * m, 3.0 * m}, {0.0 * m, 3.0 * m}};
+  panel.poisson = Ratio::from_value(0.2);
+  panel.loads.resize(1);
+  panel.loads[0].pressure = 5.0 * kPa;
+  panel.patch = 0.36 * m;
+  panel.strip = 1.5 * m;
+  for (const double x : {0.2071 * 6.0, 6.0 - 0.2071 * 6.0})
+    for (const double y : {0.2071 * 3.0, 3.0 - 0.2071 * 3.0})
+      panel.loads[0].forces.push_back({{x * m, y * m}, 22.5 * kN, {}, {}, {}, true});
+  return panel;
+}
+
+demands::PanelBending bending_of(const Panel& panel) {
+  const auto all = assessed(demands::panel_bending(panel));
+  REQUIRE(all.size() == 1);
+  return all.front();
+}
+
+double per_metre_kNm(const demands::PanelMoment& moment) { return moment.moment.value() / 1000.0; }
+
+}  // namespace
+
+TEST_CASE("a panel on four picks: sagging at mid-length of the long edge, hogging at the picks") {
+  const auto bending = bending_of(on_four_picks());
+  CAPTURE(bending.error, bending.nodes);
+  // q a^2 = 5 x 9 = 45 kN: M_y .0903 q a^2 at the middle of the long edge, a mean over a disc a little less.
+  CHECK(per_metre_kNm(bending.bottom_tension) == Approx(0.0903 * 45.0).epsilon(0.06));
+  CHECK(in(m, bending.bottom_tension.at.x) == Approx(3.0).margin(0.3));
+  // Strip of half the side across: about .025 q b^2 (b = 6 m) and the same for the short span.
+  CHECK(per_metre_kNm(bending.top_tension) == Approx(0.0227 * 180.0).epsilon(0.1));
+  CHECK(bending.error <= 0.05);
+}
+
+TEST_CASE("beside an opening the moment is at least the mean of statics over what is left") {
+  Panel panel = on_four_picks();
+  // A window in the middle, the load on the rest kept in balance by the picks.
+  panel.holes = {{{2.4 * m, 0.9 * m}, {3.6 * m, 0.9 * m}, {3.6 * m, 2.1 * m}, {2.4 * m, 2.1 * m}}};
+  for (PanelForce& force : panel.loads[0].forces) force.up = 5.0 * kPa * (18.0 - 1.44) * m2 / 4.0;
+  const auto with_window = bending_of(panel);
+  // Half the panel: 41.4 kN from the picks at 1.2426 m, 5 x (9 x 1.5 - 0.72 x 0.3) from the load, over 1.8 m.
+  const double mean = (41.4 * (3.0 - 1.2426) - 5.0 * (9.0 * 1.5 - 0.72 * 0.3)) / 1.8;
+  CHECK(mean == Approx(3.52).margin(0.005));
+  CHECK(per_metre_kNm(with_window.bottom_tension) > mean);
+  CHECK(per_metre_kNm(with_window.bottom_tension) < 1.5 * mean);
+}
+
+TEST_CASE("thrust above mid-depth adds sagging between the picks: H e over the width") {
+  Panel panel = on_four_picks();
+  panel.strip = 3.0 * m;
+  const double before = per_metre_kNm(bending_of(panel).bottom_tension);
+  for (PanelForce& force : panel.loads[0].forces) {
+    force.along_x = (force.at.x < 3.0 * m ? 1.0 : -1.0) * 10.0 * kN;
+    force.above_middle = 0.3 * m;
+  }
+  // Two picks a line: 2 x 10 x 0.3 kN m over 3 m is 2 kN m a metre on average, less at the edge.
+  const double after = per_metre_kNm(bending_of(panel).bottom_tension);
+  CHECK(after - before > 1.0);
+  CHECK(after - before < 4.0);
+}
+
+TEST_CASE("moments scale with the load, and with the square of the size") {
+  const Panel panel = on_four_picks();
+  Panel heavy = panel, large = panel;
+  heavy.loads[0].pressure *= 3.0;
+  for (PanelForce& force : heavy.loads[0].forces) force.up *= 3.0;
+  const auto twice = [](Length& length) { length *= 2.0; };
+  for (auto& p : large.outer) twice(p.x), twice(p.y);
+  for (PanelForce& force : large.loads[0].forces) twice(force.at.x), twice(force.at.y), force.up *= 4.0;
+  twice(large.patch), twice(large.strip);
+  const auto one = bending_of(panel);
+  CHECK(per_metre_kNm(bending_of(heavy).top_tension) ==
+        Approx(3.0 * per_metre_kNm(one.top_tension)).epsilon(1e-6));
+  CHECK(per_metre_kNm(bending_of(large).bottom_tension) ==
+        Approx(4.0 * per_metre_kNm(one.bottom_tension)).epsilon(5e-3));
+}
+
+TEST_CASE("loads on one mesh are computed as each alone") {
+  Panel two = on_four_picks();
+  two.loads.push_back(two.loads[0]);
+  two.loads[1].pressure *= 2.0;
+  for (PanelForce& force : two.loads[1].forces) force.up *= 2.0;
+  const auto both = assessed(demands::panel_bending(two));
+  REQUIRE(both.size() == 2);
+  CHECK(per_metre_kNm(both[0].top_tension) == Approx(per_metre_kNm(bending_of(on_four_picks()).top_tension)));
+  CHECK(per_metre_kNm(both[1].top_tension) == Approx(2.0 * per_metre_kNm(both[0].top_tension)));
+}
+
+TEST_CASE("a panel that cannot be computed is not assessed") {
+  Panel panel = on_four_picks();
+  const double no_number = std::numeric_limits<double>::quiet_NaN();
+  SECTION("no pick") { panel.loads[0].forces.clear(); }
+  SECTION("no load") { panel.loads.clear(); }
+  SECTION("no outline") { panel.outer.clear(); }
+  SECTION("pressure not a number") { panel.loads[0].pressure = no_number * kPa; }
+  SECTION("a force that is not a number") { panel.loads[0].forces[0].up = no_number * kN; }
+  SECTION("forces that do not balance") { panel.loads[0].forces[0].up *= 1.01; }
+  SECTION("no width to average over") { panel.strip = Length{}; }
+  SECTION("a pick outside the panel") {
+    panel.loads[0].forces.push_back({{7.0 * m, 1.0 * m}, Force{}, {}, {}, {}, true});
+  }
+  CHECK_FALSE(why_not(demands::panel_bending(panel)).empty());
+}
