@@ -192,6 +192,12 @@ const plan::Rigging* rigging_of(const plan::Plan& plan, const plan::Stage& stage
   return found == plan.riggings.end() ? nullptr : &*found;
 }
 
+const checks::LegReport* leg_report(const StageReport& stage, const plan::Rigging& rigging, std::size_t leg) {
+  if (stage.legs.size() != rigging.legs.size() || stage.legs.at(leg).to != rigging.legs.at(leg).to)
+    return nullptr;
+  return &stage.legs[leg];
+}
+
 std::string pull_limit(const Report& report, std::size_t at) {
   const StageReport& stage = report.stages[at];
   if (stage.hook) return print(*stage.hook, report.units, Rounding::down);

@@ -253,3 +253,24 @@ TEST_CASE(
   CHECK(yard.find("Turn slowly") == std::string::npos);
   CHECK(turn.find("Turn slowly, by the written procedure") != std::string::npos);
 }
+
+TEST_CASE("two legs to one insert have each their own row, and a leg that was not computed says so") {
+  CheckedPlan checked = checked_plan("docs/demo/manhole-base.toml");
+  checks::StageReport& stage = checked.report.stages.front();
+  plan::Rigging& rigging = checked.plan.riggings.front();
+  rigging.legs[1].to = rigging.legs[0].to;
+  stage.legs[1].to = stage.legs[0].to;
+  stage.legs[0].tension = 10.0 * kip, stage.legs[1].tension = 12.0 * kip;
+  const auto words = [&] {
+    return words_of(card::lift_card(checked.plan, checked.body, checked.report, 0, card::Paper::a4));
+  };
+  const std::string both = words();
+  CHECK(both.find("10.0 kip") != std::string::npos);
+  CHECK(both.find("12.0 kip") != std::string::npos);
+  CHECK(both.find("12.0 kip on it at most") != std::string::npos);
+  stage.legs.pop_back();
+  const std::string gap = words();
+  CHECK(gap.find("on it at most") == std::string::npos);
+  CHECK(gap.find("pull not known") != std::string::npos);
+  CHECK(gap.find("10.0 kip") == std::string::npos);  // of which leg would be a guess
+}
