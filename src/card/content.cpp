@@ -1,6 +1,7 @@
 #include "card/content.hpp"
 
 #include <algorithm>
+#include <utility>
 
 #include <fmt/format.h>
 
@@ -26,14 +27,25 @@ std::string_view sign_for(Verdict verdict) {
   return "(?)";
 }
 
-std::string hook_loads(const Report& report, const StageReport& stage) {
-  if (stage.hook) return print(*stage.hook, report.units, Rounding::up);
-  std::string all;
-  for (const checks::CraneReport& crane : stage.cranes)
-    if (crane.hook)
-      all += fmt::format("{}{} on {}", all.empty() ? "" : ", ",
-                         print(*crane.hook, report.units, Rounding::up), inert(crane.id, 20));
-  return all.empty() ? "not known" : all;
+// One crane: its load; two: each with its name, the first on a line of its own.
+Fact of_cranes(std::string label, const Report& report, const StageReport& stage, Rounding rounding,
+               std::string note) {
+  Fact fact{std::move(label), "", std::move(note)};
+  if (stage.hook) {
+    fact.value = print(*stage.hook, report.units, rounding);
+    return fact;
+  }
+  for (const checks::CraneReport& crane : stage.cranes) {
+    if (!crane.hook) continue;
+    const std::string text =
+        fmt::format("{} on {}", print(*crane.hook, report.units, rounding), inert(crane.id, 20));
+    if (fact.value.empty())
+      fact.value = text;
+    else
+      fact.second += (fact.second.empty() ? "" : ", ") + text;
+  }
+  if (fact.value.empty()) fact.value = "not known";
+  return fact;
 }
 
 std::string made_of(const plan::Plan& plan, const Report& report, std::size_t at) {
@@ -79,10 +91,10 @@ std::vector<Fact> facts_of(const plan::Plan& plan, const Report& report, std::si
       (report.usable_strength ? print(*report.usable_strength, report.units, Rounding::down) : "none") +
           " shown"};
   if (stage.verdict != Verdict::go) return {strength};
-  return {{"Load on the hook", hook_loads(report, stage), made_of(plan, report, at)},
-          {"DO NOT PULL BEYOND", pull_limit(report, at), "on the crane's scale, block included"},
-          strength,
-          validity(plan, report, at)};
+  return {
+      of_cranes("Load on the hook", report, stage, Rounding::up, made_of(plan, report, at)),
+      of_cranes("DO NOT PULL BEYOND", report, stage, Rounding::down, "on the crane's scale, block included"),
+      strength, validity(plan, report, at)};
 }
 
 std::vector<Fact> piece_of(const plan::Plan& plan, const piece::Body& body, const Report& report,
@@ -178,6 +190,12 @@ std::string inert(std::string_view text, std::size_t most) {
 const plan::Rigging* rigging_of(const plan::Plan& plan, const plan::Stage& stage) {
   const auto found = std::ranges::find(plan.riggings, stage.rigging, &plan::Rigging::id);
   return found == plan.riggings.end() ? nullptr : &*found;
+}
+
+const checks::LegReport* leg_report(const StageReport& stage, const plan::Rigging& rigging, std::size_t leg) {
+  if (stage.legs.size() != rigging.legs.size() || stage.legs.at(leg).to != rigging.legs.at(leg).to)
+    return nullptr;
+  return &stage.legs[leg];
 }
 
 std::string pull_limit(const Report& report, std::size_t at) {

@@ -65,6 +65,10 @@ std::vector<Signal> signals_of(const checks::Report& report, std::size_t stage);
 
 const plan::Rigging* rigging_of(const plan::Plan& plan, const plan::Stage& stage);  // null: not in the plan
 
+// What was computed for a leg of the rigging, by its place: two legs may go to one insert. Null: not every leg has it.
+const checks::LegReport* leg_report(const checks::StageReport& stage, const plan::Rigging& rigging,
+                                    std::size_t leg);
+
 // The pull that must not be passed, on the scale of each crane, rounded down; "not known" where it is not.
 std::string pull_limit(const checks::Report& report, std::size_t stage);
 

@@ -1,6 +1,7 @@
 // Everything the load hangs on, each once: rating, what it gets here, when it was last examined.
 
 #include <algorithm>
+#include <optional>
 
 #include <fmt/format.h>
 
@@ -32,18 +33,19 @@ std::string_view word_for(plan::HardwareKind kind) {
 // The most that any leg with this gear pulls, and how many there are.
 struct Use {
   int legs = 0;
-  Force most{};
+  std::optional<Force> most{Force{}};  // absent: of a leg it is not known
 };
 
 template <class Member>
 Use use_of(const plan::Rigging& rigging, const checks::StageReport& stage, Member member,
            const std::string& id) {
   Use use;
-  for (const plan::Leg& leg : rigging.legs) {
-    if (leg.*member != id) continue;
+  for (std::size_t leg = 0; leg < rigging.legs.size(); ++leg) {
+    if (rigging.legs[leg].*member != id) continue;
     ++use.legs;
-    const auto told = std::ranges::find(stage.legs, leg.to, &checks::LegReport::to);
-    if (told != stage.legs.end()) use.most = std::max(use.most, told->tension);
+    const checks::LegReport* told = leg_report(stage, rigging, leg);
+    if (!told) use.most.reset();
+    if (use.most) use.most = std::max(*use.most, told->tension);
   }
   return use;
 }
@@ -76,7 +78,8 @@ std::vector<std::string> gear_lines(const plan::Plan& plan, const checks::Report
   const plan::Rigging* rigging = rigging_of(plan, plan.stages[at]);
   if (!rigging) return lines;
   const auto most = [&](const Use& use) {
-    return fmt::format("{} on it at most", print(use.most, report.units, Rounding::up));
+    return use.most ? print(*use.most, report.units, Rounding::up) + " on it at most"
+                    : std::string("pull not known");
   };
   for (const plan::Sling& sling : plan.slings) {
     const Use use = use_of(*rigging, stage, &plan::Leg::gear, sling.id);

@@ -27,7 +27,11 @@ std::vector<std::string> steps_of(const plan::Plan& plan, const checks::Report& 
   const bool strip = stage.kind == plan::StageKind::strip;
   std::vector<std::string> steps = {
       "Compare mark, gear and picks with this card. Tick every box below.",
-      "Hook on. Legs not twisted, clutches closed, hook above the centre of gravity.",
+      stage.cranes.size() > 1
+          ? "Hook on. Legs not twisted, clutches closed, each hook where the drawing has it. Both cranes "
+            "move together, on "
+            "one signaller's word."
+          : "Hook on. Legs not twisted, clutches closed, hook above the centre of gravity.",
       "Take up the slack slowly until every leg is tight. Stop. Look at each leg and each pick.",
   };
   if (strip) {
@@ -37,6 +41,9 @@ std::vector<std::string> steps_of(const plan::Plan& plan, const checks::Report& 
         "Break the suction at one end or corner first." +
         (is_pull_known(report, at) ? fmt::format(" The scale stays below {}.", pull_limit(report, at)) : ""));
   }
+  if (stage.kind == plan::StageKind::turn)
+    steps.emplace_back(
+        "Turn slowly, by the written procedure. Nobody where the edge or the piece can swing.");
   std::string clear = "Lift a hand's width clear. Pause: level";
   if (stage.tilt)
     clear += fmt::format(" (computed: {} out of level)", print(*stage.tilt, report.units, Rounding::up));

@@ -49,14 +49,14 @@ std::vector<std::vector<std::string>> leg_rows(const plan::Plan& plan, const pie
   const Span span = span_of(body, above);
   for (std::size_t i = 0; i < rigging->legs.size(); ++i) {
     const plan::Leg& leg = rigging->legs[i];
-    const auto told = std::ranges::find(stage.legs, leg.to, &checks::LegReport::to);
+    const checks::LegReport* told = leg_report(stage, *rigging, i);
     const auto pick = std::ranges::find(picks, i, &Pick::leg);
     std::vector<std::string> row{
         pick == picks.end() ? "" : std::to_string(pick->number),
         (leg.from.empty() ? std::string("hook") : inert(leg.from, 20)) + " to " + inert(leg.to, 20),
         leg.length ? print(*leg.length, report.units) : "not stated",
-        told == stage.legs.end() ? "not known" : print(told->angle_from_horizontal, report.units),
-        told == stage.legs.end() ? "not known" : print(told->tension, report.units, Rounding::up),
+        told ? print(told->angle_from_horizontal, report.units) : "not known",
+        told ? print(told->tension, report.units, Rounding::up) : "not known",
         gear_cell(named(plan.slings, leg.gear), leg.gear, report.units),
         gear_cell(named(plan.hardware, leg.hardware), leg.hardware, report.units)};
     if (pick != picks.end()) {

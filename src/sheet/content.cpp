@@ -6,6 +6,7 @@
 
 #include <fmt/format.h>
 
+#include "card/content.hpp"
 #include "card/drawing.hpp"
 #include "checks/reasons.hpp"
 #include "sheet/chosen_steps.hpp"
@@ -56,6 +57,19 @@ Section piece_section(const plan::Plan& plan, const piece::Body& body, const Rep
   return section;
 }
 
+// "strip 1, yard 1": the number that each stage's figure gives this insert.
+std::string numbers_of(std::size_t insert, const plan::Plan& plan) {
+  std::string all;
+  for (const plan::Stage& stage : plan.stages) {
+    const plan::Rigging* rigging = card::rigging_of(plan, stage);
+    if (!rigging) continue;
+    for (const card::Pick& pick : card::picks_of(plan, *rigging))
+      if (pick.insert == insert)
+        all += fmt::format("{}{} {}", all.empty() ? "" : ", ", word_for(stage.kind), pick.number);
+  }
+  return all.empty() ? "not used" : all;
+}
+
 Section layout(const plan::Plan& plan, const piece::Body& body, const Report& report) {
   constexpr double wide = 420.0, high = 300.0, text_size = 8.0;
   Section section{.title = "Layout of the inserts"};
@@ -69,10 +83,12 @@ Section layout(const plan::Plan& plan, const piece::Body& body, const Report& re
           high,
           {card::drawing_box(*drawing, "layout", {1.0, 1.0, wide - 2.0, high - 2.0}, text_size)}}});
   }
-  section.table = {{"insert", "kind", "x", "y", "z"}};
-  for (const plan::Insert& insert : plan.inserts)
-    section.table.push_back({insert.id, insert.kind, print(insert.at.x, report.units),
+  section.table = {{"insert", "number in the figure", "kind", "x", "y", "z"}};
+  for (std::size_t i = 0; i < plan.inserts.size(); ++i) {
+    const plan::Insert& insert = plan.inserts[i];
+    section.table.push_back({insert.id, numbers_of(i, plan), insert.kind, print(insert.at.x, report.units),
                              print(insert.at.y, report.units), print(insert.at.z, report.units)});
+  }
   return section;
 }
 

@@ -117,7 +117,8 @@ TEST_CASE("twelve picks with long names fit on one page, each in the table and i
       const card::Page page = card::lift_card(checked.plan, checked.body, checked.report, 0, paper);
       check_boxes(page);
       check_words_apart(page, false);
-      CHECK((words_of(page).find("lengths and angles of the legs are in the table") != std::string::npos) == (count > 6));
+      CHECK((words_of(page).find("lengths and angles of the legs are in the table") != std::string::npos) ==
+            (count > 6));
       for (const card::Box& box : page.boxes) {
         if (!is_drawing(box) && box.name != "legs") continue;
         for (std::size_t number = 1; number <= count; ++number) {
@@ -206,4 +207,70 @@ TEST_CASE("the card tells the other stages of the plan and their verdicts") {
   const card::Page page = card::lift_card(checked.plan, checked.body, checked.report, 0, card::Paper::a4);
   CHECK(words_of(page).find("Other stages of this plan: this card is not for them: yard GO") !=
         std::string::npos);
+}
+
+TEST_CASE("two cranes: each is told its own load and limit, and both move together") {
+  std::string text = contents_of("tests/plans/hold/second-hook-without-a-crane.toml");
+  const std::string hook = "at = [\"1187 mm\", \"742 mm\", \"0 mm\"]\n";
+  REQUIRE(text.find(hook) != std::string::npos);
+  text.insert(text.find(hook) + hook.size(), "crane = \"bay-4\"\n");
+  const std::size_t crane = text.find("[[crane]]"), rigging = text.find("[[rigging]]");
+  std::string second = text.substr(crane, rigging - crane);
+  second.replace(second.find("bay-3"), 5, "bay-4");
+  text.insert(rigging, second);
+  const auto answer = check_plan_whole("two-cranes.toml", text, "", real_tables());
+  REQUIRE(std::holds_alternative<CheckedPlan>(answer));
+  const auto& checked = std::get<CheckedPlan>(answer);
+  REQUIRE(checked.report.verdict == checks::Verdict::go);
+  const card::Page page = card::lift_card(checked.plan, checked.body, checked.report, 0, card::Paper::a4);
+  check_boxes(page);
+  check_words_apart(page, true);
+  const std::string words = words_of(page);
+  for (const char* each :
+       {"9.61 kN on bay-3\n10.6 kN on bay-4\n", "9.60 kN on bay-3\n10.5 kN on bay-4\n",
+        "the scale reaches 9.60 kN on bay-3, 10.5 kN on bay-4", "Both cranes move together", "hook north",
+        "hook south", "crane bay-4: rated 49.0 kN, 22 % of it used"}) {
+    CAPTURE(each);
+    CHECK(words.find(each) != std::string::npos);
+  }
+}
+
+TEST_CASE(
+    "the steps are those of the stage: suction only where a form holds, turning only where the piece is "
+    "turned") {
+  CheckedPlan checked = checked_plan("docs/demo/stair.toml");
+  const auto words_for_kind = [&](plan::StageKind kind) {
+    checked.report.stages.front().kind = kind;
+    checked.plan.stages.front().kind = kind;
+    return words_of(card::lift_card(checked.plan, checked.body, checked.report, 0, card::Paper::a4));
+  };
+  const std::string strip = words_for_kind(plan::StageKind::strip),
+                    yard = words_for_kind(plan::StageKind::yard),
+                    turn = words_for_kind(plan::StageKind::turn);
+  CHECK(strip.find("Break the suction") != std::string::npos);
+  CHECK(strip.find("If it sticks, stop") != std::string::npos);
+  CHECK(yard.find("Break the suction") == std::string::npos);
+  CHECK(yard.find("Turn slowly") == std::string::npos);
+  CHECK(turn.find("Turn slowly, by the written procedure") != std::string::npos);
+}
+
+TEST_CASE("two legs to one insert have each their own row, and a leg that was not computed says so") {
+  CheckedPlan checked = checked_plan("docs/demo/manhole-base.toml");
+  checks::StageReport& stage = checked.report.stages.front();
+  plan::Rigging& rigging = checked.plan.riggings.front();
+  rigging.legs[1].to = rigging.legs[0].to;
+  stage.legs[1].to = stage.legs[0].to;
+  stage.legs[0].tension = 10.0 * kip, stage.legs[1].tension = 12.0 * kip;
+  const auto words = [&] {
+    return words_of(card::lift_card(checked.plan, checked.body, checked.report, 0, card::Paper::a4));
+  };
+  const std::string both = words();
+  CHECK(both.find("10.0 kip") != std::string::npos);
+  CHECK(both.find("12.0 kip") != std::string::npos);
+  CHECK(both.find("12.0 kip on it at most") != std::string::npos);
+  stage.legs.pop_back();
+  const std::string gap = words();
+  CHECK(gap.find("on it at most") == std::string::npos);
+  CHECK(gap.find("pull not known") != std::string::npos);
+  CHECK(gap.find("10.0 kip") == std::string::npos);  // of which leg would be a guess
 }

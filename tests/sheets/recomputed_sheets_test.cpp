@@ -270,6 +270,7 @@ TEST_CASE(
     CHECK(page.find(words) != std::string::npos);
   }
   CHECK(page.find(checked.report.fingerprint) != std::string::npos);
+  CHECK(page.find("<td>A3</td><td>strip 3</td>") != std::string::npos);  // which is which in the figure
   CHECK(page.find("http://") == std::string::npos);  // self-contained
   CHECK(page.find("https://") == std::string::npos);
   CHECK(page ==
