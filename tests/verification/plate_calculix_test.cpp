@@ -26,7 +26,7 @@ void compare(const PlateShape& shape, const std::vector<PlatePoint>& picks, cons
   }
   std::vector<PlatePoint> focus = picks;
   focus.insert(focus.end(), places.begin(), places.end());
-  const PlateMesh mesh = meshed(shape, focus, 0.07);
+  const PlateMesh mesh = meshed(shape, focus, 0.04);
   PlateProblem problem{1.0, nu, 1.0, {}, {}};
   std::vector<int> held(mesh.focus_nodes.begin(), mesh.focus_nodes.begin() + static_cast<std::ptrdiff_t>(picks.size()));
   for (const int node : held) problem.held.push_back(3 * node);
