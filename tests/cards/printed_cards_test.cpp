@@ -95,7 +95,7 @@ TEST_CASE(
       const std::string pdf = folder.file("card.pdf"), png = folder.file("card.png"),
                         svg = folder.file("card.svg");
       for (const std::string& picture : {pdf, png, svg}) {
-        const Ran ran = card(plan, picture, "--paper " + paper);
+        const Ran ran = card(plan, picture, "--stage strip --paper " + paper);
         CAPTURE(picture, ran.out);
         CHECK(ran.status == status_of(verdict));
         CHECK(holds(ran.out, "strip: " + std::string(checks::word_for(verdict)) + ", card in "));

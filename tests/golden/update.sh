@@ -30,7 +30,7 @@ answer() {
 # card FILE PLAN PAPER : the words and boxes of the lift card, with the fingerprint as zeros.
 card() {
   status=0
-  "$program" card "$2" --paper "$3" -o "$1.new.txt" >/dev/null || status=$?
+  "$program" card "$2" --stage strip --paper "$3" -o "$1.new.txt" >/dev/null || status=$?
   case $status in
     0 | 1 | 3) ;;
     *)

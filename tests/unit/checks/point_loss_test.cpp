@@ -169,7 +169,7 @@ TEST_CASE("point-loss: one leg alone, no strength and no load are not survived b
   check_says_why(finding);
 }
 
-TEST_CASE("the report tells every loss, the worst first; a turn has none") {
+TEST_CASE("the report tells every loss, the worst first, and none of a turn") {
   TwoLegs lift;
   Trace silent;
   StageFacts facts = lift.facts();
