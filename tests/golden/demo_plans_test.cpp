@@ -67,6 +67,16 @@ TEST_CASE("the terminal text of the demo plans is as it was") {
   }
 }
 
+TEST_CASE("the example in the README is what the program says") {
+  const std::string page = contents_of("README.md"), start = "$ build/bin/firstpick check docs/demo/wall-panel.toml\n";
+  const std::size_t from = page.find(start), end = page.find("...\n```", from);
+  REQUIRE(from != std::string::npos);
+  REQUIRE(end != std::string::npos);
+  const std::string shown = without_fingerprint(page.substr(from + start.size(), end - from - start.size()));
+  CHECK(shown.size() > 1000);
+  CHECK(first_difference(shown, contents_of("tests/golden/wall-panel.txt").substr(0, shown.size())) == "");
+}
+
 TEST_CASE("the JSON of the demo plans is as it was") {
   for (const std::string& plan : demo_plans()) {
     CAPTURE(plan);

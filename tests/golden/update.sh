@@ -63,3 +63,11 @@ for plan in docs/demo/*.toml; do
   card "$name.card.txt" "$plan" a4
   card "$name.card-letter.txt" "$plan" letter
 done
+
+# The example in the README: the same answer, up to what it rests on.
+{
+  sed '/^\$ build\/bin\/firstpick check docs\/demo\/wall-panel.toml$/q' README.md
+  { "$program" check docs/demo/wall-panel.toml --color never || true; } | sed '/^Rests on$/,$d' | sed '$d'
+  sed '1,/^\$ build\/bin\/firstpick check docs\/demo\/wall-panel.toml$/d' README.md | sed -n '/^\.\.\.$/,$p'
+} >README.md.new
+mv README.md.new README.md
