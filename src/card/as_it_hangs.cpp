@@ -101,7 +101,7 @@ void add_legs(const plan::Rigging& rigging, const demands::Hanging& hanging, con
 std::optional<Drawing> as_it_hangs(const plan::Plan& plan, const piece::Body& body,
                                    const checks::Report& report, std::size_t stage) {
   const auto& hanging = report.stages.at(stage).hanging;
-  const plan::Rigging* rigging = rigging_of(plan, plan.stages.at(stage));
+  const auto rigging = rigging_of(plan, plan.stages.at(stage));
   if (!hanging || !rigging || hanging->spans.size() != rigging->legs.size()) return {};
   const std::vector<Pick> picks = picks_of(plan, *rigging);
   const piece::View view = clearest_view(plan, picks, hanging->up);

@@ -55,7 +55,7 @@ std::string made_of(const plan::Plan& plan, const Report& report, std::size_t at
   std::string text = "piece " + up(stage.load->weight);
   if (stage.load->attached > Force{}) text += ", form parts " + up(stage.load->attached);
   if (stage.load->adhesion > Force{}) text += ", grip of the form " + up(stage.load->adhesion);
-  const plan::Rigging* rigging = rigging_of(plan, plan.stages[at]);
+  const auto rigging = rigging_of(plan, plan.stages[at]);
   if (rigging && rigging->weight) text += ", rigging " + up(*rigging->weight);
   for (const checks::CraneReport& lifting : stage.cranes) {
     const auto crane = std::ranges::find(plan.cranes, lifting.id, &plan::Crane::id);
@@ -187,9 +187,19 @@ std::string inert(std::string_view text, std::size_t most) {
   return end == safe.size() ? safe : safe.substr(0, end) + "...";
 }
 
-const plan::Rigging* rigging_of(const plan::Plan& plan, const plan::Stage& stage) {
+std::shared_ptr<const plan::Rigging> rigging_of(const plan::Plan& plan, const plan::Stage& stage) {
   const auto found = std::ranges::find(plan.riggings, stage.rigging, &plan::Rigging::id);
-  return found == plan.riggings.end() ? nullptr : &*found;
+  if (found == plan.riggings.end()) return nullptr;
+  auto rigging = std::make_shared<plan::Rigging>(*found);
+  if (stage.kind != plan::StageKind::turn || !stage.turn || stage.turn->method != plan::TurnMethod::two_hooks)
+    return rigging;
+  const auto tail = std::ranges::find(plan.riggings, stage.turn->tail_rigging, &plan::Rigging::id);
+  if (tail == plan.riggings.end()) return rigging;
+  for (plan::Leg leg : tail->legs) {
+    if (leg.from.empty()) leg.from = "second hook";
+    rigging->legs.push_back(std::move(leg));
+  }
+  return rigging;
 }
 
 const checks::LegReport* leg_report(const StageReport& stage, const plan::Rigging& rigging, std::size_t leg) {
@@ -227,8 +237,9 @@ Card card_of(const plan::Plan& plan, const piece::Body& body, const Report& repo
   if (may_lift) {
     card.legs = leg_rows(plan, body, report, at);
     card.gear = gear_lines(plan, report, at);
+    card.turn = turn_lines(plan, report, at);
     card.steps = steps_of(plan, report, at);
-    card.stops = stops_of(report, at);
+    card.stops = stops_of(plan, report, at);
     card.ticks = ticks_of(stage.kind);
   } else {
     card.reasons = reasons_of(stage);

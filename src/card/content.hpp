@@ -3,6 +3,7 @@
 #pragma once
 
 #include <cstddef>
+#include <memory>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -40,6 +41,7 @@ struct Card {
   std::vector<Fact> facts;  // what is read first, in large figures
   std::vector<Fact> piece;  // size, weight, times: label and value
   // Only on a card that is GO:
+  std::vector<std::string> turn;               // of a turn: what is not drawn
   std::vector<std::vector<std::string>> legs;  // first row: heads of the columns
   std::vector<std::string> gear, steps, stops, ticks;
   // Only on a card that is not:
@@ -57,13 +59,15 @@ Card card_of(const plan::Plan& plan, const piece::Body& body, const checks::Repo
 std::vector<std::vector<std::string>> leg_rows(const plan::Plan& plan, const piece::Body& body,
                                                const checks::Report& report, std::size_t stage);
 std::vector<std::string> gear_lines(const plan::Plan& plan, const checks::Report& report, std::size_t stage);
+std::vector<std::string> turn_lines(const plan::Plan& plan, const checks::Report& report, std::size_t stage);
 std::vector<std::string> steps_of(const plan::Plan& plan, const checks::Report& report, std::size_t stage);
-std::vector<std::string> stops_of(const checks::Report& report, std::size_t stage);
+std::vector<std::string> stops_of(const plan::Plan& plan, const checks::Report& report, std::size_t stage);
 std::vector<std::string> ticks_of(plan::StageKind kind);
 std::vector<std::string> write_in_of(bool may_lift);
 std::vector<Signal> signals_of(const checks::Report& report, std::size_t stage);
 
-const plan::Rigging* rigging_of(const plan::Plan& plan, const plan::Stage& stage);  // null: not in the plan
+// Null: not in the plan. In a turn between two hooks the legs of the second stand behind those of the first.
+std::shared_ptr<const plan::Rigging> rigging_of(const plan::Plan& plan, const plan::Stage& stage);
 
 // What was computed for a leg of the rigging, by its place: two legs may go to one insert. Null: not every leg has it.
 const checks::LegReport* leg_report(const checks::StageReport& stage, const plan::Rigging& rigging,

@@ -69,7 +69,7 @@ void add_between(const std::vector<plan::PlanarPoint>& picks, UnitSystem units, 
 std::optional<Drawing> from_above(const plan::Plan& plan, const piece::Body& body,
                                   const checks::Report& report, std::size_t stage) {
   const auto& hanging = report.stages.at(stage).hanging;
-  const plan::Rigging* rigging = rigging_of(plan, plan.stages.at(stage));
+  const auto rigging = rigging_of(plan, plan.stages.at(stage));
   if (!rigging) return {};
   const piece::View view = view_from_above(hanging ? hanging->up : Direction{0.0, 0.0, 1.0});
   Drawing drawing{.title = "Picks from above: from the outermost edges, and from pick to pick",

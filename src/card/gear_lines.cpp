@@ -75,7 +75,7 @@ void add_cranes(const plan::Plan& plan, const checks::Report& report, std::size_
 std::vector<std::string> gear_lines(const plan::Plan& plan, const checks::Report& report, std::size_t at) {
   std::vector<std::string> lines;
   const checks::StageReport& stage = report.stages[at];
-  const plan::Rigging* rigging = rigging_of(plan, plan.stages[at]);
+  const auto rigging = rigging_of(plan, plan.stages[at]);
   if (!rigging) return lines;
   const auto most = [&](const Use& use) {
     return use.most ? print(*use.most, report.units, Rounding::up) + " on it at most"

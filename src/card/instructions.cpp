@@ -20,7 +20,43 @@ bool is_pull_known(const checks::Report& report, std::size_t at) {
          std::ranges::any_of(stage.cranes, [](const auto& crane) { return crane.hook.has_value(); });
 }
 
+bool is_turn(const plan::Plan& plan, std::size_t at, plan::TurnMethod method) {
+  const plan::Stage& stage = plan.stages[at];
+  return stage.kind == plan::StageKind::turn && stage.turn && stage.turn->method == method;
+}
+
+std::string place(const Position& at, UnitSystem units) {
+  return fmt::format("x {}, y {}, z {}", print(at.x, units), print(at.y, units), print(at.z, units));
+}
+
 }  // namespace
+
+std::vector<std::string> turn_lines(const plan::Plan& plan, const checks::Report& report, std::size_t at) {
+  const auto& told = report.stages[at].turn;
+  const auto& turn = plan.stages[at].turn;
+  if (!told || !turn) return {};
+  const auto angle = [&](Angle a) { return print(a, report.units); };
+  std::vector<std::string> lines{fmt::format("Turned {}, from {} to {}, by the written procedure {}.", told->how,
+                                             angle(told->from), angle(told->to), inert(turn->procedure, 40))};
+  if (turn->about && turn->method != plan::TurnMethod::two_hooks)
+    lines.push_back(fmt::format("The edge that stays where it is: from {} to {}.",
+                                place((*turn->about)[0], report.units), place((*turn->about)[1], report.units)));
+  if (turn->table_angle)
+    lines.push_back(fmt::format("On the table up to {}; the legs carry it from there.", angle(*turn->table_angle)));
+  lines.push_back(fmt::format("The hook pulls most, {} with the dynamic factor, at {}.",
+                              print(told->pull, report.units, Rounding::up), angle(told->pull_at)));
+  if (told->tail_pull)
+    lines.push_back(fmt::format("The second hook pulls most, {}, at {}.",
+                                print(*told->tail_pull, report.units, Rounding::up), angle(told->tail_at)));
+  if (told->balance)
+    lines.push_back(fmt::format("Past {} the legs are slack and the piece goes on by itself: go slowly before it.",
+                                angle(*told->balance)));
+  const auto& landing = plan.stages[at].landing;
+  if (landing && landing->restrained && *landing->restrained != plan::Restraint::none)
+    lines.push_back(fmt::format("A {} holds it before the legs come off.",
+                                *landing->restrained == plan::Restraint::rack ? "rack" : "brace"));
+  return lines;
+}
 
 std::vector<std::string> steps_of(const plan::Plan& plan, const checks::Report& report, std::size_t at) {
   const checks::StageReport& stage = report.stages[at];
@@ -31,6 +67,8 @@ std::vector<std::string> steps_of(const plan::Plan& plan, const checks::Report& 
           ? "Hook on. Legs not twisted, clutches closed, each hook where the drawing has it. Both cranes "
             "move together, on "
             "one signaller's word."
+      : stage.kind == plan::StageKind::turn
+          ? "Hook on. Legs not twisted, clutches closed, hook plumb above the picks."
           : "Hook on. Legs not twisted, clutches closed, hook above the centre of gravity.",
       "Take up the slack slowly until every leg is tight. Stop. Look at each leg and each pick.",
   };
@@ -41,25 +79,42 @@ std::vector<std::string> steps_of(const plan::Plan& plan, const checks::Report& 
         "Break the suction at one end or corner first." +
         (is_pull_known(report, at) ? fmt::format(" The scale stays below {}.", pull_limit(report, at)) : ""));
   }
-  if (stage.kind == plan::StageKind::turn)
-    steps.emplace_back(
-        "Turn slowly, by the written procedure. Nobody where the edge or the piece can swing.");
   std::string clear = "Lift a hand's width clear. Pause: level";
   if (stage.tilt)
     clear += fmt::format(" (computed: {} out of level)", print(*stage.tilt, report.units, Rounding::up));
-  steps.push_back(clear + ", no new cracks, nothing slips.");
+  clear += ", no new cracks, nothing slips.";
+  if (stage.kind == plan::StageKind::turn) {
+    const std::string turn =
+        "Turn slowly, by the written procedure, each hook plumb above its picks all the way. Nobody where the edge "
+        "or the piece can swing.";
+    if (is_turn(plan, at, plan::TurnMethod::edge)) {
+      steps.push_back(turn);
+      steps.emplace_back("The edge stays where it is and does not leave the ground. Legs off only when the piece "
+                         "stands by itself or is held as told above.");
+      return steps;
+    }
+    const bool clear_first = is_turn(plan, at, plan::TurnMethod::two_hooks);  // a table lets go at the end
+    steps.push_back(clear_first ? clear : turn);
+    steps.push_back(clear_first ? turn : clear);
+  } else {
+    steps.push_back(clear);
+  }
   steps.emplace_back(
       "Lift and travel slowly along the closed path. Set down level; legs off only when it stands by "
       "itself.");
   return steps;
 }
 
-std::vector<std::string> stops_of(const checks::Report& report, std::size_t at) {
+std::vector<std::string> stops_of(const plan::Plan& plan, const checks::Report& report, std::size_t at) {
   std::vector<std::string> stops = {
       is_pull_known(report, at)
           ? fmt::format("the scale reaches {}", pull_limit(report, at))
           : "the load on the hook is not known on this card: do not lift, ask the engineer",
-      "a leg hangs slack, or the piece hangs further out of level than computed",
+      is_turn(plan, at, plan::TurnMethod::edge)
+          ? "the edge slides or lifts, or a leg hangs slack where this card does not say so"
+      : is_turn(plan, at, plan::TurnMethod::two_hooks)
+          ? "a leg hangs slack, or the piece leans out of the plane of the hooks"
+          : "a leg hangs slack, or the piece hangs further out of level than computed",
       "the concrete cracks or spalls at an insert, or a clutch moves",
       "anybody steps under the piece or into the closed zone; anybody calls stop",
       "wind, a view lost, or a signal not understood",

@@ -216,9 +216,13 @@ Trial go_card(const Card& card, const std::optional<Drawing>& hangs, const std::
   rest.y = add_write_in(card, below, rest);
   rest.y = add_small_print(card, below, rest);
   const double free = room.bottom - rest.y - between;
-  const double high = std::max(free, least_drawing);
   const double left = 0.58 * (room.width - between);
+  Flow turn("the turn", room.x, room.y, left);
+  if (!hangs) add_list("How it turns", card.turn, card.turn.size(), 9.0 * scale, turn);
+  const double least = std::max(least_drawing, turn.bottom() - room.y);
+  const double high = std::max(free, least);
   if (hangs) boxes.push_back(drawing_box(*hangs, "as it hangs", {room.x, room.y, left, high}, 7.6 * scale));
+  if (!hangs && !card.turn.empty()) boxes.push_back(turn.framed(0.5, room.y + high));
   if (above)
     boxes.push_back(drawing_box(*above, "picks from above",
                                 {room.x + left + between, room.y, room.width - left - between, high},
@@ -227,7 +231,7 @@ Trial go_card(const Card& card, const std::optional<Drawing>& hangs, const std::
     shift(box, high + between);
     boxes.push_back(std::move(box));
   }
-  return {std::move(page), least_drawing - free};
+  return {std::move(page), least - free};
 }
 
 Trial other_card(const Card& card, Page page, double scale, std::size_t most, std::size_t longest) {

@@ -42,7 +42,7 @@ std::vector<std::vector<std::string>> leg_rows(const plan::Plan& plan, const pie
                                               "Sling, rated", "What holds, rated", "Insert", "From left",
                                               "From below"}};
   const checks::StageReport& stage = report.stages[at];
-  const plan::Rigging* rigging = rigging_of(plan, plan.stages[at]);
+  const auto rigging = rigging_of(plan, plan.stages[at]);
   if (!rigging) return rows;
   const std::vector<Pick> picks = picks_of(plan, *rigging);
   const piece::View above = view_from_above(stage.hanging ? stage.hanging->up : Direction{0.0, 0.0, 1.0});

@@ -61,7 +61,7 @@ Section piece_section(const plan::Plan& plan, const piece::Body& body, const Rep
 std::string numbers_of(std::size_t insert, const plan::Plan& plan) {
   std::string all;
   for (const plan::Stage& stage : plan.stages) {
-    const plan::Rigging* rigging = card::rigging_of(plan, stage);
+    const auto rigging = card::rigging_of(plan, stage);
     if (!rigging) continue;
     for (const card::Pick& pick : card::picks_of(plan, *rigging))
       if (pick.insert == insert)

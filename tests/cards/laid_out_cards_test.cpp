@@ -96,6 +96,8 @@ TEST_CASE(
         CHECK(is_hatched(page) != may_lift);
         // A piece on its edge, or between two hooks, does not hang: the turn is told in words.
         CHECK(has_box(page, "as it hangs") == (may_lift && checked.report.stages[stage].hanging.has_value()));
+        const bool turns = checked.report.stages[stage].turn.has_value();
+        CHECK(has_box(page, "the turn") == (may_lift && turns && !checked.report.stages[stage].hanging));
         CHECK(has_box(page, "picks from above") == may_lift);
         CHECK(has_box(page, "steps") == may_lift);
         CHECK(has_box(page, "legs") == may_lift);
@@ -253,6 +255,33 @@ TEST_CASE(
   CHECK(yard.find("Break the suction") == std::string::npos);
   CHECK(yard.find("Turn slowly") == std::string::npos);
   CHECK(turn.find("Turn slowly, by the written procedure") != std::string::npos);
+}
+
+TEST_CASE("the card of a turn tells the angles and the edge, and nothing of a piece that hangs level") {
+  const CheckedPlan about_edge = checked_plan("docs/demo/panel-turned.toml");
+  const std::string words =
+      words_of(card::lift_card(about_edge.plan, about_edge.body, about_edge.report, 1, card::Paper::a4));
+  for (const char* told : {"Turned about its edge, from 0.0 deg to 90.0 deg, by the written procedure demo procedure TP-07",
+                           "The edge that stays where it is: from x 0 mm, y 0 mm, z 0 mm to x 0 mm, y 2400 mm, z 0 mm",
+                           "The hook pulls most", "A rack holds it before the legs come off", "hook plumb above the picks",
+                           "the edge slides or lifts"}) {
+    CAPTURE(told, words);
+    CHECK(words.find(told) != std::string::npos);
+  }
+  for (const char* not_told : {"hand's width", "out of level", "above the centre of gravity"}) {
+    CAPTURE(not_told);
+    CHECK(words.find(not_told) == std::string::npos);
+  }
+
+  const CheckedPlan two_hooks = checked_plan("tests/plans/ok/panel-turned-between-two-hooks.toml");
+  const std::string both =
+      words_of(card::lift_card(two_hooks.plan, two_hooks.body, two_hooks.report, 0, card::Paper::letter));
+  for (const char* told : {"Turned between two hooks", "The second hook pulls most", "second hook to", "Both cranes",
+                           "leans out of the plane of the hooks"}) {
+    CAPTURE(told, both);
+    CHECK(both.find(told) != std::string::npos);
+  }
+  CHECK(both.find("not known") == std::string::npos);
 }
 
 TEST_CASE("two legs to one insert have each their own row, and a leg that was not computed says so") {
