@@ -15,6 +15,7 @@
 #include "checks/bending_multiplier.hpp"
 #include "checks/piece_bending.hpp"
 #include "checks/rule.hpp"
+#include "checks/stated_text.hpp"
 #include "resistances/cracking_stress.hpp"
 
 namespace firstpick::checks {
@@ -76,7 +77,7 @@ Finding checked_by_engineer(const plan::Piece& piece) {
 
 Finding not_computed(const StageFacts& facts) {
   const plan::Piece& piece = facts.plan.piece;
-  if (!piece.bending_check.empty()) return checked_by_engineer(piece);
+  if (is_stated(piece.bending_check)) return checked_by_engineer(piece);
   const Stockiness stocky = stockiness(facts.body, facts.rules.cracking);
   const std::string told_of = told(stocky, facts.rules.cracking, piece.units);
   if (stocky.is_stocky)
@@ -85,12 +86,22 @@ Finding not_computed(const StageFacts& facts) {
                  std::string(state_a_check));
 }
 
+// A word in the plan is no way round a model that fits: a slab called a beam bends across, too.
+Finding called_what_it_is_not(const plan::Piece& piece) {
+  if (is_stated(piece.bending_check)) return checked_by_engineer(piece);
+  return missing(id, piece.mark,
+                 fmt::format("the plan calls it a {}, and by its shape it is none",
+                             piece.model == plan::PieceModel::line ? "line" : "block"),
+                 "[piece] model: leave it out, or bending_check: name the engineer's own check");
+}
+
 }  // namespace
 
 std::vector<Finding> piece_cracking(const StageFacts& facts, Trace& trace) {
   const plan::Piece& piece = facts.plan.piece;
   if (piece.may_crack) return {accepted_cracks(facts)};
   const ModelChoice model = piece_model(facts.plan, facts.body, facts.rules.cracking);
+  if (!model.fits) return {called_what_it_is_not(piece)};
   if (model.model == plan::PieceModel::block) return {not_computed(facts)};
 
   const auto& factor = facts.rules.cracking.factor;
@@ -112,7 +123,7 @@ std::vector<Finding> piece_cracking(const StageFacts& facts, Trace& trace) {
   Finding finding = compared<Stress>(id, piece.mark, tension, rupture, factor.value.value(), "ACI 318-25 19.2.3.1");
   // A stated check stands in for what the models cannot judge; it mends neither a failure nor missing strength.
   if (std::holds_alternative<NotAssessed>(found) && is_assessed(facts.load) && is_assessed(facts.gear_situations) &&
-      !piece.bending_check.empty())
+      is_stated(piece.bending_check))
     return {checked_by_engineer(piece)};
   if (finding.result == Result::missing && finding.remedy.empty()) finding.remedy = state_a_check;
   if (const auto* bent = std::get_if<BendingTension>(&found)) {

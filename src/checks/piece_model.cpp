@@ -6,8 +6,8 @@
 //
 //           L <= n_block * t  and  L <= L_block       L: greater level side; t = 2 volume / surface, the mean thickness
 //
-// Limits   n_panel, n_line, n_block, L_block: "cracking.*" of the rule set, choices. A model that the plan states is taken
-//          as stated; a stated block must be stocky all the same.
+// Limits   n_panel, n_line, n_block, L_block: "cracking.*" of the rule set, choices. A model that the plan states
+//          must fit the shape as well: a stated line is as slender, a stated block is no panel or line, and stocky.
 
 #include "checks/piece_model.hpp"
 
@@ -66,16 +66,16 @@ ModelChoice piece_model(const plan::Plan& plan, const piece::Body& body, const t
   const Vector<Length> extent = body.highest - body.lowest;
   const Length longer = std::max(extent.x, extent.y), shorter = std::min(extent.x, extent.y);
   ModelChoice choice{.axis = extent.x >= extent.y ? plan::Axis::x : plan::Axis::y, .flat = is_flat(body)};
-  if (plan.piece.model) {
-    choice.model = *plan.piece.model;
-    choice.stated = true;
-    return choice;
-  }
   const double n_panel = limits.panel_slenderness.value.value(), n_line = limits.line_slenderness.value.value();
-  if (choice.flat && shorter >= n_panel * extent.z)
-    choice.model = plan::PieceModel::panel;
-  else if (longer >= n_line * shorter && longer >= n_line * extent.z)
-    choice.model = plan::PieceModel::line;
+  const bool is_line = longer >= n_line * shorter && longer >= n_line * extent.z;
+  if (choice.flat && shorter >= n_panel * extent.z) choice.model = plan::PieceModel::panel;
+  else if (is_line) choice.model = plan::PieceModel::line;
+  if (!plan.piece.model) return choice;
+  choice.stated = true;
+  // A panel that is none is refused where it is computed (panel_tension.cpp).
+  choice.fits = *plan.piece.model == plan::PieceModel::panel || *plan.piece.model == choice.model ||
+                (*plan.piece.model == plan::PieceModel::line && is_line);
+  choice.model = *plan.piece.model;
   return choice;
 }
 

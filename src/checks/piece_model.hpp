@@ -13,6 +13,7 @@ namespace firstpick::checks {
 struct ModelChoice {
   plan::PieceModel model = plan::PieceModel::block;
   bool stated = false;                   // by the plan
+  bool fits = true;                      // false: a stated line that is too wide, a stated block that is a line or panel
   plan::Axis axis = plan::Axis::x;       // of a line: level, the longer way
   bool flat = false;                     // one thickness, inserts in one level face: may be computed as a panel
 };

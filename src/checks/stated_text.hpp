@@ -1,10 +1,17 @@
-// Whether a text of the plan says anything: blanks alone do not name an engineer or a certificate.
+// Whether a text of the plan says anything: blanks, a dash or a question mark name no engineer and no certificate.
 #pragma once
 
+#include <algorithm>
 #include <string_view>
 
 namespace firstpick::checks {
 
-inline bool is_stated(std::string_view text) { return text.find_first_not_of(" \t\r\n") != std::string_view::npos; }
+// It has a letter of any script, or a digit.
+inline bool is_stated(std::string_view text) {
+  return std::ranges::any_of(text, [](char c) {
+    const auto byte = static_cast<unsigned char>(c);
+    return byte >= 0x80 || (byte >= '0' && byte <= '9') || (byte >= 'A' && byte <= 'Z') || (byte >= 'a' && byte <= 'z');
+  });
+}
 
 }  // namespace firstpick::checks

@@ -31,6 +31,9 @@ Outcome<Rigged> rigged(const plan::Plan& plan, const plan::Rigging& rigging) {
     return NotAssessed{"a turn below hooks of the rigging, beams or sheaves is not computed",
                        "legs straight from the hook (equalised = [[...]] for one rope over a sheave on it), or the "
                        "engineer's own calculation"};
+  if (rigging.length_tolerance)
+    return NotAssessed{"errors of leg length are not computed while the piece turns",
+                       "a [[rigging]] of its own for the turn, its legs measured, without length_tolerance"};
   Rigged found;
   for (const plan::Leg& leg : rigging.legs) {
     const auto insert = std::ranges::find(plan.inserts, leg.to, &plan::Insert::id);

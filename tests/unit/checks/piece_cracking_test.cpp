@@ -131,6 +131,7 @@ TEST_CASE("the model is derived from the shape, or stated") {
   lift.plan.piece.model = plan::PieceModel::line;
   CHECK(model().model == plan::PieceModel::line);
   CHECK(model().stated);
+  CHECK_FALSE(model().fits);  // 4 m x 2 m
   const auto facts = lift.facts();
   CHECK(told(model(), facts.body, facts.rules.cracking, UnitSystem::si) ==
         "bending of the piece: computed as a line, as the plan states");
@@ -139,6 +140,7 @@ TEST_CASE("the model is derived from the shape, or stated") {
 TEST_CASE("a block passes where it is small and stocky: at, below and above both limits") {
   SlabLift lift;  // 4 x 2 x 0.3 m: surface 19.6 m2, mean thickness 2 x 2.4 / 19.6 m, 16.33 of them across
   lift.plan.piece.model = plan::PieceModel::block;
+  lift.rules.cracking.panel_slenderness.value = Ratio{100.0};  // no panel by its shape
   CHECK(finding_of(lift).result == Result::missing);
   check_says_why(finding_of(lift));
   const auto result_with = [&](double thicknesses, double size_m) {
@@ -152,6 +154,19 @@ TEST_CASE("a block passes where it is small and stocky: at, below and above both
   CHECK(result_with(20.0, 4.0 * (1.0 - 1e-9)) == Result::missing);
   CHECK(result_with(std::nan(""), 5.0) == Result::missing);
   CHECK(result_with(20.0, std::nan("")) == Result::missing);
+}
+
+TEST_CASE("a slab called a beam or a block is HOLD, blanks are no check of the engineer's") {
+  SlabLift lift;
+  lift.rules.cracking.block_slenderness.value = Ratio{100.0};  // stocky enough
+  lift.rules.cracking.block_size.value = 10.0 * m;
+  lift.plan.piece.model = GENERATE(plan::PieceModel::line, plan::PieceModel::block);
+  CHECK(finding_of(lift).result == Result::missing);
+  check_says_why(finding_of(lift));
+  lift.plan.piece.bending_check = GENERATE(as<std::string>{}, " \t ", "-", "?");
+  CHECK(finding_of(lift).result == Result::missing);
+  lift.plan.piece.bending_check = "sheet 6";
+  CHECK(finding_of(lift).result == Result::note);
 }
 
 TEST_CASE("the engineer's own check stands in where nothing is computed, and mends no failure") {
