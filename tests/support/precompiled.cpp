@@ -1,0 +1,1 @@
+// Holds nothing: the target of the precompiled header needs a source (tests/CMakeLists.txt).
