@@ -47,6 +47,8 @@ class PlateSolution {
   friend class PlateSolver;
   std::shared_ptr<const PlateGrid> grid_;
   std::vector<double> freedoms_, reactions_;
+  std::vector<std::array<PlateMoments, 3>> corner_moments_;  // of each triangle
+  void find_corner_moments();
 };
 
 // One stiffness for many loads.
