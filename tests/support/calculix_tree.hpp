@@ -1,0 +1,16 @@
+// A hung piece with its beams given to CalculiX, an independent finite element program, where it is installed (`ccx`):
+// legs as springs that only pull, with large displacements; piece and beams as nets of springs a hundred thousand times
+// as stiff as the legs. It starts a centimetre and half a degree off our rest and has to find its own way back.
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "demands/hanging.hpp"
+
+namespace firstpick::tests {
+
+// Tension of each leg. Nothing: it did not run, or wrote no result. Legs that stretch, no sheaves, no equalised legs.
+std::optional<std::vector<Force>> calculix_tensions(const demands::HungPiece& piece, const demands::Hanging& rest);
+
+}  // namespace firstpick::tests
