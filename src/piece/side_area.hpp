@@ -6,8 +6,8 @@
 //
 // Each is at least the shadow of the piece in any level direction: a ray that meets the piece enters and leaves it once or
 // more, and each time crosses a face that the sum counts. A_faces is exact for any piece without hollows that face the
-// wind; a hollow is counted with its inner walls too, as far as A_hull does not end that. An opening that the wind blows
-// through is not counted where it looks straight into the wind.
+// wind (1 % more where faces are curved); a hollow is counted with its inner walls too, as far as A_hull does not end
+// that. An opening that the wind blows through is not counted where it looks straight into the wind.
 #pragma once
 
 #include "piece/body.hpp"

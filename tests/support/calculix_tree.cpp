@@ -25,10 +25,11 @@ Point point(const Position& p) { return {in(m, p.x), in(m, p.y), in(m, p.z)}; }
 
 double distance(const Point& a, const Point& b) { return std::hypot(a[0] - b[0], a[1] - b[1], a[2] - b[2]); }
 
-// Ten millimetres off to one side and turned by half a degree about a level axis; each body another way.
-Point disturbed(const Point& p, std::size_t body) {
-  const double side = body % 2 == 0 ? 1.0 : -1.0, turn = 0.008 * side;
-  return {p[0] + 0.008 * side - turn * p[2], p[1] - 0.006 * side, p[2] - 0.005 + turn * p[0]};
+// A millimetre off to one side and turned by a twentieth of a degree about a level axis.
+Point disturbed(const Point& p) {
+  constexpr double turn = 0.0008;
+  const double c = std::cos(turn), s = std::sin(turn);
+  return {c * p[0] - s * p[2] + 0.0008, p[1] - 0.0006, s * p[0] + c * p[2] - 0.0005};
 }
 
 struct Model {
@@ -39,7 +40,7 @@ struct Model {
   std::vector<std::pair<std::size_t, double>> loads_kN;
 
   std::size_t on_body(std::size_t body, const Point& at) {
-    nodes.push_back(disturbed(at, body));
+    nodes.push_back(disturbed(at));
     bodies[body].push_back(nodes.size());
     return nodes.size();
   }
@@ -103,7 +104,7 @@ void write_input(const fs::path& file, const Model& model, const demands::HungPi
       for (std::size_t b = a + 1; b < body.size(); ++b) {
         if (distance(model.nodes[body[a] - 1], model.nodes[body[b] - 1]) < 1e-6) continue;
         out << fmt::format("*ELEMENT, TYPE=SPRINGA, ELSET=E{0}\n{0}, {1}, {2}\n*SPRING, ELSET=E{0}\n{3}\n", ++element,
-                           body[a], body[b], with_point(1e5 * stiffest));
+                           body[a], body[b], with_point(1e6 * stiffest));
       }
   for (const auto& body : model.bodies)  // holds what is free: yaw
     for (const std::size_t node : body)

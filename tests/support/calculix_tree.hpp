@@ -1,6 +1,7 @@
 // A hung piece with its beams given to CalculiX, an independent finite element program, where it is installed (`ccx`):
-// legs as springs that only pull, with large displacements; piece and beams as nets of springs a hundred thousand times
-// as stiff as the legs. It starts a centimetre and half a degree off our rest and has to find its own way back.
+// legs as springs that only pull, with large displacements; piece and beams as nets of springs a million times as stiff as
+// the legs. It starts a millimetre and a twentieth of a degree off our rest, which shifts every tension by much more than
+// is compared, and has to find its own rest.
 #pragma once
 
 #include <optional>

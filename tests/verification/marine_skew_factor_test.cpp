@@ -51,7 +51,7 @@ TEST_CASE("yard sling: an error of one diameter, which the guideline allows, lea
 TEST_CASE("yard sling: skew by length error, closed form beforehand") {
   for (const auto& [short_mm, printed] : {std::pair{2.0, 1.134}, std::pair{5.0, 1.335}, std::pair{9.0, 1.602}, std::pair{10.0, 1.669}}) {
     CAPTURE(short_mm);
-    CHECK(yard_sling(short_mm) == Approx(printed).margin(0.003));  // the closed form leaves out that legs grow steeper
+    CHECK(yard_sling(short_mm) == Approx(printed).margin(0.006));  // the closed form leaves out that the piece tilts
   }
 }
 

@@ -35,15 +35,15 @@ TEST_CASE("side area: the middle of a box is that of its sides") {
   CHECK(in(m, shown.centre.z) == Approx(0.25).margin(1e-12));
 }
 
-TEST_CASE("side area of a cylinder that stands or lies: never less than its shadow, half a per cent more at most") {
+TEST_CASE("side area of a cylinder that stands or lies: never less than its shadow, 1.5 % more at most") {
   const auto drum = cylinder("drum", at(0, 0, 0), 1.2 * m, 2.0 * m);
   const double standing = shown_m2({drum});
   CHECK(standing >= 1.2 * 2.0);
-  CHECK(standing <= 1.005 * 1.2 * 2.0);
+  CHECK(standing <= 1.015 * 1.2 * 2.0);
   const double lying = shown_m2({drum}, {1.0, 0.0, 0.0});  // its side, or its end, or both aslant
   const double most = std::hypot(1.2 * 2.0, M_PI * 0.36);
   CHECK(lying >= most * (1.0 - 1e-9));
-  CHECK(lying <= 1.005 * most);
+  CHECK(lying <= 1.015 * most);
 }
 
 TEST_CASE("side area of a box culvert: the hollow does not count where the outline is less") {
