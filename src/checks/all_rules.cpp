@@ -99,6 +99,9 @@ const std::array rules{
     Rule{"landing-stability", "the piece tips over once it is set down", "statics", Scope::piece, landing_stability},
     Rule{"landing-bearers", "nobody knows what each bearer carries", "statics", Scope::piece, landing_bearers},
     Rule{"haul-restraint", "the piece goes over on the vehicle", "accident reports", Scope::piece, haul_restraint},
+    Rule{"wind-side-load", "a gust takes the piece off plumb", "statics", Scope::piece, wind_side_load},
+    Rule{"scale-reading", "the crane's scale shows another weight than was computed, or more than was checked for",
+         "common practice", Scope::piece, scale_reading},
 };
 
 }  // namespace

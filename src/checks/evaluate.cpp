@@ -159,6 +159,7 @@ Report evaluate_plan(const plan::Plan& plan, const piece::Body& body, const tabl
                 .not_checked = {},
                 .trace = Trace::recording()};
 
+  for (std::string& text : cautions_of(plan)) report.cautions.push_back(std::move(text));
   const ModelChoice model = piece_model(plan, body, rules.cracking);
   report.not_checked = not_checked(plan.piece.may_crack ? plan::PieceModel::block : model.model);
   report.choices.push_back(told(model, body, rules.cracking, plan.piece.units));

@@ -82,7 +82,7 @@ PointLoss after_loss_of(const StageFacts& facts, const std::vector<std::size_t>&
   }
   const loads::LoadSet set = sudden(load, rules.loss_step_factor.value, "without " + loss.lost);
   const auto& upright = std::get<Direction>(facts.up_before);
-  const auto hung = shared(facts.plan, left.get(), set, rules, upright);
+  const auto hung = shared(facts.plan, left.get(), set, rules, facts.tables, upright);
   if (const auto* gap = std::get_if<NotAssessed>(&hung)) {
     loss.why = "no rest was found on what is left: " + gap->why;
     return loss;

@@ -85,5 +85,7 @@ std::vector<Finding> teeter(const StageFacts& facts, Trace& trace);
 std::vector<Finding> landing_stability(const StageFacts& facts, Trace& trace);
 std::vector<Finding> landing_bearers(const StageFacts& facts, Trace& trace);
 std::vector<Finding> haul_restraint(const StageFacts& facts, Trace& trace);
+std::vector<Finding> wind_side_load(const StageFacts& facts, Trace& trace);
+std::vector<Finding> scale_reading(const StageFacts& facts, Trace& trace);
 
 }  // namespace firstpick::checks

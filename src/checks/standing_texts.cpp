@@ -18,6 +18,19 @@ std::vector<std::string> cautions_of(const tables::RuleSet& rules) {
   return cautions;
 }
 
+std::vector<std::string> cautions_of(const plan::Plan& plan) {
+  std::string still;
+  std::size_t without = 0;
+  for (const plan::Stage& stage : plan.stages) {
+    if (stage.wind_speed) continue;
+    ++without;
+    still += fmt::format("{}{}", still.empty() ? "" : ", ", plan::word_for(stage.kind));
+  }
+  if (without == 0) return {};
+  return {fmt::format("Judged in still air{}: the plan gives no wind_speed. If wind moves the piece, set it down.",
+                      without < plan.stages.size() ? fmt::format(" ({})", still) : std::string())};
+}
+
 std::vector<std::string> stated_instead(const plan::Plan& plan, const tables::RuleSet& rules,
                                         const tables::Tables& tables) {
   std::vector<std::string> texts;
@@ -28,6 +41,11 @@ std::vector<std::string> stated_instead(const plan::Plan& plan, const tables::Ru
                                 plan::word_for(stage.kind), print_number(stage.dynamic_factor->value(), 4),
                                 own == rules.dynamic_factor.end() ? "none" : own->second.source.value_text));
   }
+  for (const plan::Stage& stage : plan.stages)
+    if (stage.wind_coefficient)
+      texts.push_back(fmt::format("stage {}: wind coefficient {} as the plan states it; the table has {}",
+                                  plan::word_for(stage.kind), print_number(stage.wind_coefficient->value(), 4),
+                                  tables.wind ? tables.wind->coefficient.source.value_text : "none"));
   if (plan.form)
     for (const plan::Contact& contact : plan.form->contacts) {
       if (!contact.adhesion) continue;
@@ -96,7 +114,8 @@ std::vector<std::string> not_checked(plan::PieceModel model) {
       "bending and buckling of lifting beams, and what their plates ask besides the rating",
       "limits of edge distance, spacing and reinforcement that the supplier sets for a rated insert",
       "how a clutch or a hook sits on the insert: engaged, the right way round, not worn",
-      "wind, snow, ice, trapped water and anything else on the piece that the plan does not list",
+      "wind on form parts, beams and slings, wind that bends the piece, and what it does to the crane",
+      "snow, ice, trapped water and anything else on the piece that the plan does not list",
       "crane set-up and travel, path of the lift, two cranes that do not move together",
   };
 }

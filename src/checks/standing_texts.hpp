@@ -16,6 +16,8 @@ inline constexpr std::string_view when_it_sticks =
     "If it sticks, stop: wedges, vibrate the form, one corner first, never jerk (common practice).";
 
 std::vector<std::string> cautions_of(const tables::RuleSet& rules);
+// What the plan leaves out and nothing holds it for: stages without wind_speed are judged in still air.
+std::vector<std::string> cautions_of(const plan::Plan& plan);
 // Where the plan states its own value instead of the table's: both numbers, so that nobody reads it as the table's.
 std::vector<std::string> stated_instead(const plan::Plan& plan, const tables::RuleSet& rules, const tables::Tables& tables);
 std::vector<std::string> choices_of(const tables::RuleSet& rules);

@@ -102,7 +102,8 @@ Outcome<std::vector<demands::TurnedPiece>> pieces_of(const StageFacts& facts,
 std::optional<NotAssessed> add_hanging(StageFacts& facts, const std::vector<loads::LoadSet>& sets,
                                        std::vector<Situation>& all) {
   for (const loads::LoadSet& set : sets) {
-    auto hung = shared(facts.plan, facts.rigging, set, facts.rules, std::get<Direction>(facts.up_after));
+    auto hung = shared(facts.plan, facts.rigging, set, facts.rules, facts.tables,
+                       std::get<Direction>(facts.up_after));
     if (const auto* gap = std::get_if<NotAssessed>(&hung)) return *gap;
     auto& found = std::get<Shared>(hung);
     if (!is_assessed(facts.hanging)) facts.hanging = found.hanging;

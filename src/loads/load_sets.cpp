@@ -27,7 +27,7 @@ LoadSet set_of(std::string name, const LoadParts& parts, Ratio factor, bool with
 
 std::vector<LoadSet> moving_sets(const LoadParts& parts) {
   std::vector<LoadSet> sets{set_of("hanging", parts, parts.dynamic_factor, false)};
-  if (!parts.adhesion.empty()) sets.push_back(set_of("breaking free", parts, parts.dynamic_factor, true));
+  if (!parts.adhesion.empty()) sets.push_back(set_of(std::string(breaking_free), parts, parts.dynamic_factor, true));
   return sets;
 }
 

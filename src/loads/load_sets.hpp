@@ -2,6 +2,7 @@
 #pragma once
 
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "loads/applied_load.hpp"
@@ -15,6 +16,8 @@ struct LoadSet {
   std::vector<AppliedLoad> loads;   // dynamic factor included where the name says so
   Force total{};                    // their sum
 };
+
+inline constexpr std::string_view breaking_free = "breaking free";  // the set in which the form still holds
 
 struct LoadParts {
   AppliedLoad weight;                 // of the concrete, at its centre of gravity

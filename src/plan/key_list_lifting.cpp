@@ -85,7 +85,12 @@ std::vector<Section> lifting_sections() {
            .doc = "least angle from horizontal that the tag allows", .absent = "that of the rule set",
            .example = "\"45 deg\""},
           {.name = "axial_stiffness", .kind = Kind::force, .limit = Limit::more_than_zero,
-           .doc = "E A of one leg", .absent = "nearly rigid, by the rule set", .example = "\"8000 kip\""},
+           .doc = "E A of one leg",
+           .absent = "from `size` and tables/slings.toml, and nearly rigid beside it; without `size` nearly rigid",
+           .example = "\"8000 kip\""},
+          {.name = "size", .kind = Kind::length, .limit = Limit::more_than_zero,
+           .doc = "diameter of the rope, or of the bar of the chain, for its stiffness",
+           .absent = "nearly rigid, by the rule set", .example = "\"20 mm\""},
           {.name = "inspected", .kind = Kind::date, .doc = "day of its last examination", .absent = "HOLD",
            .example = "2026-01-15"},
       }};
@@ -257,6 +262,12 @@ std::vector<Section> lifting_sections() {
            .example = "true"},
           {.name = "critical_lift_plan", .doc = "number of the written plan of a critical lift",
            .absent = "HOLD where the lift is critical", .example = "\"...\""},
+          {.name = "wind_speed", .kind = Kind::speed, .limit = Limit::not_negative,
+           .doc = "the gust, not the mean, that the lift is made in, where the piece hangs",
+           .absent = "judged in still air, and a caution says so", .example = "\"9 m/s\""},
+          {.name = "wind_coefficient", .kind = Kind::number, .limit = Limit::more_than_zero,
+           .doc = "pressure on the side area over that of the free wind, stated by the engineer instead of the table's",
+           .absent = "that of tables/wind.toml", .example = "1.8"},
       }};
 
   return {insert,     rating, sling, hardware, crane, rigging, hook, beam,

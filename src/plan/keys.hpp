@@ -44,7 +44,7 @@ enum class Limit { none, more_than_zero, not_negative, below_100_percent, at_lea
 // Where the words of a key of Kind::word stand: in words.hpp, or in a table.
 enum class Words {
   none, unit_systems, shapes, axes, cures, insert_kinds, shank_types, purposes, hardware_kinds, stage_kinds, piece_models,
-  turn_methods, landings, restraints, maturity_functions, strength_curves,
+  turn_methods, landings, restraints, scale_states, maturity_functions, strength_curves,
   rule_sets, concretes, finishes, steels, sling_kinds, hoist_classes, grounds, growth_curves
 };
 

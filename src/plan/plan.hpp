@@ -203,7 +203,8 @@ struct Sling {
   std::optional<Force> rated;         // one leg, vertical, from the tag
   std::optional<double> design_factor;          // from the tag or certificate; else the table's for the kind
   std::optional<Angle> minimum_angle;           // from horizontal, from the tag
-  std::optional<Force> axial_stiffness;         // E A of one leg; absent: nearly rigid, see tables/rules
+  std::optional<Force> axial_stiffness;         // E A of one leg; absent: by size and table, or nearly rigid
+  std::optional<Length> size;                   // diameter of the rope, or of the bar of a chain
   std::optional<Day> inspected;
   Place place;
 };
@@ -320,6 +321,16 @@ struct Landing {
   Place place;
 };
 
+enum class ScaleState { hanging, breaking_free };
+
+// What the scale of the crane showed, and what was on it.
+struct ScaleReading {
+  std::optional<Force> shows;
+  std::optional<ScaleState> state;
+  std::optional<bool> attached, rigging, block;  // counted in what it showed
+  Place place;
+};
+
 struct Stage {
   StageKind kind = StageKind::strip;
   std::string rigging, crane;
@@ -328,6 +339,9 @@ struct Stage {
   // What somebody saw before the lift; not looked at is not the same as not there.
   std::optional<bool> hook_latch, exclusion_zone, tag_line, signaller;
   std::string critical_lift_plan;           // number of the written plan of a critical lift
+  std::optional<Speed> wind_speed;          // of a gust where the piece hangs; absent: still air, and told
+  std::optional<Ratio> wind_coefficient;    // stated by the engineer instead of the table's
+  std::optional<ScaleReading> scale_reading;
   std::optional<Turn> turn;
   std::optional<Landing> landing;
   Place place;

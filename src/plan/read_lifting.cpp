@@ -59,6 +59,7 @@ Sling read_sling(const toml::table& table, Reading& reading) {
   sling.design_factor = in.number("design_factor");
   sling.minimum_angle = in.quantity<Angle>("minimum_angle");
   sling.axial_stiffness = in.quantity<Force>("axial_stiffness");
+  sling.size = in.quantity<Length>("size");
   sling.inspected = in.date("inspected");
   return sling;
 }
@@ -104,6 +105,13 @@ Stage read_stage(const toml::table& table, Reading& reading) {
   stage.tag_line = in.yes_no("tag_line");
   stage.signaller = in.yes_no("signaller");
   stage.critical_lift_plan = in.line("critical_lift_plan");
+  stage.wind_speed = in.quantity<Speed>("wind_speed");
+  if (const auto coefficient = in.number("wind_coefficient")) stage.wind_coefficient = Ratio{*coefficient};
+  if (in.has("wind_coefficient") && !in.has("wind_speed"))
+    reading.faults.at(in.where("wind_coefficient"), "'wind_coefficient' without 'wind_speed' does nothing",
+                      "write wind_speed, in the form \"9 m/s\"");
+  if (const toml::table* scale = in.inside("stage.scale_reading"))
+    stage.scale_reading = read_scale_reading(*scale, reading);
   if (const toml::table* turn = in.inside("stage.turn")) stage.turn = read_turn(*turn, stage, reading);
   if (const toml::table* landing = in.inside("stage.landing")) stage.landing = read_landing(*landing, reading);
   return stage;

@@ -24,6 +24,7 @@ constexpr std::array<std::string_view, 6> stage_words = {
 constexpr std::array<std::string_view, 3> turn_method_words = {"edge", "table", "two-hooks"};
 constexpr std::array<std::string_view, 2> landing_words = {"flat", "bearers"};
 constexpr std::array<std::string_view, 3> restraint_words = {"rack", "brace", "none"};
+constexpr std::array<std::string_view, 2> scale_state_words = {"hanging", "breaking-free"};
 constexpr std::array<std::string_view, 2> unit_system_words = {"us", "si"};
 constexpr std::array<std::string_view, 3> piece_model_words = {"line", "panel", "block"};
 constexpr std::array<std::string_view, 2> shank_type_words = {"bolt", "stud"};

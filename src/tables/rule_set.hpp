@@ -145,6 +145,10 @@ struct RuleSet {
   Sourced<Angle> maximum_roll;           // under that pull
   Sourced<Ratio> pick_spacing;           // of picks in line, over the length: less teeters
   Sourced<Angle> minimum_tipping_angle;  // of a piece that was set down
+  // Wind, scale
+  Sourced<Speed> wind_caution;           // in a stronger gust the lift waits
+  Sourced<Angle> maximum_swing;          // of a piece that hangs, as a gust takes it
+  Sourced<Ratio> scale_disagreement;     // weight by the crane's scale against the computed one
 
   HeadedInsertModel headed;
   CrackingModel cracking;
