@@ -6,8 +6,8 @@
 #include <iostream>
 #include <set>
 
-#include <CLI/CLI.hpp>
 #include <fmt/format.h>
+#include <CLI/CLI.hpp>
 
 #include "checks/rule.hpp"
 #include "editor/completion.hpp"
@@ -34,7 +34,8 @@ std::vector<std::string> names_of_kinds() {
 
 std::string list_of_kinds() {
   std::string list = "Kinds:\n";
-  for (const editor::NewKind& kind : editor::new_kinds()) list += fmt::format("  {:<14}{}\n", kind.name, kind.what);
+  for (const editor::NewKind& kind : editor::new_kinds())
+    list += fmt::format("  {:<14}{}\n", kind.name, kind.what);
   return list + "Every number in the plan is an example to be replaced; as written it is HOLD, never GO.";
 }
 
@@ -68,7 +69,9 @@ std::vector<std::string> rule_ids() {
 editor::Value value_for(const CLI::Option& option, const std::string& name, const std::string& command,
                         const tables::Tables& tables) {
   using From = editor::Value::From;
-  const auto words = [](std::vector<std::string> list) { return editor::Value{From::words, std::move(list)}; };
+  const auto words = [](std::vector<std::string> list) {
+    return editor::Value{From::words, std::move(list)};
+  };
   if (auto choices = choices_of(option); !choices.empty()) return words(std::move(choices));
   if (name == "--rules") return words(as_strings(plan::words_of(plan::Words::rule_sets, tables)));
   if (name == "--stage") return words(as_strings(plan::stage_words));
@@ -83,7 +86,8 @@ editor::CommandWords words_of(const CLI::App& app, const tables::Tables& tables)
   editor::CommandWords command{.name = app.get_name(), .description = app.get_description()};
   for (const CLI::Option* option : app.get_options()) {
     if (option->get_positional()) {
-      command.arguments.push_back({.name = option->get_name(true), .description = option->get_description(),
+      command.arguments.push_back({.name = option->get_name(true),
+                                   .description = option->get_description(),
                                    .value = value_for(*option, option->get_name(true), command.name, tables),
                                    .many = option->get_items_expected_max() > 1});
       continue;
@@ -113,8 +117,9 @@ int written_new(const std::string& file, const std::string& text) {
   std::FILE* out = std::fopen(file.c_str(), "wx");
   if (!out) {
     const bool exists = errno == EEXIST;
-    std::cerr << printable(file) << ": error: "
-              << (exists ? "this file exists, and is not overwritten" : std::strerror(errno)) << '\n';
+    std::cerr << printable(file)
+              << ": error: " << (exists ? "this file exists, and is not overwritten" : std::strerror(errno))
+              << '\n';
     return exit_wrong_input;
   }
   const bool whole = std::fwrite(text.data(), 1, text.size(), out) == text.size();
@@ -125,20 +130,25 @@ int written_new(const std::string& file, const std::string& text) {
 
 }  // namespace
 
-EditorCommands::EditorCommands(CLI::App& app, const std::function<void(CLI::App&)>& add_tables_options) : app_(app) {
+EditorCommands::EditorCommands(CLI::App& app, const std::function<void(CLI::App&)>& add_tables_options)
+    : app_(app) {
   new_ = app.add_subcommand("new", "a commented plan to start from, for a common piece");
   new_->footer(list_of_kinds());
   new_->add_option("KIND", kind_, "the piece")->required()->check(CLI::IsMember(names_of_kinds()));
   new_->add_option("--units", units_, "si or us")->check(CLI::IsMember({"si", "us"}));
-  new_->add_option("-o,--output", output_, "write it to this file, which must not exist, instead of the terminal");
+  new_->add_option("-o,--output", output_,
+                   "write it to this file, which must not exist, instead of the terminal");
 
   schema_ = app.add_subcommand("schema", "the JSON Schema of a file, for the language server of an editor");
   schema_->add_option("FILE", file_kind_, "plan, strength or shift; plan unless named")
       ->check(CLI::IsMember({"plan", "strength", "shift"}));
   add_tables_options(*schema_);
 
-  completion_ = app.add_subcommand("completion", "the script by which a shell completes commands and options");
-  completion_->add_option("SHELL", shell_, "bash, zsh or fish")->required()->check(CLI::IsMember({"bash", "zsh", "fish"}));
+  completion_ =
+      app.add_subcommand("completion", "the script by which a shell completes commands and options");
+  completion_->add_option("SHELL", shell_, "bash, zsh or fish")
+      ->required()
+      ->check(CLI::IsMember({"bash", "zsh", "fish"}));
   add_tables_options(*completion_);
 }
 

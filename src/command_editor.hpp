@@ -15,7 +15,8 @@ namespace firstpick {
 
 class EditorCommands {
  public:
-  // Adds the three commands to `app`, which must outlive this; `add_tables_options` to those that read tables.
+  // Adds the three commands to `app`, which must outlive this; `add_tables_options` to those that read
+  // tables.
   EditorCommands(CLI::App& app, const std::function<void(CLI::App&)>& add_tables_options);
 
   bool chosen() const;

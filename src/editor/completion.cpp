@@ -5,7 +5,8 @@ namespace {
 
 void add(std::vector<PathTo>& list, const CommandWords& command, const std::string& path) {
   list.push_back({path, &command});
-  for (const CommandWords& inner : command.commands) add(list, inner, path + (path.empty() ? "" : " ") + inner.name);
+  for (const CommandWords& inner : command.commands)
+    add(list, inner, path + (path.empty() ? "" : " ") + inner.name);
 }
 
 }  // namespace

@@ -1,4 +1,5 @@
-// Completion scripts of shells, from the commands as the program defines them (command_editor.cpp walks those).
+// Completion scripts of shells, from the commands as the program defines them (command_editor.cpp walks
+// those).
 #pragma once
 
 #include <optional>
@@ -18,7 +19,7 @@ struct Value {  // what may stand behind an option, or as an argument
 struct OptionWords {
   std::vector<std::string> names;  // "-o", "--output"
   std::string description;
-  std::optional<Value> value{};    // a flag has none
+  std::optional<Value> value{};  // a flag has none
 };
 
 struct Argument {

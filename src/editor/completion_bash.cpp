@@ -8,9 +8,12 @@ namespace {
 // What to offer for one value. Names of ours hold no space and no character of the shell; a test says so.
 std::string offered(const Value& value) {
   switch (value.from) {
-    case Value::From::words: return fmt::format("_firstpick_words {}", in_shell_quotes(fmt::format("{}", fmt::join(value.words, "\n"))));
+    case Value::From::words:
+      return fmt::format("_firstpick_words {}",
+                         in_shell_quotes(fmt::format("{}", fmt::join(value.words, "\n"))));
     case Value::From::folders: return "_firstpick_folders";
-    case Value::From::files: return value.suffix.empty() ? "_firstpick_files" : "_firstpick_files " + value.suffix;
+    case Value::From::files:
+      return value.suffix.empty() ? "_firstpick_files" : "_firstpick_files " + value.suffix;
   }
   return {};
 }
@@ -57,7 +60,8 @@ std::string bash_completion(const CommandWords& program) {
           values += fmt::format("    {}) {}; return ;;\n", pattern(path, name), offered(*option.value));
       }
     }
-    options += fmt::format("      {}) _firstpick_words {} ;;\n", in_shell_quotes(path), in_shell_quotes(names));
+    options +=
+        fmt::format("      {}) _firstpick_words {} ;;\n", in_shell_quotes(path), in_shell_quotes(names));
     std::string offer = ":";
     if (!command->arguments.empty()) offer = offered(command->arguments.front().value);
     if (!command->commands.empty()) {

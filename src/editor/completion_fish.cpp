@@ -17,7 +17,8 @@ std::string offered(const Value& value) {
     case Value::From::words: return "-x -a " + in_fish_quotes(fmt::format("{}", fmt::join(value.words, " ")));
     case Value::From::folders: return "-x -a '(__fish_complete_directories)'";
     case Value::From::files:
-      return value.suffix.empty() ? "-r -F" : fmt::format("-x -a '(__fish_complete_suffix {})'", value.suffix);
+      return value.suffix.empty() ? "-r -F"
+                                  : fmt::format("-x -a '(__fish_complete_suffix {})'", value.suffix);
   }
   return {};
 }
@@ -26,7 +27,8 @@ std::string condition(const std::string& path, const CommandWords& command) {
   std::string all = path.empty() ? "__fish_use_subcommand" : "";
   for (std::size_t from = 0; from < path.size();) {
     const std::size_t to = std::min(path.find(' ', from), path.size());
-    all += (all.empty() ? "" : "; and ") + std::string("__fish_seen_subcommand_from ") + path.substr(from, to - from);
+    all += (all.empty() ? "" : "; and ") + std::string("__fish_seen_subcommand_from ") +
+           path.substr(from, to - from);
     from = to + 1;
   }
   if (!path.empty() && !command.commands.empty()) {
@@ -39,7 +41,8 @@ std::string condition(const std::string& path, const CommandWords& command) {
 }  // namespace
 
 std::string fish_completion(const CommandWords& program) {
-  std::string all = fmt::format("# Completion of {0} for fish, written by: {0} completion fish\n\ncomplete -c {0} -f\n", program.name);
+  std::string all = fmt::format(
+      "# Completion of {0} for fish, written by: {0} completion fish\n\ncomplete -c {0} -f\n", program.name);
   for (const auto& [path, command] : all_commands(program)) {
     const std::string start = fmt::format("complete -c {} -n {}", program.name, condition(path, *command));
     for (const CommandWords& inner : command->commands)

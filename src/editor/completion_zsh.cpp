@@ -10,7 +10,8 @@ namespace {
 // Inside a specification of _arguments: brackets and colons mean something there.
 std::string escaped(std::string_view text) {
   std::string all;
-  for (const char c : text) all += (c == '[' || c == ']' || c == ':' || c == '\\') ? std::string("\\") + c : std::string(1, c);
+  for (const char c : text)
+    all += (c == '[' || c == ']' || c == ':' || c == '\\') ? std::string("\\") + c : std::string(1, c);
   return all;
 }
 
@@ -38,7 +39,9 @@ std::string specification(const OptionWords& option, const std::string& name) {
 
 std::string arguments_of(const CommandWords& command, std::string_view indent) {
   std::string all;
-  const auto add = [&](const std::string& text) { all += fmt::format(" \\\n{}  {}", indent, in_shell_quotes(text)); };
+  const auto add = [&](const std::string& text) {
+    all += fmt::format(" \\\n{}  {}", indent, in_shell_quotes(text));
+  };
   for (const OptionWords& option : command.options)
     for (const std::string& name : option.names) add(specification(option, name));
   for (const Argument& argument : command.arguments)
@@ -56,23 +59,24 @@ std::string function_of(const std::string& name, const CommandWords& command) {
     inner += function_of(name + "_" + each.name, each);
   }
   return inner + fmt::format(
-      "{0}() {{\n"
-      "  local curcontext=\"$curcontext\" state line\n"
-      "  local -a commands\n"
-      "  typeset -A opt_args\n"
-      "  _arguments -C{1} \\\n    '1:command:->command' \\\n    '*::argument:->argument'\n"
-      "  case $state in\n"
-      "    (command)\n      commands=(\n{2}      )\n      _describe command commands ;;\n"
-      "    (argument)\n      case $line[1] in\n{3}      esac ;;\n"
-      "  esac\n}}\n\n",
-      name, arguments_of(command, "  "), choices, branches);
+                     "{0}() {{\n"
+                     "  local curcontext=\"$curcontext\" state line\n"
+                     "  local -a commands\n"
+                     "  typeset -A opt_args\n"
+                     "  _arguments -C{1} \\\n    '1:command:->command' \\\n    '*::argument:->argument'\n"
+                     "  case $state in\n"
+                     "    (command)\n      commands=(\n{2}      )\n      _describe command commands ;;\n"
+                     "    (argument)\n      case $line[1] in\n{3}      esac ;;\n"
+                     "  esac\n}}\n\n",
+                     name, arguments_of(command, "  "), choices, branches);
 }
 
 }  // namespace
 
 std::string zsh_completion(const CommandWords& program) {
-  return fmt::format("#compdef {0}\n# Completion of {0} for zsh, written by: {0} completion zsh\n\n{1}_{0} \"$@\"\n",
-                     program.name, function_of("_" + program.name, program));
+  return fmt::format(
+      "#compdef {0}\n# Completion of {0} for zsh, written by: {0} completion zsh\n\n{1}_{0} \"$@\"\n",
+      program.name, function_of("_" + program.name, program));
 }
 
 }  // namespace firstpick::editor

@@ -19,7 +19,8 @@ std::string insert_id(std::size_t index) { return fmt::format("A{}", index + 1);
 
 void write_head(PlanWriter& plan, const NewPiece& piece, UnitSystem units) {
   const bool us = units == UnitSystem::us;
-  plan.note(fmt::format("Plan of a {}, written by: firstpick new {} --units {}", piece.name, piece.name, us ? "us" : "si"));
+  plan.note(fmt::format("Plan of a {}, written by: firstpick new {} --units {}", piece.name, piece.name,
+                        us ? "us" : "si"));
   plan.note("");
   plan.note("Every number marked EXAMPLE is invented: put in that of your drawing. A line such as");
   plan.note("    # stated_weight = ...");
@@ -115,8 +116,8 @@ void write_rigging(PlanWriter& plan, const NewPiece& piece, UnitSystem units) {
   plan.note("One leg to each insert, from the hook; the lengths are an EXAMPLE.");
   plan.line("legs = [");
   for (std::size_t i = 0; i < piece.picks.size(); ++i)
-    plan.line(fmt::format(R"(  {{ to = "{}", length = {}, gear = "chain-1", hardware = "clutch-1" }},)", insert_id(i),
-                          value_in(piece.leg, units)));
+    plan.line(fmt::format(R"(  {{ to = "{}", length = {}, gear = "chain-1", hardware = "clutch-1" }},)",
+                          insert_id(i), value_in(piece.leg, units)));
   plan.line("]");
 }
 

@@ -1,5 +1,5 @@
-// A commented plan to start from, for each common piece. As written it is HOLD: what somebody must measure, read off
-// a tag or see with their own eyes stands there as a comment only.
+// A commented plan to start from, for each common piece. As written it is HOLD: what somebody must measure,
+// read off a tag or see with their own eyes stands there as a comment only.
 #pragma once
 
 #include <span>

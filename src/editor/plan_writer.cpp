@@ -16,8 +16,8 @@ namespace {
 using plan::Key;
 using plan::Kind;
 
-constexpr std::size_t column_of_comments = 44;
-constexpr std::array<std::string_view, 11> us_units = {"in", "ft", "yd", "lb", "lbf", "kip",
+constexpr std::size_t column_of_comments = 44, widest = 110;
+constexpr std::array<std::string_view, 11> us_units = {"in",  "ft",  "yd",  "lb",  "lbf",  "kip",
                                                        "psi", "ksi", "psf", "pcf", "short"};
 
 std::string_view unit_of(Kind kind, UnitSystem units) {
@@ -79,7 +79,8 @@ std::string example_in(UnitSystem units, const Key& key) {
     const auto from = left.find('"');
     const auto to = from == std::string_view::npos ? from : left.find('"', from + 1);
     if (to == std::string_view::npos) return written.append(left);
-    written.append(left.substr(0, from + 1)).append(in_system(left.substr(from + 1, to - from - 1), key.kind, units));
+    written.append(left.substr(0, from + 1))
+        .append(in_system(left.substr(from + 1, to - from - 1), key.kind, units));
     written += '"';
     left.remove_prefix(to + 1);
   }
@@ -92,7 +93,15 @@ const Key& PlanWriter::key_named(std::string_view name) const {
   return *key;
 }
 
-void PlanWriter::note(std::string_view words) { line(words.empty() ? "#" : fmt::format("# {}", words)); }
+void PlanWriter::note(std::string_view words) {
+  while (words.size() > widest - 2) {
+    const std::size_t end = words.rfind(' ', widest - 2);
+    if (end == std::string_view::npos) break;
+    line(fmt::format("# {}", words.substr(0, end)));
+    words.remove_prefix(end + 1);
+  }
+  line(words.empty() ? "#" : fmt::format("# {}", words));
+}
 
 void PlanWriter::open(std::string_view path) {
   section_ = &plan::section(path);
@@ -116,6 +125,10 @@ void PlanWriter::put(std::string written, const Key& key, std::string_view mark)
   std::string comment(mark);
   if (is_new) comment += (comment.empty() ? "" : ": ") + plain(key.doc);
   if (comment.empty()) return line(written);
+  if (std::max(written.size() + 2, column_of_comments) + 2 + comment.size() > widest) {
+    note(comment);
+    return line(written);
+  }
   written.resize(std::max(written.size() + 2, column_of_comments), ' ');
   line(written + "# " + comment);
 }
@@ -141,7 +154,7 @@ void PlanWriter::to_write_inside(std::string_view path) {
   }
   const bool is_new = told_.insert(std::string(path)).second;
   if (is_new) note(fmt::format("{} HOLD without it: {}.", inner.doc, words));
-  note(fmt::format("{} = {{ {} }}", plan::last_part(path), table));
+  line(fmt::format("# {} = {{ {} }}", plan::last_part(path), table));
 }
 
 void PlanWriter::rest_to_write() {

@@ -18,14 +18,14 @@ class PlanWriter {
  public:
   explicit PlanWriter(UnitSystem units) : units_(units) {}
 
-  void note(std::string_view words);           // a line of comment
-  void open(std::string_view path);            // "[[piece.solid]]"
-  void open_to_write(std::string_view path);   // "# [concrete.evidence]": all its keys are facts
+  void note(std::string_view words);          // a line of comment
+  void open(std::string_view path);           // "[[piece.solid]]"
+  void open_to_write(std::string_view path);  // "# [concrete.evidence]": all its keys are facts
   void given(std::string_view key, std::string_view value);
-  void to_write(std::string_view key);                          // with the example of the list
+  void to_write(std::string_view key);  // with the example of the list
   void to_write(std::string_view key, std::string_view value);
-  void to_write_inside(std::string_view path);                  // "# rating = { load = ..., ... }"
-  void rest_to_write();                        // what is left of the section whose absence is HOLD
+  void to_write_inside(std::string_view path);  // "# rating = { load = ..., ... }"
+  void rest_to_write();                         // what is left of the section whose absence is HOLD
   void line(std::string_view text) { text_.append(text).append("\n"); }
 
   const std::string& text() const { return text_; }
@@ -37,11 +37,13 @@ class PlanWriter {
 
   UnitSystem units_;
   const plan::Section* section_ = nullptr;
-  std::set<std::string> done_{}, told_{};  // keys of this section; "section.key" whose words stand there already
+  std::set<std::string> done_{},
+      told_{};  // keys of this section; "section.key" whose words stand there already
   std::string text_{};
 };
 
-// `example` of the list in units of one system: "\"11250 lb\"" as "\"5100 kg\"". Two figures are enough of it.
+// `example` of the list in units of one system: "\"11250 lb\"" as "\"5100 kg\"". Two figures are enough of
+// it.
 std::string example_in(UnitSystem units, const plan::Key& key);
 
 }  // namespace firstpick::editor

@@ -47,7 +47,8 @@ std::string quantity_pattern(Kind kind, Limit limit) {
     return fmt::format("^ *{}({}|{}) *%? *$", sign, fraction, decimal);
   const std::string term = fmt::format("({}|{}) *({})", fraction, decimal, units_of(kind));
   const bool chained = kind == Kind::length || kind == Kind::duration;  // 8 ft 4 in, 14 h 30 min
-  return chained ? fmt::format("^ *{0}{1}( *-? *{1})* *$", sign, term) : fmt::format("^ *{}{} *$", sign, term);
+  return chained ? fmt::format("^ *{0}{1}( *-? *{1})* *$", sign, term)
+                 : fmt::format("^ *{}{} *$", sign, term);
 }
 
 }  // namespace firstpick::editor

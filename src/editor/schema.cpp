@@ -78,8 +78,8 @@ Json value_of(const Key& key, const tables::Tables& tables) {
     case Kind::specimen: return specimen_of(tables);
     case Kind::yes_no: return {{"type", "boolean"}};
     case Kind::moment:
-      return text_like(fmt::format("^[0-9]{{4}}-[0-9]{{2}}-[0-9]{{2}}[Tt ][0-9]{{2}}:[0-9]{{2}}(:[0-9]{{2}}(\\.[0-9]+)?)?{}$",
-                                   zone));
+      return text_like(fmt::format(
+          "^[0-9]{{4}}-[0-9]{{2}}-[0-9]{{2}}[Tt ][0-9]{{2}}:[0-9]{{2}}(:[0-9]{{2}}(\\.[0-9]+)?)?{}$", zone));
     case Kind::date: return text_like("^[0-9]{4}-[0-9]{2}-[0-9]{2}$");
     default: return text_like("^.*$");
   }
@@ -144,7 +144,8 @@ Json shapes_of(const Section& section) {
       if (used && key.required) needed.push_back(key.name);
       if (!used) others[std::string(key.name)] = {{"not", Json::object()}};
     }
-    const Json another = {{"not", {{"properties", {{"shape", {{"enum", {shape}}}}}}, {"required", {"shape"}}}}};
+    const Json another = {
+        {"not", {{"properties", {{"shape", {{"enum", {shape}}}}}}, {"required", {"shape"}}}}};
     Json as_needed = {{"properties", others}};
     if (!needed.empty()) as_needed["required"] = needed;
     all.push_back({{"anyOf", {another, as_needed}}});
@@ -166,7 +167,8 @@ Json object_of(const Section& section, const SectionList& sections, const tables
     description += inner->required ? std::string(" Required.") : " Without it: " + sentence(inner->absent);
     Json property = {{"description", description}};
     Json object = object_of(*inner, sections, tables);
-    property.update(inner->repeated ? list_of(std::move(object), inner->required ? 1 : 0) : std::move(object));
+    property.update(inner->repeated ? list_of(std::move(object), inner->required ? 1 : 0)
+                                    : std::move(object));
     properties[name] = std::move(property);
     if (inner->required) needed.push_back(name);
   }
@@ -189,8 +191,9 @@ std::string schema(const SectionList& sections, std::string_view title, const ta
   const Section& top = plan::section("", sections);
   Json all = {{"$schema", "http://json-schema.org/draft-07/schema#"},
               {"title", title},
-              {"description", sentence(top.doc) + " Written by `firstpick schema` from the list of keys that the program "
-                              "reads by; not all that the program refuses is refused here."}};
+              {"description", sentence(top.doc) +
+                                  " Written by `firstpick schema` from the list of keys that the program "
+                                  "reads by; not all that the program refuses is refused here."}};
   all.update(object_of(top, sections, tables));
   return all.dump(1) + "\n";
 }

@@ -1,7 +1,7 @@
 // The JSON Schema of a file, from the list of keys that its reader uses, for the language servers of editors.
 //
-// It is of draft-07, and keeps to keywords that mean the same from draft-04 on: servers of TOML differ in how far
-// they go. A date or time of TOML is checked as the text that it is written as.
+// It is of draft-07, and keeps to keywords that mean the same from draft-04 on: servers of TOML differ in how
+// far they go. A date or time of TOML is checked as the text that it is written as.
 #pragma once
 
 #include <string>

@@ -64,13 +64,15 @@ class Scan {
   // A quote right behind one that closes: "8'-4"" was meant for inches.
   std::optional<Unreadable> unclosed() const {
     if (inside_ == Inside::long_basic || inside_ == Inside::long_literal)
-      return Unreadable{opened_, "the text that begins here with three quotes is not closed", "it ends with the same three"};
+      return Unreadable{opened_, "the text that begins here with three quotes is not closed",
+                        "it ends with the same three"};
     const char quote = text_[opened_];
     if (opened_ > 0 && text_[opened_ - 1] == quote && quote == '"')
       return Unreadable{opened_, "a quote too many: the text was closed before it",
                         "inches inside quotes are written with in: \"8 ft 4 in\""};
-    return Unreadable{opened_, "this quote is not closed on its line",
-                      quote == '"' ? "write \" at the end of the text too" : "write ' at the end of the text too"};
+    return Unreadable{
+        opened_, "this quote is not closed on its line",
+        quote == '"' ? "write \" at the end of the text too" : "write ' at the end of the text too"};
   }
 
   bool next_are(char quote) const {

@@ -12,7 +12,9 @@ char lower(char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + '
 }  // namespace
 
 std::size_t edit_distance(std::string_view a, std::string_view b, Capitals capitals) {
-  const auto same = [&](char x, char y) { return x == y || (capitals == Capitals::do_not_count && lower(x) == lower(y)); };
+  const auto same = [&](char x, char y) {
+    return x == y || (capitals == Capitals::do_not_count && lower(x) == lower(y));
+  };
   // row[j]: distance from the first i letters of `a` to the first j of `b`; the two rows before are kept.
   std::vector<std::size_t> before_last(b.size() + 1), last(b.size() + 1), row(b.size() + 1);
   std::iota(row.begin(), row.end(), std::size_t{0});
