@@ -19,6 +19,7 @@
 #include "command_board.hpp"
 #include "command_record.hpp"
 #include "command_card.hpp"
+#include "command_editor.hpp"
 #include "command_sheet.hpp"
 #include "command_strength.hpp"
 #include "need_pipeline.hpp"
@@ -50,6 +51,7 @@ constexpr const char* footer =
     "  firstpick sheet piece.toml -o sheet.html  the calculation, line by line, to check by hand\n"
     "  firstpick strength pour.toml        has the concrete its strength, and what says so\n"
     "  firstpick board shift.toml          which piece the crane may take next, of a whole shift\n"
+    "  firstpick new wall-panel -o wp.toml  a commented plan to start from\n"
     "  firstpick tables                    every number with its source; --unconfirmed: those to confirm\n"
     "  firstpick rules                     every rule and what it guards against\n"
     "\n"
@@ -347,6 +349,8 @@ int run(int argc, char** argv) {
   rules_command->add_flag("--json", options.json, "for programs");
   add_tables_options(*rules_command, options);
 
+  const EditorCommands editor_commands(app, [&](CLI::App& command) { add_tables_options(command, options); });
+
   try {
     app.parse(argc, argv);
   } catch (const CLI::ParseError& error) {
@@ -362,6 +366,7 @@ int run(int argc, char** argv) {
   if (*verify_app) return verify_record_command(record);
   if (*card_app) return card(options);
   if (*sheet_app) return sheet(options);
+  if (editor_commands.chosen()) return editor_commands.run([&] { return read_all_tables(options); });
   if (*tables_command) return list_tables(options);
   return list_rules(options);
 }

@@ -32,6 +32,7 @@ const std::map<std::string, std::set<std::string>> may_include = {
     {"output", {"units", "record", "clock", "plan", "piece", "checks", "board", "decision_log"}},
     {"card", {"units", "record", "plan", "piece", "checks"}},
     {"sheet", {"units", "record", "plan", "piece", "checks", "card"}},
+    {"editor", {"units", "record", "tables", "plan"}},
 };
 
 std::string folder_of(const std::string& included) {

@@ -44,6 +44,10 @@ card() {
   rm -f "$1.new.txt"
 }
 
+for kind in plan strength shift; do
+  "$program" schema "$kind" >"docs/schema/$kind.schema.json"
+done
+
 for pour in docs/demo/strength/*.toml; do
   name=tests/golden/$(basename "$pour" .toml)
   answer "$name.strength.txt" strength "$pour" --now 2026-03-03T07:20:00-05:00 --color never
