@@ -22,9 +22,16 @@ struct WorstForce {
   std::string situation;
 };
 
+// A declared load is held against the load itself, with dynamic factor and grip of the form, never behind partial factors.
+Outcome<std::vector<InsertSituation>> situations_for_ratings(const StageFacts& facts) {
+  if (!facts.rules.load_factors || is_assessed(facts.insert_situations) == false) return facts.insert_situations;
+  return on_inserts(facts.gear_situations, facts.plan, facts.rigging, facts.body);
+}
+
 Outcome<WorstForce> largest_force(const StageFacts& facts, std::size_t insert) {
-  if (const auto* gap = std::get_if<NotAssessed>(&facts.insert_situations)) return *gap;
-  const auto& situations = std::get<std::vector<InsertSituation>>(facts.insert_situations);
+  const auto felt = situations_for_ratings(facts);
+  if (const auto* gap = std::get_if<NotAssessed>(&felt)) return *gap;
+  const auto& situations = std::get<std::vector<InsertSituation>>(felt);
   if (situations.empty()) return NotAssessed{"no situation was computed", {}};
   WorstForce worst;
   for (const InsertSituation& situation : situations) {
