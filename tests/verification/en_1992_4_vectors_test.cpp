@@ -193,19 +193,26 @@ TEST_CASE("blow-out of a row: psi_g, corner, thin concrete below the head, eccen
   CHECK(in(kN, N->value) == computed(62.277 * ratio * psi_g / 1.25, 0.001));
   CHECK(step_named(trace, "psi_g").result.number == computed(psi_g, 1e-12));
 
-  // One head in a corner, c_1 = 60, c_2 = 90: psi_s = 0.7 + 0.3 x 90 / 120
-  HeadedFace corner(rectangle(-60.0 * mm, -90.0 * mm, 2e5 * mm, 2e5 * mm));
-  HeadedInsert& insert = corner.add("B", 0.0 * mm, 0.0 * mm, 200.0 * mm);
-  insert.A_brg = A_h;
-  insert.cracked = false;
-  const auto N_corner = assessed(side_blowout(insert, f_ck, model, trace));
-  REQUIRE(N_corner);
-  CHECK(in(kN, N_corner->value) == computed(62.277 * (90.0 + 120.0) * 240.0 / (240.0 * 240.0) * 0.925, 0.001));
+  // One head in a corner, c_1 = 60, c_2 = 110: psi_s = 0.7 + 0.3 x 110 / 120. Nearer, at 90, the other edge blows out too
+  // and allows less: N0 with c_1 = 90, A = (60 + 180) 360 over 360^2, psi_s = 0.7 + 0.3 x 60 / 180.
+  const auto N_corner_kN = [](double c_2_mm) {
+    HeadedFace corner(rectangle(-60.0 * mm, -c_2_mm * mm, 2e5 * mm, 2e5 * mm));
+    HeadedInsert& insert = corner.add("B", 0.0 * mm, 0.0 * mm, 200.0 * mm);
+    insert.A_brg = A_h;
+    insert.cracked = false;
+    Trace silent;
+    return in(kN, assessed(side_blowout(insert, f_ck, eu_rules().headed, silent))->value);
+  };
+  CHECK(N_corner_kN(110.0) == computed(62.277 * (110.0 + 120.0) / 240.0 * 0.975, 0.001));
+  CHECK(N_corner_kN(90.0) == computed(1.5 * 62.277 * 240.0 / 360.0 * 0.8, 0.001));
+}
 
-  insert.h_ef = 119.0 * mm;  // c_1 > 0.5 h_ef on every side
-  CHECK_FALSE(assessed(side_blowout(insert, f_ck, model, trace)));
-  insert.h_ef = 120.0 * mm;
-  CHECK(assessed(side_blowout(insert, f_ck, model, trace)));
+TEST_CASE("blow-out occurs where c_1 <= 0.5 h_ef") {
+  HeadedFace face = one_insert(rectangle(-60.0 * mm, -1e5 * mm, 2e5 * mm, 2e5 * mm), 119.0 * mm, true);
+  Trace trace;
+  CHECK_FALSE(assessed(side_blowout(face.inserts[0], f_ck, eu_rules().headed, trace)));
+  face.inserts[0].h_ef = 120.0 * mm;
+  CHECK(assessed(side_blowout(face.inserts[0], f_ck, eu_rules().headed, trace)));
 }
 
 TEST_CASE("pry-out: k8 1 below 60 mm, 2 from there") {
