@@ -110,6 +110,8 @@ PointLoss after_loss_of(const StageFacts& facts, const std::vector<std::size_t>&
                    .modes = {},
                    .tells_losses = false,
                    .in_words = false};
+  after.as_cracked = facts.as_cracked;
+  after.against_ultimate = true;
   after.insert_situations = on_inserts(after.gear_situations, facts.plan, after.rigging, facts.body);
   after.modes = mode_table(after);
   judge(after, loss);

@@ -112,7 +112,8 @@ std::vector<Finding> piece_cracking(const StageFacts& facts, Trace& trace) {
   Outcome<Resistance<Stress>> rupture = NotAssessed{};
   if (const auto* gap = std::get_if<NotAssessed>(&facts.formula_strength)) rupture = *gap;
   else
-    rupture = resistances::cracking_stress(facts.plan.concrete, std::get<Stress>(facts.formula_strength), facts.rules,
+    rupture = resistances::cracking_stress(facts.plan.concrete, std::get<Stress>(facts.formula_strength),
+                                           facts.body.highest.z - facts.body.lowest.z, facts.rules,
                                            facts.tables, trace);
   trace.add([&] {
     return Step{.words = "factor between the cracking stress and the tension allowed",
@@ -120,7 +121,8 @@ std::vector<Finding> piece_cracking(const StageFacts& facts, Trace& trace) {
                 .sources = {factor.source}};
   });
 
-  Finding finding = compared<Stress>(id, piece.mark, tension, rupture, factor.value.value(), "ACI 318-25 19.2.3.1");
+  Finding finding = compared<Stress>(id, piece.mark, tension, rupture, factor.value.value(),
+                                     facts.rules.cracking.en ? "EN 1992-1-1 3.1.8" : "ACI 318-25 19.2.3.1");
   // A stated check stands in for what the models cannot judge; it mends neither a failure nor missing strength.
   if (std::holds_alternative<NotAssessed>(found) && is_assessed(facts.load) && is_assessed(facts.gear_situations) &&
       is_stated(piece.bending_check))

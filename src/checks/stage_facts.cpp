@@ -5,6 +5,7 @@
 
 #include <fmt/format.h>
 
+#include "checks/cracked_inserts.hpp"
 #include "checks/hung_rigging.hpp"
 #include "checks/insert_modes.hpp"
 #include "checks/piece_bending.hpp"
@@ -247,10 +248,13 @@ StageFacts stage_facts(const plan::Plan& plan, const plan::Stage& stage, const p
   }
   record_stiffness(plan, facts.rigging, tables, trace);
   add_wind(facts, trace);
+  count_cracks(facts, false);
   if (stage.kind == plan::StageKind::turn)
     add_turn(facts);
-  else
+  else {
     add_lift(facts);
+    count_cracks(facts, true);
+  }
   facts.modes = mode_table(facts);
   return facts;
 }

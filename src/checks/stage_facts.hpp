@@ -70,6 +70,8 @@ struct StageFacts {
   std::optional<Outcome<TurnSweep>> turning;          // of a turn stage
   std::optional<Outcome<loads::WindLoad>> wind{};     // where the plan gives its speed
   std::shared_ptr<BendingMemo> bending;               // once computed; the same at any strength of the concrete
+  std::vector<Outcome<resistances::HeadedInsert>> as_cracked{};  // the inserts as this stage counts them; empty: as drawn
+  bool against_ultimate = false;                      // held against what breaks an insert, without factors
   ModeTable modes;                                    // of the inserts, empty where the situations are not assessed
   bool tells_losses = false;  // the report names what the loss of one point asks of the others, even if it does not decide
   bool in_words = true;  // false: who only asks for results is spared the sentences of headed inserts that fail

@@ -67,13 +67,51 @@ std::string counted_in_words(const tables::RuleSet& rules) {
 
 }  // namespace
 
+namespace {
+
+// A partial safety format: what is multiplied by which factor, and what stands over which.
+std::string partial_factors_in_words(const tables::RuleSet& rules) {
+  const tables::En1992HeadedModel& en = *rules.headed.en;
+  const bool moving = rules.insert_load.value == tables::InsertLoad::with_adhesion_and_dynamic;
+  return fmt::format("headed inserts: {} times weight and form parts{}, against "
+                     "characteristic resistances over {} (concrete) or {} f_uk / f_yk, {} or more (steel in tension); "
+                     "declared loads of inserts: no load factor, and {} to failure; legs and crane: no load factor",
+                     rules.load_factors->weight.value.value(),
+                     moving ? fmt::format(" with the dynamic factor, plus {} times the grip of the form",
+                                          rules.load_factors->grip.value.value())
+                            : std::string(),
+                     (en.gamma_c.value * en.gamma_inst.value).value(), en.gamma_s_tension.value.value(),
+                     en.gamma_s_tension_least.value.value(), rules.insert_factor.value.value());
+}
+
+std::string insert_load_in_words(const tables::RuleSet& rules) {
+  if (rules.headed.en && rules.load_factors) return partial_factors_in_words(rules);
+  const double factor = rules.insert_factor.value.value();
+  return rules.insert_load.value == tables::InsertLoad::with_adhesion_and_dynamic
+             ? fmt::format("the insert factor of {} multiplies weight, form parts and grip of the form, with the dynamic factor", factor)
+             : fmt::format("the insert factor of {} multiplies the static weight and form parts only", factor);
+}
+
+// Said only by rule sets that have it.
+void add_what_few_have(const tables::RuleSet& rules, std::vector<std::string>& choices) {
+  if (rules.load_floor)
+    choices.push_back(fmt::format("the whole load of a strip is at least {} times weight and form parts",
+                                  rules.load_floor->value.value()));
+  if (rules.headed.en)
+    choices.push_back("inserts count as in cracked concrete, unless the bending check of the piece passes in the same stage and "
+                      "no edge is near");
+  if (rules.below_floor.value == tables::BelowFloor::refuse)
+    choices.push_back(fmt::format("below {} the formulas of inserts are not used at all",
+                                  print(rules.headed.f_c_least.value, UnitSystem::si)));
+  if (rules.rating_scaling.value == tables::RatingScaling::as_declared)
+    choices.push_back("a declared load of an insert counts only at the strength it is declared for, or above");
+}
+
+}  // namespace
+
 std::vector<std::string> choices_of(const tables::RuleSet& rules) {
-  return {
-      rules.insert_load.value == tables::InsertLoad::with_adhesion_and_dynamic
-          ? fmt::format("the insert factor of {} multiplies weight, form parts and grip of the form, with the dynamic factor",
-                        rules.insert_factor.value.value())
-          : fmt::format("the insert factor of {} multiplies the static weight and form parts only",
-                        rules.insert_factor.value.value()),
+  std::vector<std::string> choices = {
+      insert_load_in_words(rules),
       rules.crane_load.value == tables::CraneLoad::with_adhesion
           ? "the crane is compared with weight, form parts, grip of the form, rigging and block, without the dynamic factor"
           : "the crane is compared with weight, form parts, rigging and block, without grip of the form or dynamic factor",
@@ -92,6 +130,8 @@ std::vector<std::string> choices_of(const tables::RuleSet& rules) {
                   print(rules.maximum_roll.value, UnitSystem::si),
                   print(rules.minimum_tipping_angle.value, UnitSystem::si)),
   };
+  add_what_few_have(rules, choices);
+  return choices;
 }
 
 std::vector<std::string> strength_choices_of(const tables::RuleSet& rules) {

@@ -59,13 +59,15 @@ double use_at(const StageFacts& facts, const demands::TurnedPiece& piece, std::s
       most = std::max(most, use(*mode));
       continue;
     }
-    double tension = 0.0, shear = 0.0;
+    resistances::Uses uses;
     for (const Mode one : all_modes) {
-      double& side = in_tension(one) ? tension : shear;
-      side = std::max(side, use(one));
+      Ratio& side = one == Mode::steel_tension ? uses.steel_tension
+                    : one == Mode::steel_shear ? uses.steel_shear
+                    : in_tension(one)          ? uses.concrete_tension
+                                               : uses.concrete_shear;
+      side = std::max(side, Ratio{use(one)});
     }
-    most = std::max(most, resistances::interaction_utilization(Ratio{tension}, Ratio{shear}, facts.rules.headed, silent)
-                              .value());
+    most = std::max(most, resistances::interaction_utilization(uses, facts.rules.headed, silent).value());
   }
   return most;
 }
