@@ -31,6 +31,9 @@ struct BendingMemo {
 
 Outcome<BendingTension> line_tension(const StageFacts& facts, const ModelChoice& model);
 Outcome<BendingTension> panel_tension(const StageFacts& facts, const ModelChoice& model);
+Outcome<BendingTension> ring_tension(const StageFacts& facts);
+Outcome<BendingTension> box_tension(const StageFacts& facts);
+Outcome<BendingTension> turned_panel_tension(const StageFacts& facts);  // while it is turned, and after
 
 // Of a situation, by the name of its load set; the loads are those that legs carry.
 Outcome<BendingLoads> bending_loads(const StageFacts& facts, const Situation& situation);

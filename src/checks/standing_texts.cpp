@@ -144,11 +144,15 @@ std::vector<std::string> strength_choices_of(const tables::RuleSet& rules) {
 }
 
 // Shrinks as rules arrive; docs/verdict.md holds the same list.
-std::vector<std::string> not_checked(plan::PieceModel model) {
+std::vector<std::string> not_checked(BendingChecked bending) {
   return {
-      model == plan::PieceModel::block ? "cracking and bending of the piece, in any stage"
-                                       : "torsion, bending sideways and shear of the piece, and its bars, in any stage",
-      "bending of the piece while it is turned, drag of the edge, a table that lets go late, a crane that does not follow",
+      bending == BendingChecked::none
+          ? "cracking and bending of the piece, in any stage"
+          : "torsion, bending sideways and shear of the piece (torsion and shear of a ring are), and its bars, in any stage",
+      bending == BendingChecked::turned
+          ? "an edge that rests on uneven ground or is dragged, a table that lets go late, a crane that does not follow"
+          : "bending of the piece while it is turned, drag of the edge, a table that lets go late, a crane that does not "
+            "follow",
       "ties on the vehicle, the ride, what stands or is stored on top, ground that gives way",
       "the swing after one point lets go, and what it asks of beams and sheaves",
       "bending and buckling of lifting beams, and what their plates ask besides the rating",

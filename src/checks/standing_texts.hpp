@@ -22,6 +22,10 @@ std::vector<std::string> cautions_of(const plan::Plan& plan);
 std::vector<std::string> stated_instead(const plan::Plan& plan, const tables::RuleSet& rules, const tables::Tables& tables);
 std::vector<std::string> choices_of(const tables::RuleSet& rules);
 std::vector<std::string> strength_choices_of(const tables::RuleSet& rules);  // those of a strength report
-std::vector<std::string> not_checked(plan::PieceModel model);
+
+// How far the bending of the piece is computed. none: a block, or a piece that may crack. as_cast: any model, hung as it was
+// cast. turned: a panel, while it is turned and after, too.
+enum class BendingChecked { none, as_cast, turned };
+std::vector<std::string> not_checked(BendingChecked bending);
 
 }  // namespace firstpick::checks
