@@ -18,10 +18,11 @@ namespace firstpick::checks {
 namespace {
 
 // The rules that know what breaks: their nominal resistance is the ultimate one.
-constexpr std::array<std::string_view, 10> of_survivors{
+constexpr std::array<std::string_view, 15> of_survivors{
     "hardware-factor",     "hardware-overload",    "insert-steel-tension", "insert-steel-shear",
     "insert-breakout",     "insert-pullout",       "insert-side-blowout",  "insert-edge-breakout",
-    "insert-pryout",       "insert-interaction"};
+    "insert-pryout",       "insert-interaction",   "loop-bond",            "loop-steel",
+    "loop-breakout",       "plate-steel",          "plate-punching"};
 
 // Rules that are held against the ultimate: the factor on the inserts is one.
 tables::RuleSet without_insert_factor(const tables::RuleSet& rules) {

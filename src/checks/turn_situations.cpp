@@ -6,6 +6,7 @@
 #include <fmt/format.h>
 
 #include "checks/insert_modes.hpp"
+#include "checks/loop_pull.hpp"
 #include "demands/worst_angle.hpp"
 #include "resistances/interaction.hpp"
 #include "units/print.hpp"
@@ -72,6 +73,19 @@ double use_at(const StageFacts& facts, const demands::TurnedPiece& piece, std::s
   return most;
 }
 
+// What a loop is asked for at an angle: the pull in its more loaded leg, or its lean.
+double loop_use_at(const StageFacts& facts, const demands::TurnedPiece& piece, std::size_t insert, bool lean, Angle angle) {
+  const auto felt = on_inserts(situations_at({piece}, {angle}, facts.plan.piece.units), facts.plan, facts.rigging,
+                               facts.body);
+  if (!is_assessed(felt)) return std::nan("");
+  double most = 0.0;
+  for (const InsertSituation& situation : std::get<std::vector<InsertSituation>>(felt)) {
+    const LoopPull pull = loop_pull(facts.plan.inserts[insert], situation, insert);
+    if (pull.whole > Force{}) most = std::max(most, lean ? pull.lean.value() : pull.leg.value());
+  }
+  return most;
+}
+
 std::vector<Angle> worst_for_inserts(const StageFacts& facts, const demands::TurnedPiece& piece,
                                      const std::vector<Angle>& samples) {
   std::vector<std::optional<Mode>> ways{std::nullopt};
@@ -79,8 +93,13 @@ std::vector<Angle> worst_for_inserts(const StageFacts& facts, const demands::Tur
   std::vector<Angle> found;
   for (const plan::Leg& leg : facts.rigging->legs) {
     const auto insert = std::ranges::find(facts.plan.inserts, leg.to, &plan::Insert::id);
-    if (insert == facts.plan.inserts.end() || insert->kind != "headed") continue;
+    if (insert == facts.plan.inserts.end()) continue;
     const auto index = static_cast<std::size_t>(insert - facts.plan.inserts.begin());
+    if (is_lifting_loop(insert->kind))
+      for (const bool lean : {false, true})
+        found.push_back(demands::worst_angle(
+            samples, [&](Angle angle) { return loop_use_at(facts, piece, index, lean, angle); }));
+    if (insert->kind != "headed") continue;
     for (const auto& mode : ways)
       found.push_back(demands::worst_angle(
           samples, [&](Angle angle) { return use_at(facts, piece, index, mode, angle); }));

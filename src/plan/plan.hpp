@@ -164,9 +164,23 @@ struct MarkedSize {                   // the load class stamped on an insert or 
 
 enum class MadeFor { lifting, connection };
 
+struct Loop {                         // of bar, strand or wire rope: both legs go into the concrete
+  std::optional<Length> diameter;     // of the bar, of one strand, of the rope
+  std::optional<long long> strands;   // that lie side by side in the loop
+  std::optional<Length> offset;       // by how much one strand stands higher than another; zero: level
+  std::optional<Length> leg_length;   // embedded, of one leg along its line, bends included
+  std::optional<Force> breaking_load; // of one strand, of the rope, from its certificate
+  std::optional<Length> bend_radius;  // smallest, inside
+  std::optional<Angle> opening;       // between the two legs where they meet above the concrete
+  std::optional<Length> pin;          // diameter of what goes through the loop, where that is no hook
+  std::optional<Length> minimum_edge; // that the engineer's design or test asks for
+  std::optional<Stress> bond;         // stated by the engineer instead of the table's
+  Place place;
+};
+
 struct Insert {
   std::string id;
-  std::string kind;                   // "headed" or "rated" are evaluated; other words of the trade are HOLD
+  std::string kind;                   // headed, rated, loops, plate, threaded; other words of the trade are HOLD
   Position at;
   std::optional<Length> embedment;    // effective, to the bearing side of the head
   std::optional<Length> shank;        // diameter
@@ -182,6 +196,9 @@ struct Insert {
   std::optional<MarkedSize> size;
   std::optional<MadeFor> made_for;
   std::string engineers_document;     // allows an eye of bent bar, or a toggle
+  std::optional<Loop> loop;
+  std::optional<Length> washer;       // side of the square plate on the far face, of a through-bolt
+  std::optional<Length> thread, thread_engagement;  // diameter of the thread; how far the screw-in part is in
   Place place;
 };
 

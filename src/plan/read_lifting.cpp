@@ -16,6 +16,23 @@ Rating read_rating(const toml::table& table, Reading& reading) {
   return rating;
 }
 
+Loop read_loop(const toml::table& table, Reading& reading) {
+  Fields in(table, section("insert.loop"), reading);
+  Loop loop;
+  loop.place = in.place();
+  loop.diameter = in.quantity<Length>("diameter");
+  loop.strands = in.whole("strands");
+  loop.offset = in.quantity<Length>("offset");
+  loop.leg_length = in.quantity<Length>("leg_length");
+  loop.breaking_load = in.quantity<Force>("breaking_load");
+  loop.bend_radius = in.quantity<Length>("bend_radius");
+  loop.opening = in.quantity<Angle>("opening");
+  loop.pin = in.quantity<Length>("pin");
+  loop.minimum_edge = in.quantity<Length>("minimum_edge");
+  loop.bond = in.quantity<Stress>("bond");
+  return loop;
+}
+
 }  // namespace
 
 Insert read_insert(const toml::table& table, Reading& reading) {
@@ -46,6 +63,10 @@ Insert read_insert(const toml::table& table, Reading& reading) {
   insert.size = in.marked_size("size");
   insert.made_for = in.choice<MadeFor>("made_for", purpose_words);
   insert.engineers_document = in.line("engineers_document");
+  if (const toml::table* loop = in.inside("insert.loop")) insert.loop = read_loop(*loop, reading);
+  insert.washer = in.quantity<Length>("washer");
+  insert.thread = in.quantity<Length>("thread");
+  insert.thread_engagement = in.quantity<Length>("thread_engagement");
   return insert;
 }
 

@@ -101,7 +101,7 @@ std::optional<Sourced<Stress>> rating_basis(EntryReader& read) {
 std::vector<Mandatory> read_mandatory(const TableFile& file, Faults& faults) {
   static const std::vector<std::string_view> scopes = {"piece",  "rigging", "crane",         "leg",
                                                        "gear",   "insert",  "headed insert", "rated insert",
-                                                       "beam",   "sheave"};
+                                                       "beam",   "sheave",  "loop insert",   "plate insert"};
   std::vector<Mandatory> all;
   for (const toml::table* table : tables_of(file, "mandatory", faults)) {
     Fields fields(file, *table, "[[mandatory]]", faults);

@@ -7,6 +7,7 @@
 #include <fmt/format.h>
 
 #include "tables/entry.hpp"
+#include "tables/cast_in_tables.hpp"
 #include "tables/fields.hpp"
 #include "tables/read_rule_set.hpp"
 #include "tables/strength_tables.hpp"
@@ -133,6 +134,8 @@ std::variant<Tables, std::vector<Diagnostic>> read_tables(const std::filesystem:
   });
   if (tables.contains("acceptance.toml"))
     result.acceptance = read_table(tables, "acceptance.toml", faults, acceptance_limits);
+  if (tables.contains("loops.toml")) result.loops = read_table(tables, "loops.toml", faults, loop_model);
+  if (tables.contains("plates.toml")) result.plates = read_table(tables, "plates.toml", faults, plate_model);
   read_rule_sets(result, tables, faults);
   add_entries(result, tables, files);
   if (faults.empty()) return result;

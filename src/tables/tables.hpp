@@ -10,6 +10,7 @@
 
 #include "record/diagnostic.hpp"
 #include "record/source.hpp"
+#include "tables/cast_in_models.hpp"
 #include "tables/rule_set.hpp"
 #include "units/quantity.hpp"
 
@@ -95,6 +96,8 @@ struct Tables {
   std::map<std::string, GrowthCurve> growth_curves;
   std::vector<GrowthBand> growth_bands;         // youngest first
   std::optional<AcceptanceLimits> acceptance;   // absent only in tables made by hand
+  std::optional<LoopModel> loops;               // the same
+  std::optional<PlateModel> plates;             // the same
   std::vector<Source> entries;          // every entry of every table, in file order: for `firstpick tables`
   std::string content;                  // every byte read, in reading order: for the fingerprint
   std::vector<std::string> overridden;  // ids of entries that the plant's directory replaced
