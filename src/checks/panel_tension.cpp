@@ -20,10 +20,7 @@ namespace {
 
 constexpr double even_within = 0.02;  // distance of the grip's centre from the panel's, over the size
 
-struct InFace {  // coordinates in the face of the inserts, the first insert at zero
-  const piece::InsertSite& site;
-  Position origin;
-
+struct InFace : PanelInFace {
   plan::PlanarPoint at(const Position& p) const {
     const Position off = p - origin;
     return {dot(site.u, off), dot(site.v, off)};
@@ -73,7 +70,10 @@ Outcome<BendingTension> panel_tension(const StageFacts& facts, const ModelChoice
   if (!model.flat)
     return NotAssessed{"the piece is not a panel of one thickness with its inserts in its top face",
                        "[piece] model = \"line\" where it is a beam, or bending_check: name the engineer's own check of its bending"};
-  const InFace face{facts.body.sites.front(), facts.plan.inserts.front().at};
+  BendingReuse* const reuse = facts.bending->reuse.get();
+  const bool known = reuse && reuse->panel_face;
+  const InFace face{known ? *reuse->panel_face
+                          : PanelInFace{facts.body.sites.front(), facts.plan.inserts.front().at}};
   const Length thickness = facts.body.highest.z - facts.body.lowest.z;
   const UnitSystem units = facts.plan.piece.units;
 
@@ -90,7 +90,8 @@ Outcome<BendingTension> panel_tension(const StageFacts& facts, const ModelChoice
     if (auto refused = uneven_grip(facts, std::get<BendingLoads>(loads))) return *std::move(refused);
     panel.loads.push_back(panel_load(facts, std::get<BendingLoads>(loads), face, thickness));
   }
-  const auto bent = demands::panel_bending(panel);
+  if (reuse && !known) reuse->panel_face = face, reuse->panel = demands::PanelEstimate::of(panel);
+  const auto bent = reuse && reuse->panel ? reuse->panel->bending(panel.loads) : demands::panel_bending(panel);
   if (const auto* missing = std::get_if<NotAssessed>(&bent)) return *missing;
 
   BendingTension worst;

@@ -37,6 +37,7 @@ std::vector<std::string_view> fixed_words(Words words) {
     case Words::turn_methods: return list(turn_method_words);
     case Words::landings: return list(landing_words);
     case Words::restraints: return list(restraint_words);
+    case Words::leg_lengths: return list(leg_length_words);
     default: return {};
   }
 }

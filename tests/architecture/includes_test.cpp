@@ -29,7 +29,8 @@ const std::map<std::string, std::set<std::string>> may_include = {
     {"checks", {"units", "record", "tables", "plan", "piece", "strength", "loads", "demands", "resistances"}},
     {"board", {"units", "record", "clock", "tables", "plan", "piece", "strength", "checks"}},
     {"decision_log", {"record"}},
-    {"output", {"units", "record", "clock", "plan", "piece", "checks", "board", "decision_log"}},
+    {"layout", {"units", "record", "tables", "plan", "piece", "strength", "loads", "demands", "resistances", "checks"}},
+    {"output", {"units", "record", "clock", "plan", "piece", "checks", "board", "decision_log", "layout"}},
     {"card", {"units", "record", "plan", "piece", "checks"}},
     {"sheet", {"units", "record", "plan", "piece", "checks", "card"}},
 };
