@@ -20,6 +20,7 @@
 #include "command_record.hpp"
 #include "command_card.hpp"
 #include "command_editor.hpp"
+#include "command_layout.hpp"
 #include "command_sheet.hpp"
 #include "command_strength.hpp"
 #include "need_pipeline.hpp"
@@ -47,6 +48,7 @@ constexpr const char* footer =
     "  firstpick check piece.toml          the verdict, why, and what governs\n"
     "  firstpick check piece.toml --steps  the calculation behind it, line by line\n"
     "  firstpick need piece.toml           the strength that each stage needs, and what decides it\n"
+    "  firstpick layout piece.toml -o moved.toml  where to pick: the least used layout that the plan allows\n"
     "  firstpick card piece.toml -o card.pdf   one page for the crane operator\n"
     "  firstpick sheet piece.toml -o sheet.html  the calculation, line by line, to check by hand\n"
     "  firstpick strength pour.toml        has the concrete its strength, and what says so\n"
@@ -62,7 +64,7 @@ constexpr const char* footer =
 struct Options {
   std::vector<std::string> plans;
   std::string rules, tables, plant, color = "auto", filter, now, picture, html, record, by, head, stage, paper = "a4";
-  bool json = false, csv = false, all = false, steps = false, unconfirmed = false, watch = false;
+  bool json = false, csv = false, all = false, steps = false, unconfirmed = false, watch = false, replace = false;
 };
 
 std::string environment(const char* name) {
@@ -192,6 +194,16 @@ int need(const Options& options) {
   return exit_status(worst);
 }
 
+int layout(const Options& options) {
+  const auto tables = read_all_tables(options);
+  if (!tables) return exit_wrong_input;
+  const auto text = contents(options.plans.front());
+  if (!text) return exit_wrong_input;
+  return layout_command({.file = options.plans.front(), .rules = options.rules, .output = options.picture,
+                         .json = options.json, .replace = options.replace,
+                         .tells_progress = isatty(STDERR_FILENO) != 0, .width = terminal_width()}, *tables, *text);
+}
+
 // This and board() are the places that read the clock.
 int strength(const Options& options) {
   const auto tables = read_all_tables(options);
@@ -302,6 +314,14 @@ int run(int argc, char** argv) {
   need_command->add_flag("--json", options.json, "for programs: SI, the unit in the key");
   add_tables_options(*need_command, options);
 
+  CLI::App* layout_app = app.add_subcommand("layout", "where to pick: the least used layout that the plan allows");
+  layout_app->add_option("PLAN", options.plans, "plan file, with [layout]")->required()->expected(1);
+  layout_app->add_option("-o,--output", options.picture, "write the plan with the picks there, comments kept");
+  layout_app->add_flag("--replace", options.replace, "the output may be a file that is there, PLAN itself too");
+  layout_app->add_option("--rules", options.rules, "rule set, instead of the one the plan names");
+  layout_app->add_flag("--json", options.json, "for programs: SI, the unit in the key");
+  add_tables_options(*layout_app, options);
+
   CLI::App* strength_app = app.add_subcommand("strength", "has the concrete its strength, and what says so");
   strength_app->add_option("FILE", options.plans, "strength file or plan")->required()->expected(1);
   strength_app->add_option("--rules", options.rules, "rule set, instead of the one the file names");
@@ -358,6 +378,7 @@ int run(int argc, char** argv) {
   }
   if (*check_command) return check(options);
   if (*need_command) return need(options);
+  if (*layout_app) return layout(options);
   if (*strength_app) return strength(options);
   if (*board_app) return board(options);
   const RecordCommand record{.file = options.record, .head = options.head, .json = options.json, .csv = options.csv,

@@ -81,7 +81,9 @@ void look_at(BendingTension& worst, const demands::PanelBending& bending, const 
 }
 
 Outcome<BendingTension> panel_tension(const StageFacts& facts, const ModelChoice&) {
-  const auto face = panel_face(facts.plan, facts.body);
+  BendingReuse* const reuse = facts.bending->reuse.get();
+  const bool known = reuse && reuse->panel_face;
+  const auto face = known ? reuse->panel_face : panel_face(facts.plan, facts.body);
   if (!face) return no_panel();
   demands::Panel panel = plate_of(facts, *face);
   const auto& situations = std::get<std::vector<Situation>>(facts.gear_situations);
@@ -91,7 +93,8 @@ Outcome<BendingTension> panel_tension(const StageFacts& facts, const ModelChoice
     if (auto refused = uneven_grip(facts, std::get<BendingLoads>(loads))) return *std::move(refused);
     panel.loads.push_back(panel_load(facts, std::get<BendingLoads>(loads), *face));
   }
-  const auto bent = demands::panel_bending(panel);
+  if (reuse && !known) reuse->panel_face = face, reuse->panel = demands::PanelEstimate::of(panel);
+  const auto bent = reuse && reuse->panel ? reuse->panel->bending(panel.loads) : demands::panel_bending(panel);
   if (const auto* missing = std::get_if<NotAssessed>(&bent)) return *missing;
 
   BendingTension worst;

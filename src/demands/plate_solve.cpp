@@ -150,6 +150,14 @@ std::optional<PlateSolution> PlateSolver::solve(double pressure, const std::vect
   return solution;
 }
 
+std::optional<std::array<PlateShare, 3>> PlateSolver::shares(const PlatePoint& p) const {
+  const auto place = grid_->find(p);
+  if (!place) return {};
+  const auto& corners = grid_->mesh.triangles[place->triangle];
+  return std::array<PlateShare, 3>{PlateShare{corners[0], 1.0 - place->share_2 - place->share_3},
+                                   PlateShare{corners[1], place->share_2}, PlateShare{corners[2], place->share_3}};
+}
+
 std::optional<PlateSolution> solve_plate(const PlateMesh& mesh, const PlateProblem& problem) {
   return PlateSolver(mesh, problem).solve(problem.pressure, problem.loads);
 }

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "plan/fields.hpp"
+#include "plan/layout.hpp"
 
 namespace firstpick::plan {
 
@@ -18,5 +19,6 @@ Turn read_turn(const toml::table& table, const Stage& stage, Reading& reading);
 Landing read_landing(const toml::table& table, Reading& reading);
 ScaleReading read_scale_reading(const toml::table& table, Reading& reading);
 Stage read_stage(const toml::table& table, Reading& reading);
+Layout read_layout(const toml::table& table, Reading& reading);
 
 }  // namespace firstpick::plan

@@ -35,6 +35,7 @@ constexpr std::array<std::string_view, 4> hardware_kind_words = {"clutch", "scre
 constexpr std::array<std::string_view, 4> maturity_function_words = {
     "nurse-saul", "arrhenius", "freiesleben-hansen-pedersen", "en-1992-1-1"};
 constexpr std::array<std::string_view, 3> strength_curve_words = {"hyperbolic", "exponential", "logarithmic"};
+constexpr std::array<std::string_view, 2> leg_length_words = {"keep-length", "keep-angle"};
 constexpr std::array<std::string_view, 6> direction_words = {"+x", "-x", "+y", "-y", "+z", "-z"};
 
 // The value of an enum whose words are `words`.

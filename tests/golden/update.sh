@@ -54,6 +54,9 @@ for pour in docs/demo/strength/*.toml; do
   answer "$name.strength.json" strength "$pour" --now 2026-03-03T07:20:00-05:00 --json
 done
 
+answer tests/golden/wall-panel.layout.txt layout docs/demo/layout/wall-panel.toml
+answer tests/golden/wall-panel.layout.json layout docs/demo/layout/wall-panel.toml --json
+
 answer tests/golden/shift.board.txt board docs/demo/shift.toml --now 2026-03-03T07:45:00 --color never
 answer tests/golden/shift.board.json board docs/demo/shift.toml --now 2026-03-03T07:45:00 --json
 answer tests/golden/shift.board.csv board docs/demo/shift.toml --now 2026-03-03T07:45:00 --csv
