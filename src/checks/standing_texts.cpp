@@ -42,6 +42,10 @@ std::vector<std::string> stated_instead(const plan::Plan& plan, const tables::Ru
                                 own == rules.dynamic_factor.end() ? "none" : own->second.source.value_text));
   }
   for (const plan::Stage& stage : plan.stages)
+    if (stage.wind_speed)
+      texts.push_back(fmt::format("stage {}: judged in gusts of up to {}, by the plan", plan::word_for(stage.kind),
+                                  print(*stage.wind_speed, plan.piece.units, Rounding::down)));
+  for (const plan::Stage& stage : plan.stages)
     if (stage.wind_coefficient)
       texts.push_back(fmt::format("stage {}: wind coefficient {} as the plan states it; the table has {}",
                                   plan::word_for(stage.kind), print_number(stage.wind_coefficient->value(), 4),

@@ -54,3 +54,28 @@ TEST_CASE("the list of what is not checked is not empty and repeats nothing") {
   std::ranges::sort(list);
   CHECK(std::ranges::adjacent_find(list) == list.end());
 }
+
+TEST_CASE("stages without wind_speed are judged in still air, and a caution says so") {
+  plan::Plan plan;
+  plan::Stage strip, yard;
+  yard.kind = plan::StageKind::yard;
+  plan.stages = {strip, yard};
+  REQUIRE(cautions_of(plan).size() == 1);
+  CHECK(cautions_of(plan).front().find("still air:") != std::string::npos);
+  plan.stages[0].wind_speed = 6.0 * m_per_s;
+  REQUIRE(cautions_of(plan).size() == 1);
+  CHECK(cautions_of(plan).front().find("still air (yard):") != std::string::npos);
+  plan.stages[1].wind_speed = 0.0 * m_per_s;
+  CHECK(cautions_of(plan).empty());
+}
+
+TEST_CASE("a speed of the wind and a coefficient that the plan states are told") {
+  plan::Plan plan;
+  plan.stages = {plan::Stage{}};
+  plan.stages[0].wind_speed = 6.0 * m_per_s;
+  plan.stages[0].wind_coefficient = Ratio{1.8};
+  const auto told = stated_instead(plan, hand_made_rules(), hand_made_tables());
+  REQUIRE(told.size() == 2);
+  CHECK(told[0].find("gusts of up to 6.00 m/s") != std::string::npos);
+  CHECK(told[1].find("wind coefficient 1.8") != std::string::npos);
+}
