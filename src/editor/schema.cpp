@@ -36,8 +36,10 @@ Json json_of(const toml::node& node) {
   return list;
 }
 
-// As a plan writes it; a date or time as text.
-Json example_as_json(const Key& key) {
+// As a plan writes it; a date or time as text. A word that the list leaves open ("...") is the first of its
+// table.
+Json example_as_json(const Key& key, const tables::Tables& tables) {
+  if (key.kind == Kind::word && key.example == "\"...\"") return plan::words_of(key.words, tables).at(0);
   if (key.kind == Kind::moment || key.kind == Kind::date) return std::string(key.example);
   const auto parsed = tables::parse_toml("", fmt::format("x = {}", key.example));
   const auto* table = std::get_if<toml::table>(&parsed);
@@ -128,7 +130,7 @@ std::string description_of(const Key& key) {
 }
 
 Json property_of(const Key& key, const tables::Tables& tables) {
-  Json property = {{"description", description_of(key)}, {"examples", Json::array({example_as_json(key)})}};
+  Json property = {{"description", description_of(key)}, {"examples", Json::array({example_as_json(key, tables)})}};
   property.update(values_of(key, tables));
   return property;
 }
