@@ -160,7 +160,11 @@ std::vector<Finding> piece_cracking(const StageFacts& facts, Trace& trace) {
       finding.text = fmt::format("{} of tension at the {}, {} is allowed before it cracks",
                                  firstpick::print(bent->tension, piece.units, Rounding::up), bent->where,
                                  firstpick::print(std::get<Stress>(*finding.capacity), piece.units, Rounding::down));
-      finding.remedy = bent->some_legs_only
+      finding.remedy = model.known == Known::ring
+                           ? "a beam or frame whose legs hang upright, more legs evenly round, or more strength"
+                       : model.known == Known::box
+                           ? "picks nearer the walls, a beam whose legs hang upright, or more strength"
+                       : bent->some_legs_only
                            ? "gear that shares the load between all legs, a strongback, picks that halve the spans, or "
                              "more strength"
                            : "a strongback, picks that halve the spans, steeper legs, or more strength";

@@ -1,8 +1,10 @@
 // Derived from the shape, the first that fits:
 //
+//   ring    round, of one rectangular section (round_and_box.hpp), its wall narrower than n_panel times its height
 //   panel   top face x thickness is the volume, inserts in its faces or edges; its lesser side at least n_panel thicknesses
 //   line    the longer level extent at least n_line times the other and the height
-//   block   neither: a ring or a box (round_and_box.hpp) is computed; of any other block bending is not computed. Passes with a note where it is small and stocky:
+//   box     slabs and walls round a barrel right through (round_and_box.hpp); ring and box are blocks of which more is known
+//   block   none of them: bending is not computed. Passes with a note where it is small and stocky:
 //
 //           L <= n_block * t  and  L <= L_block       L: greater level side; t = 2 volume / surface, the mean thickness
 //
@@ -39,9 +41,11 @@ ModelChoice piece_model(const plan::Plan& plan, const piece::Body& body, const t
                      .flat = panel_face(plan, body).has_value()};
   const double n_panel = limits.panel_slenderness.value.value(), n_line = limits.line_slenderness.value.value();
   const bool is_line = longer >= n_line * shorter && longer >= n_line * extent.z;
-  if (choice.flat && shorter >= n_panel * extent.z) choice.model = plan::PieceModel::panel;
+  // A round wall is no plate, however wide the ring: its wall is narrow against its height.
+  const auto ring = ring_shape(body);
+  if (ring && is_slender(*ring, limits) && ring->outside - ring->inside < n_panel * ring->depth) choice.known = Known::ring;
+  else if (choice.flat && shorter >= n_panel * extent.z) choice.model = plan::PieceModel::panel;
   else if (is_line) choice.model = plan::PieceModel::line;
-  else if (const auto ring = ring_shape(body); ring && is_slender(*ring, limits)) choice.known = Known::ring;
   else if (const auto box = box_shape(body); box && is_slender(*box, limits)) choice.known = Known::box;
   if (!plan.piece.model) return choice;
   choice.stated = true;

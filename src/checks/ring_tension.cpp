@@ -87,8 +87,7 @@ Outcome<BendingTension> ring_tension(const StageFacts& facts) {
     const demands::RingSection& section = std::get<demands::RingState>(state).most_tension();
     if (!worst.where.empty() && !(section.tension > worst.tension)) continue;
     worst = {section.tension,
-             fmt::format("{} of the ring, {} round from +x", section.bending < Moment{} ? "top" : "bottom",
-                         firstpick::print(section.at, units)),
+             fmt::format("wall of the ring, {} round from +x", firstpick::print(section.at, units)),
              situation.name, abs(section.bending), situation.some_legs_only};
   }
   if (worst.where.empty()) return NotAssessed{"no situation loads the piece", {}};
