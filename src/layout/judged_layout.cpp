@@ -13,12 +13,15 @@ namespace {
 
 bool of_the_test(std::string_view rule) { return rule == "strength-evidence" || rule == "evidence-age"; }
 
-// Of every rule and the coverage guard, as checks::evaluate_stage has them.
-std::vector<checks::Finding> all_findings(const checks::StageFacts& facts) {
+// Of every rule and the coverage guard, as checks::evaluate_stage has them; the test itself taken as good where there is none.
+std::vector<checks::Finding> all_findings(const checks::StageFacts& facts, bool is_tested) {
   Trace silent;
   std::vector<checks::Finding> all;
-  for (const checks::Rule& rule : checks::all_rules())
-    for (checks::Finding& finding : checks::judge(rule, facts, silent)) all.push_back(std::move(finding));
+  for (const checks::Rule& rule : checks::all_rules()) {
+    if (!is_tested && of_the_test(rule.id)) all.push_back(checks::passed(rule.id, facts.plan.piece.mark));
+    else
+      for (checks::Finding& finding : checks::judge(rule, facts, silent)) all.push_back(std::move(finding));
+  }
   for (checks::Finding& gap : checks::coverage_gaps(facts, all)) all.push_back(std::move(gap));
   return all;
 }
@@ -43,7 +46,7 @@ JudgedLayout judged_layout(const plan::Plan& plan, const piece::Body& body, cons
   for (std::size_t stage = 0; stage < plan.stages.size(); ++stage) {
     checks::StageFacts facts = checks::stage_facts(plan, plan.stages[stage], body, anchorage, rules, tables, silent);
     facts.bending->reuse = reuse;
-    facts.in_words = false;
+    facts.in_words = !reuse;
     StageStrength strength;
     const auto* shown = std::get_if<Stress>(&facts.usable_strength);
     const auto* required = std::get_if<Stress>(&facts.required_strength);
@@ -52,10 +55,14 @@ JudgedLayout judged_layout(const plan::Plan& plan, const piece::Body& body, cons
     strength.value = shown ? *shown : required ? *required : rules.minimum_strength.value;
     std::vector<checks::Finding> all;
     if (shown || !reuse) {
-      all = all_findings(facts);
+      all = all_findings(facts, true);
       verdict = std::max(verdict, checks::verdict_of(all));
     }
-    if (!shown) all = all_findings(checks::with_strength(facts, strength.value));
+    if (!shown) {
+      checks::StageFacts supposed = checks::with_strength(facts, strength.value);
+      supposed.in_words = !reuse;
+      all = all_findings(supposed, false);
+    }
     for (checks::Finding& finding : all)
       if (!of_the_test(finding.rule)) made.findings.push_back(judged(stage, std::move(finding)));
     made.strengths.push_back(strength);

@@ -41,13 +41,14 @@ std::string governing_of(const LayoutReport& report, std::size_t width) {
 }
 
 std::string places_of(const LayoutReport& report) {
-  std::string out = fmt::format("\n  {}{}{}{}{}\n", padded("insert", 10), padded_left("x", 19), padded_left("y", 17),
-                                padded_left("z", 15), padded_left("moves", 13));
+  std::string out = fmt::format("\n  {}{}{}{}{}\n", padded("insert", 12), padded_left("x", 18), padded_left("y", 18),
+                                padded_left("z", 13), padded_left("moves", 17));
   const auto column = [&](Length length) { return print(length, report.units); };
   for (const layout::MovedInsert& insert : report.inserts) {
     const auto row = [&](std::string_view first, std::string_view when, const Position& p, const std::string& by) {
-      out += fmt::format("  {}{}{}{}{}{}\n", padded(first, 6), padded(when, 6), padded_left(column(p.x), 17),
-                         padded_left(column(p.y), 17), padded_left(column(p.z), 15), padded_left(by, 13));
+      out += fmt::format("  {}{}{}{}{}{}\n", padded(first, 6), padded(when, 6), padded_left(column(p.x), 18),
+                         padded_left(column(p.y), 18), padded_left(column(p.z), 13), padded_left(by, 17));
+      while (out.ends_with(" \n")) out.erase(out.size() - 2, 1);
     };
     row(printable(insert.id), "from", insert.before, "");
     row("", "to", insert.after, column(insert.by));

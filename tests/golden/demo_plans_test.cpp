@@ -12,7 +12,9 @@
 #include <vector>
 
 #include "card/lift_card.hpp"
+#include "layout_pipeline.hpp"
 #include "output/json.hpp"
+#include "output/layout.hpp"
 #include "output/strength_json.hpp"
 #include "output/strength_text.hpp"
 #include "output/terminal.hpp"
@@ -65,6 +67,17 @@ TEST_CASE("the terminal text of the demo plans is as it was") {
     const std::string now = without_fingerprint(output::terminal(report_on(plan), {}));
     CHECK(first_difference(contents_of(golden_file(plan, ".txt")), now) == "");
   }
+}
+
+TEST_CASE("what firstpick layout says of its demo is as it was") {
+  const std::string plan = "docs/demo/layout/wall-panel.toml";
+  const auto answer = layout_of_plan(plan, contents_of(plan), {}, real_tables());
+  REQUIRE(std::holds_alternative<layout::LayoutReport>(answer));
+  const auto& report = std::get<layout::LayoutReport>(answer);
+  CHECK(first_difference(contents_of("tests/golden/wall-panel.layout.txt"),
+                         without_fingerprint(output::layout_text(report, "", 80))) == "");
+  CHECK(first_difference(contents_of("tests/golden/wall-panel.layout.json"),
+                         without_fingerprint(output::layout_json(report, ""))) == "");
 }
 
 TEST_CASE("the example in the README is what the program says") {
