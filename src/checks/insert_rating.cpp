@@ -65,6 +65,27 @@ void cap_at_declared(const plan::Insert& insert, const StageFacts& facts, Outcom
   });
 }
 
+// In concrete that is weaker than the declared load asks, nothing is known but that it holds no more than there: what fails
+// there fails here.
+Outcome<Resistance<Force>> ultimate_of(const plan::Insert& insert, const Outcome<Demand<Force>>& demand,
+                                       const StageFacts& facts, Trace& trace) {
+  const Stress usable = std::get<Stress>(facts.usable_strength);
+  auto ultimate = resistances::rated(insert, usable, facts.rules, trace);
+  cap_at_declared(insert, facts, ultimate, trace);
+  if (is_assessed(ultimate) || !is_assessed(demand) || !insert.rating || !insert.rating->at_strength ||
+      !(usable > Stress{}) || !(usable < *insert.rating->at_strength))
+    return ultimate;
+  Trace silent;
+  auto bound = resistances::rated(insert, *insert.rating->at_strength, facts.rules, silent);
+  cap_at_declared(insert, facts, bound, silent);
+  const auto* most = std::get_if<Resistance<Force>>(&bound);
+  if (!most) return ultimate;
+  const bool fails = compare<Force>(Demand<Force>{std::get<Demand<Force>>(demand)},
+                                    behind_factor<Force>(*most, facts.rules.insert_factor.value.value())).result ==
+                     Result::fail;
+  return fails ? bound : ultimate;
+}
+
 }  // namespace
 
 std::vector<Finding> insert_rating(const StageFacts& facts, Trace& trace) {
@@ -83,9 +104,8 @@ std::vector<Finding> insert_rating(const StageFacts& facts, Trace& trace) {
     else demand = Demand<Force>{std::get<WorstForce>(worst).force};
     Outcome<Resistance<Force>> ultimate = NotAssessed{};
     if (const auto* gap = std::get_if<NotAssessed>(&facts.usable_strength)) ultimate = *gap;
-    else ultimate = resistances::rated(insert, std::get<Stress>(facts.usable_strength), facts.rules, trace);
+    else ultimate = ultimate_of(insert, demand, facts, trace);
 
-    cap_at_declared(insert, facts, ultimate, trace);
     Finding finding = compared<Force>(id, insert.id, demand, ultimate, factor.value.value(),
                                       citation(factor.source));
     if (const auto* w = std::get_if<WorstForce>(&worst)) finding.situation = w->situation;

@@ -78,8 +78,8 @@ CrackingModel cracking_model(EntryReader& read, bool by_en) {
 // What only some load models and safety formats have.
 std::optional<LoadFactors> load_factors(EntryReader& read, bool are_needed) {
   if (!are_needed) return {};
-  return LoadFactors{.weight = read.quantity<Ratio>("load_factor", Limit::at_least_one, "weight"),
-                     .grip = read.quantity<Ratio>("load_factor", Limit::at_least_one, "grip")};
+  return LoadFactors{.weight = read.quantity<Ratio>("load_factors", Limit::at_least_one, "weight"),
+                     .grip = read.quantity<Ratio>("load_factors", Limit::at_least_one, "grip")};
 }
 
 std::optional<Sourced<Ratio>> load_floor(EntryReader& read) {

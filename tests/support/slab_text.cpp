@@ -67,10 +67,10 @@ SlabText::Insert random_insert(Chance& chance, const std::string& id, const Poin
 
 std::string plan_text(const SlabText& slab, Written written) {
   const Writer w{written};
-  std::string text = fmt::format("format = 1\nrules = \"us\"\n\n[piece]\nmark = \"SL-1\"\nunits = \"{}\"\n"
+  std::string text = fmt::format("format = 1\nrules = \"{}\"\n\n[piece]\nmark = \"SL-1\"\nunits = \"{}\"\n"
                                  "stated_weight = {}\nengineer = \"engineer made for the test\"\nmodel = \"block\"\n"
                                  "bending_check = \"made for the test\"\n",
-                                 written == Written::si ? "si" : "us", w.force(slab.stated_kN));
+                                 slab.rules, written == Written::si ? "si" : "us", w.force(slab.stated_kN));
   for (const SlabText::Box& box : slab.boxes)
     text += fmt::format("\n[[piece.solid]]\nname = \"{}\"\nshape = \"box\"\n{}size = {}\nat = {}\n", box.name,
                         box.cut ? "cut = true\n" : "", w.point(box.size_mm), w.point(box.at_mm));

@@ -13,6 +13,7 @@ namespace firstpick::tests {
 using Point = std::array<double, 3>;
 
 struct SlabText {
+  std::string rules = "us";
   struct Box {
     std::string name;
     Point at_mm, size_mm;

@@ -56,7 +56,9 @@ TEST_CASE("the values whose text was read are these and no others") {
     if (entry.basis == Basis::published) published.insert(entry.id);
   CHECK(published ==
         std::set<std::string>{"29-cfr-1910-180.weight_disagreement", "29-cfr-1926-704.hardware_factor",
-                              "29-cfr-1926-704.insert_factor", "bc-ohsr.critical_above", "en-1992-1-1.s_N", "en-1992-1-1.s_R",
+                              "29-cfr-1926-704.insert_factor", "bc-ohsr.critical_above", "dguv-101-001.insert_factor",
+                              "dguv-101-001.rating_basis", "e4-m-01-82.minimum_sling_angle", "e4-m-01-82.sharing",
+                              "loler-1998.inspection_interval", "en-1992-1-1.s_N", "en-1992-1-1.s_R",
                               "en-1992-1-1.s_S", "nyc-bc-3305.maturity_margin", "yeh-1998.band_age_3_d",
                               "yeh-1998.band_age_7_d", "yeh-1998.band_high_3_d", "yeh-1998.band_high_7_d",
                               "yeh-1998.band_low_3_d", "yeh-1998.band_low_7_d", "yeh-1998.band_middle_3_d",

@@ -158,9 +158,10 @@ TEST_CASE("a plant changes a value of a shipped rule set, and nothing else of it
 
 TEST_CASE("a new file is a rule set of the plant's own, ids and all") {
   const WrittenTables tables;
+  const std::size_t shipped = tables.good().rule_sets.size();
   tables.write("plant/rules/north-yard.toml", own_rule_set(tables, "north-yard"));
   const Tables read = tables.good();
-  CHECK(read.rule_sets.size() == 2);
+  CHECK(read.rule_sets.size() == shipped + 1);
   CHECK(read.rule_sets.at("north-yard").insert_factor.value.value() == 4.0);
   CHECK(read.rule_sets.at("north-yard").insert_factor.source.table == "rules/north-yard.toml of the plant");
   CHECK(read.rule_sets.at("us").insert_factor.source.table == "rules/us.toml");
