@@ -15,10 +15,12 @@
 
 #include <CLI/CLI.hpp>
 
+#include "command_audit.hpp"
 #include "command_board.hpp"
 #include "command_record.hpp"
 #include "command_card.hpp"
 #include "command_sheet.hpp"
+#include "command_sign.hpp"
 #include "command_strength.hpp"
 #include "need_pipeline.hpp"
 #include "output/json.hpp"
@@ -26,6 +28,7 @@
 #include "output/need.hpp"
 #include "output/terminal.hpp"
 #include "pipeline.hpp"
+#include "sign_off_beside.hpp"
 #include "tables/tables.hpp"
 #include "version.hpp"
 
@@ -47,8 +50,10 @@ constexpr const char* footer =
     "  firstpick need piece.toml           the strength that each stage needs, and what decides it\n"
     "  firstpick card piece.toml -o card.pdf   one page for the crane operator\n"
     "  firstpick sheet piece.toml -o sheet.html  the calculation, line by line, to check by hand\n"
+    "  firstpick sign piece.toml --engineer \"R. Example\"  sign the plan: a later change is HOLD\n"
     "  firstpick strength pour.toml        has the concrete its strength, and what says so\n"
     "  firstpick board shift.toml          which piece the crane may take next, of a whole shift\n"
+    "  firstpick audit plans/              every plan of a folder: which are sound, what is missing\n"
     "  firstpick tables                    every number with its source; --unconfirmed: those to confirm\n"
     "  firstpick rules                     every rule and what it guards against\n"
     "\n"
@@ -58,8 +63,9 @@ constexpr const char* footer =
 
 struct Options {
   std::vector<std::string> plans;
-  std::string rules, tables, plant, color = "auto", filter, now, picture, html, record, by, head, stage, paper = "a4";
-  bool json = false, csv = false, all = false, steps = false, unconfirmed = false, watch = false;
+  std::string rules, tables, plant, color = "auto", filter, now, picture, html, record, by, head, stage, since, paper = "a4";
+  bool json = false, csv = false, all = false, steps = false, unconfirmed = false, watch = false, as_page = false;
+  std::size_t threads = 0;
 };
 
 std::string environment(const char* name) {
@@ -140,7 +146,7 @@ int check(const Options& options) {
       wrong = true;
       continue;
     }
-    results.push_back(check_plan(file, *text, options.rules, *tables));
+    results.push_back(check_plan(file, *text, options.rules, *tables, sign_off_beside(file)));
     if (const auto* faults = std::get_if<std::vector<Diagnostic>>(&results.back())) {
       for (const Diagnostic& fault : *faults) std::cerr << show(fault, *text);
       wrong = true;
@@ -189,7 +195,7 @@ int need(const Options& options) {
   return exit_status(worst);
 }
 
-// This and board() are the places that read the clock.
+// This, sign() and board() are the places that read the clock.
 int strength(const Options& options) {
   const auto tables = read_all_tables(options);
   if (!tables) return exit_wrong_input;
@@ -231,6 +237,28 @@ int sheet(const Options& options) {
   if (!text) return exit_wrong_input;
   return sheet_command({.file = options.plans.front(), .rules = options.rules, .output = options.picture,
                         .all = options.all}, *tables, *text);
+}
+
+int audit(const Options& options) {
+  const auto tables = read_all_tables(options);
+  if (!tables) return exit_wrong_input;
+  const std::time_t now = std::time(nullptr);
+  std::tm local{};
+  localtime_r(&now, &local);
+  return audit_command({.folder = options.plans.front(), .rules = options.rules, .now = options.now,
+                        .since = options.since, .output = options.picture, .json = options.json, .csv = options.csv,
+                        .html = options.as_page, .colour = wants_colour(options),
+                        .progress = isatty(STDERR_FILENO) != 0, .threads = options.threads, .width = terminal_width(),
+                        .clock_seconds = static_cast<long long>(now), .offset_seconds = local.tm_gmtoff}, *tables);
+}
+
+int sign(const Options& options) {
+  const auto tables = read_all_tables(options);
+  if (!tables) return exit_wrong_input;
+  const auto text = contents(options.plans.front());
+  if (!text) return exit_wrong_input;
+  return sign_command({.file = options.plans.front(), .rules = options.rules, .engineer = options.by,
+                       .now = options.now, .clock_seconds = static_cast<long long>(std::time(nullptr))}, *tables, *text);
 }
 
 int list_tables(const Options& options) {
@@ -292,6 +320,26 @@ int run(int argc, char** argv) {
   sheet_app->add_flag("--all", options.all, "every insert, not only the one that each rule is worst for");
   sheet_app->add_option("--rules", options.rules, "rule set, instead of the one the plan names");
   add_tables_options(*sheet_app, options);
+
+  CLI::App* audit_app = app.add_subcommand("audit", "every plan of a folder: which are sound, what is missing");
+  audit_app->add_option("FOLDER", options.plans, "folder of plans")->required()->expected(1);
+  audit_app->add_option("-o,--output", options.picture, "write to this file: .txt, .csv, .json or .html");
+  audit_app->add_flag("--json", options.json, "for programs, and for --since of a later audit");
+  audit_app->add_flag("--csv", options.csv, "for spreadsheets: a row for each plan");
+  audit_app->add_flag("--html", options.as_page, "a page that sorts and filters");
+  audit_app->add_option("--since", options.since, "an earlier audit (--json): what is better, worse, new, gone");
+  audit_app->add_option("--now", options.now, "time of the audit, as 2026-03-03T07:30:00-05:00, instead of the clock's");
+  audit_app->add_option("--threads", options.threads, "as many as the machine has cores, unless given")
+      ->check(CLI::Range(1, 64));
+  audit_app->add_option("--rules", options.rules, "rule set, instead of those that the plans name");
+  add_tables_options(*audit_app, options);
+
+  CLI::App* sign_app = app.add_subcommand("sign", "the engineer's signature under a plan, written beside it");
+  sign_app->add_option("PLAN", options.plans, "plan file")->required()->expected(1);
+  sign_app->add_option("--engineer", options.by, "who signs")->required();
+  sign_app->add_option("--now", options.now, "time of signing, as 2026-03-03T07:30:00-05:00, instead of the clock's");
+  sign_app->add_option("--rules", options.rules, "rule set, instead of the one the plan names");
+  add_tables_options(*sign_app, options);
 
   CLI::App* need_command = app.add_subcommand("need", "the strength that each stage needs, and what decides it");
   need_command->add_option("PLAN", options.plans, "plan file")->required()->expected(1);
@@ -361,6 +409,8 @@ int run(int argc, char** argv) {
   if (*verify_app) return verify_record_command(record);
   if (*card_app) return card(options);
   if (*sheet_app) return sheet(options);
+  if (*audit_app) return audit(options);
+  if (*sign_app) return sign(options);
   if (*tables_command) return list_tables(options);
   return list_rules(options);
 }

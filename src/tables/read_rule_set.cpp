@@ -20,6 +20,8 @@ constexpr Words<InsertLoad, 2> insert_loads{
 constexpr Words<CraneLoad, 2> crane_loads{
     {{"with adhesion", CraneLoad::with_adhesion}, {"weight and gear", CraneLoad::weight_and_gear}}};
 constexpr Words<Sharing, 2> sharings{{{"statics", Sharing::statics}, {"elastic", Sharing::elastic}}};
+constexpr Words<NoSignOff, 3> no_sign_offs{
+    {{"note", NoSignOff::note}, {"hold", NoSignOff::hold}, {"refuse", NoSignOff::refuse}}};
 constexpr Words<LossOfAPoint, 3> losses{
     {{"report", LossOfAPoint::report}, {"hold", LossOfAPoint::hold}, {"refuse", LossOfAPoint::refuse}}};
 constexpr Words<UsableStrength, 5> usable_strengths{
@@ -168,6 +170,7 @@ RuleSet read_rule_set(const TableFile& file, EntryReader& read, Faults& faults) 
       .headed = headed_insert_model(read),
       .cracking = cracking_model(read),
       .mandatory = read_mandatory(file, faults),
+      .no_sign_off = read.word<NoSignOff>("no_sign_off", no_sign_offs),
   };
   read.refuse_others();
   return rules;

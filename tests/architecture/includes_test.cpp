@@ -28,8 +28,9 @@ const std::map<std::string, std::set<std::string>> may_include = {
     {"resistances", {"units", "record", "tables", "plan", "piece", "strength"}},
     {"checks", {"units", "record", "tables", "plan", "piece", "strength", "loads", "demands", "resistances"}},
     {"board", {"units", "record", "clock", "tables", "plan", "piece", "strength", "checks"}},
+    {"audit", {"units", "record", "plan", "checks"}},
     {"decision_log", {"record"}},
-    {"output", {"units", "record", "clock", "plan", "piece", "checks", "board", "decision_log"}},
+    {"output", {"units", "record", "clock", "plan", "piece", "checks", "board", "decision_log", "audit"}},
     {"card", {"units", "record", "plan", "piece", "checks"}},
     {"sheet", {"units", "record", "plan", "piece", "checks", "card"}},
 };
