@@ -80,10 +80,9 @@ class Shelf {
   // A sign-off that is there and cannot be read is told, never taken for none.
   std::optional<SignOffText> sign_off_of(const std::string& path) {
     const std::string file = sign_off_file_of(path);
-    auto text = read(file);
     std::error_code error;
-    if (!text && fs::symlink_status(file, error).type() == fs::file_type::not_found) return {};
-    return SignOffText{file, std::move(text)};
+    if (fs::symlink_status(file, error).type() == fs::file_type::not_found) return {};
+    return SignOffText{file, read(file)};
   }
 
   std::variant<KnownPour, Fault> read_pour(const std::string& path) {

@@ -6,6 +6,7 @@
 #include <iostream>
 #include <thread>
 
+#include <CLI/CLI.hpp>
 #include <fmt/format.h>
 
 #include "audit/earlier.hpp"
@@ -78,6 +79,21 @@ int status_of(const audit::Audit& audit) {
 }
 
 }  // namespace
+
+CLI::App* add_audit_command(CLI::App& app, AuditCommand& command) {
+  CLI::App* audit_app = app.add_subcommand("audit", "every plan of a folder: which are sound, what is missing");
+  audit_app->add_option("FOLDER", command.folder, "folder of plans")->required();
+  audit_app->add_option("-o,--output", command.output, "write to this file: .txt, .csv, .json or .html");
+  audit_app->add_flag("--json", command.json, "for programs, and for --since of a later audit");
+  audit_app->add_flag("--csv", command.csv, "for spreadsheets: a row for each plan");
+  audit_app->add_flag("--html", command.html, "a page that sorts and filters");
+  audit_app->add_option("--since", command.since, "an earlier audit (--json): what is better, worse, new, gone");
+  audit_app->add_option("--now", command.now, "time of the audit, as 2026-03-03T07:30:00-05:00, instead of the clock's");
+  audit_app->add_option("--threads", command.threads, "as many as the machine has cores, unless given")
+      ->check(CLI::Range(1, 64));
+  audit_app->add_option("--rules", command.rules, "rule set, instead of those that the plans name");
+  return audit_app;
+}
 
 int audit_command(const AuditCommand& command, const tables::Tables& tables) {
   if (command.json + command.csv + command.html > 1)

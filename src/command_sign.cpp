@@ -2,6 +2,7 @@
 
 #include <iostream>
 
+#include <CLI/CLI.hpp>
 #include <fmt/format.h>
 
 #include "pipeline.hpp"
@@ -42,6 +43,15 @@ plan::Timestamp moment_in_utc(long long seconds) {
 
 }  // namespace
 
+CLI::App* add_sign_command(CLI::App& app, SignCommand& command) {
+  CLI::App* sign_app = app.add_subcommand("sign", "the engineer's signature under a plan, written beside it");
+  sign_app->add_option("PLAN", command.file, "plan file")->required();
+  sign_app->add_option("--engineer", command.engineer, "who signs")->required();
+  sign_app->add_option("--now", command.now, "time of signing, as 2026-03-03T07:30:00-05:00, instead of the clock's");
+  sign_app->add_option("--rules", command.rules, "rule set, instead of the one the plan names");
+  return sign_app;
+}
+
 int sign_command(const SignCommand& command, const tables::Tables& tables, const std::string& text) {
   if (!is_a_name(command.engineer))
     return wrong("--engineer needs the name of who signs, without control characters", "--engineer \"R. Example\"");
@@ -54,8 +64,7 @@ int sign_command(const SignCommand& command, const tables::Tables& tables, const
   }
   if (is_sign_off_file(command.file)) return wrong("this is a sign-off, a plan was expected", "firstpick sign PLAN");
 
-  const auto named_rules = command.rules;
-  const auto bare = check_plan(command.file, text, named_rules, tables);
+  const auto bare = check_plan(command.file, text, command.rules, tables);
   if (const auto* faults = std::get_if<std::vector<Diagnostic>>(&bare)) {
     for (const Diagnostic& fault : *faults) std::cerr << show(fault, text);
     std::cerr << "nothing was signed\n";

@@ -17,6 +17,7 @@
 
 #include "command_audit.hpp"
 #include "command_board.hpp"
+#include "command_listings.hpp"
 #include "command_record.hpp"
 #include "command_card.hpp"
 #include "command_sheet.hpp"
@@ -24,7 +25,6 @@
 #include "command_strength.hpp"
 #include "need_pipeline.hpp"
 #include "output/json.hpp"
-#include "output/listings.hpp"
 #include "output/need.hpp"
 #include "output/terminal.hpp"
 #include "pipeline.hpp"
@@ -63,9 +63,8 @@ constexpr const char* footer =
 
 struct Options {
   std::vector<std::string> plans;
-  std::string rules, tables, plant, color = "auto", filter, now, picture, html, record, by, head, stage, since, paper = "a4";
-  bool json = false, csv = false, all = false, steps = false, unconfirmed = false, watch = false, as_page = false;
-  std::size_t threads = 0;
+  std::string rules, tables, plant, color = "auto", filter, now, picture, html, record, by, head, stage, paper = "a4";
+  bool json = false, csv = false, all = false, steps = false, unconfirmed = false, watch = false;
 };
 
 std::string environment(const char* name) {
@@ -239,49 +238,27 @@ int sheet(const Options& options) {
                         .all = options.all}, *tables, *text);
 }
 
-int audit(const Options& options) {
+int audit(const Options& options, AuditCommand asked) {
   const auto tables = read_all_tables(options);
   if (!tables) return exit_wrong_input;
   const std::time_t now = std::time(nullptr);
   std::tm local{};
   localtime_r(&now, &local);
-  return audit_command({.folder = options.plans.front(), .rules = options.rules, .now = options.now,
-                        .since = options.since, .output = options.picture, .json = options.json, .csv = options.csv,
-                        .html = options.as_page, .colour = wants_colour(options),
-                        .progress = isatty(STDERR_FILENO) != 0, .threads = options.threads, .width = terminal_width(),
-                        .clock_seconds = static_cast<long long>(now), .offset_seconds = local.tm_gmtoff}, *tables);
+  asked.clock_seconds = static_cast<long long>(now);
+  asked.offset_seconds = local.tm_gmtoff;
+  asked.progress = isatty(STDERR_FILENO) != 0;
+  asked.colour = wants_colour(options);
+  asked.width = terminal_width();
+  return audit_command(asked, *tables);
 }
 
-int sign(const Options& options) {
+int sign(const Options& options, SignCommand asked) {
   const auto tables = read_all_tables(options);
   if (!tables) return exit_wrong_input;
-  const auto text = contents(options.plans.front());
+  const auto text = contents(asked.file);
   if (!text) return exit_wrong_input;
-  return sign_command({.file = options.plans.front(), .rules = options.rules, .engineer = options.by,
-                       .now = options.now, .clock_seconds = static_cast<long long>(std::time(nullptr))}, *tables, *text);
-}
-
-int list_tables(const Options& options) {
-  const auto tables = read_all_tables(options);
-  if (!tables) return exit_wrong_input;
-  std::cout << (options.json ? output::tables_json(tables->entries, options.filter, options.unconfirmed)
-                             : output::tables_text(tables->entries, options.filter, options.unconfirmed,
-                                                   terminal_width()));
-  return exit_go;
-}
-
-int list_rules(const Options& options) {
-  const auto tables = read_all_tables(options);
-  if (!tables) return exit_wrong_input;
-  std::vector<output::RuleSetLine> sets;
-  for (const auto& [id, set] : tables->rule_sets) {
-    output::RuleSetLine line{id, set.title, {}};
-    for (const tables::Mandatory& mandatory : set.mandatory) line.mandatory.push_back(mandatory.rule);
-    sets.push_back(std::move(line));
-  }
-  std::cout << (options.json ? output::rules_json(sets, options.filter)
-                             : output::rules_text(sets, options.filter, terminal_width()));
-  return exit_go;
+  asked.clock_seconds = static_cast<long long>(std::time(nullptr));
+  return sign_command(asked, *tables, *text);
 }
 
 void add_tables_options(CLI::App& command, Options& options) {
@@ -321,24 +298,12 @@ int run(int argc, char** argv) {
   sheet_app->add_option("--rules", options.rules, "rule set, instead of the one the plan names");
   add_tables_options(*sheet_app, options);
 
-  CLI::App* audit_app = app.add_subcommand("audit", "every plan of a folder: which are sound, what is missing");
-  audit_app->add_option("FOLDER", options.plans, "folder of plans")->required()->expected(1);
-  audit_app->add_option("-o,--output", options.picture, "write to this file: .txt, .csv, .json or .html");
-  audit_app->add_flag("--json", options.json, "for programs, and for --since of a later audit");
-  audit_app->add_flag("--csv", options.csv, "for spreadsheets: a row for each plan");
-  audit_app->add_flag("--html", options.as_page, "a page that sorts and filters");
-  audit_app->add_option("--since", options.since, "an earlier audit (--json): what is better, worse, new, gone");
-  audit_app->add_option("--now", options.now, "time of the audit, as 2026-03-03T07:30:00-05:00, instead of the clock's");
-  audit_app->add_option("--threads", options.threads, "as many as the machine has cores, unless given")
-      ->check(CLI::Range(1, 64));
-  audit_app->add_option("--rules", options.rules, "rule set, instead of those that the plans name");
+  AuditCommand audit_asked;
+  CLI::App* audit_app = add_audit_command(app, audit_asked);
   add_tables_options(*audit_app, options);
 
-  CLI::App* sign_app = app.add_subcommand("sign", "the engineer's signature under a plan, written beside it");
-  sign_app->add_option("PLAN", options.plans, "plan file")->required()->expected(1);
-  sign_app->add_option("--engineer", options.by, "who signs")->required();
-  sign_app->add_option("--now", options.now, "time of signing, as 2026-03-03T07:30:00-05:00, instead of the clock's");
-  sign_app->add_option("--rules", options.rules, "rule set, instead of the one the plan names");
+  SignCommand sign_asked;
+  CLI::App* sign_app = add_sign_command(app, sign_asked);
   add_tables_options(*sign_app, options);
 
   CLI::App* need_command = app.add_subcommand("need", "the strength that each stage needs, and what decides it");
@@ -409,10 +374,14 @@ int run(int argc, char** argv) {
   if (*verify_app) return verify_record_command(record);
   if (*card_app) return card(options);
   if (*sheet_app) return sheet(options);
-  if (*audit_app) return audit(options);
-  if (*sign_app) return sign(options);
-  if (*tables_command) return list_tables(options);
-  return list_rules(options);
+  if (*audit_app) return audit(options, audit_asked);
+  if (*sign_app) return sign(options, sign_asked);
+  const ListCommand list{.filter = options.filter, .json = options.json, .unconfirmed = options.unconfirmed,
+                         .width = terminal_width()};
+  const auto tables = read_all_tables(options);
+  if (!tables) return exit_wrong_input;
+  *tables_command ? list_tables(list, *tables) : list_rules(list, *tables);
+  return exit_go;
 }
 
 }  // namespace

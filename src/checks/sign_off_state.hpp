@@ -19,7 +19,7 @@ struct SignOffState {
 
 std::string_view word_for(SignOffState::Kind kind);  // "none", "valid", "changed since sign-off", "faulty"
 
-// One sentence: "signed by R. Example, 2026-03-02T08:00:00Z, as GO"; "not signed"; ...
+// One sentence: "signed by R. Example, 2026-03-02 08:00 +00:00, as GO"; "not signed"; ...
 std::string in_words(const SignOffState& state);
 
 }  // namespace firstpick::checks

@@ -2,7 +2,6 @@
 
 #include <fmt/format.h>
 
-#include "plan/contradictions.hpp"
 #include "plan/fields.hpp"
 
 namespace firstpick::plan {
