@@ -138,7 +138,7 @@ audit::Audit make_audit(const AuditQuestion& question, const tables::Tables& tab
       used.insert(beside);
     }
     if (!file->text) {
-      audit.entries.back().faults = only(file->path, "the file cannot be read");
+      audit.entries.back().faults = only(file->name, "the file cannot be read");
       task_of.emplace_back();
       continue;
     }
