@@ -2,7 +2,7 @@
 # Read by them, not run by itself. POSIX sh.
 
 program_packages="g++ cmake ninja-build libboost-dev libfmt-dev libtomlplusplus-dev libeigen3-dev libcli11-dev
-  nlohmann-json3-dev nettle-dev libcairo2-dev libpango1.0-dev libqrencode-dev pkgconf fonts-dejavu-core libsqlite3-dev
+  nlohmann-json3-dev nettle-dev libcairo2-dev libpango1.0-dev libqrencode-dev libnlopt-dev pkgconf fonts-dejavu-core libsqlite3-dev
   libhowardhinnant-date-dev tzdata libocct-modeling-algorithms-dev libocct-data-exchange-dev"
 test_packages="catch2 librapidcheck-dev poppler-utils zbar-tools calculix-ccx"
 

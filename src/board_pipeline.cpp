@@ -192,7 +192,7 @@ BoardAnswer make_board(const BoardQuestion& question, const tables::Tables& tabl
                      .made_utc_s = now.seconds,
                      .stale_after_s = static_cast<long long>(in(second, shift.stale_after)),
                      .overridden = tables.overridden,
-                     .not_checked = checks::not_checked(plan::PieceModel::block),
+                     .not_checked = checks::not_checked(checks::BendingChecked::none),
                      .tables_fingerprint = sha256_of({tables.content}),
                      .shift_fingerprint = sha256_of({question.text})};
   std::map<std::pair<std::string, std::string>, LineAnswer> answers;

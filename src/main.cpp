@@ -1,5 +1,6 @@
 // Arguments, files, clock, terminal, exit status. Everything else is in the library.
 
+#include <malloc.h>
 #include <sys/ioctl.h>
 #include <unistd.h>
 
@@ -20,6 +21,8 @@
 #include "command_listings.hpp"
 #include "command_record.hpp"
 #include "command_card.hpp"
+#include "command_editor.hpp"
+#include "command_layout.hpp"
 #include "command_sheet.hpp"
 #include "command_sign.hpp"
 #include "command_strength.hpp"
@@ -48,12 +51,14 @@ constexpr const char* footer =
     "  firstpick check piece.toml          the verdict, why, and what governs\n"
     "  firstpick check piece.toml --steps  the calculation behind it, line by line\n"
     "  firstpick need piece.toml           the strength that each stage needs, and what decides it\n"
+    "  firstpick layout piece.toml -o moved.toml  where to pick: the least used layout that the plan allows\n"
     "  firstpick card piece.toml -o card.pdf   one page for the crane operator\n"
     "  firstpick sheet piece.toml -o sheet.html  the calculation, line by line, to check by hand\n"
     "  firstpick sign piece.toml --engineer \"R. Example\"  sign the plan: a later change is HOLD\n"
     "  firstpick strength pour.toml        has the concrete its strength, and what says so\n"
     "  firstpick board shift.toml          which piece the crane may take next, of a whole shift\n"
     "  firstpick audit plans/              every plan of a folder: which are sound, what is missing\n"
+    "  firstpick new wall-panel -o wp.toml  a commented plan to start from\n"
     "  firstpick tables                    every number with its source; --unconfirmed: those to confirm\n"
     "  firstpick rules                     every rule and what it guards against\n"
     "\n"
@@ -64,7 +69,7 @@ constexpr const char* footer =
 struct Options {
   std::vector<std::string> plans;
   std::string rules, tables, plant, color = "auto", filter, now, picture, html, record, by, head, stage, paper = "a4";
-  bool json = false, csv = false, all = false, steps = false, unconfirmed = false, watch = false;
+  bool json = false, csv = false, all = false, steps = false, unconfirmed = false, watch = false, replace = false;
 };
 
 std::string environment(const char* name) {
@@ -194,7 +199,17 @@ int need(const Options& options) {
   return exit_status(worst);
 }
 
-// This, sign() and board() are the places that read the clock.
+int layout(const Options& options) {
+  const auto tables = read_all_tables(options);
+  if (!tables) return exit_wrong_input;
+  const auto text = contents(options.plans.front());
+  if (!text) return exit_wrong_input;
+  return layout_command({.file = options.plans.front(), .rules = options.rules, .output = options.picture,
+                         .json = options.json, .replace = options.replace,
+                         .tells_progress = isatty(STDERR_FILENO) != 0, .width = terminal_width()}, *tables, *text);
+}
+
+// This, sign(), audit() and board() are the places that read the clock.
 int strength(const Options& options) {
   const auto tables = read_all_tables(options);
   if (!tables) return exit_wrong_input;
@@ -312,6 +327,14 @@ int run(int argc, char** argv) {
   need_command->add_flag("--json", options.json, "for programs: SI, the unit in the key");
   add_tables_options(*need_command, options);
 
+  CLI::App* layout_app = app.add_subcommand("layout", "where to pick: the least used layout that the plan allows");
+  layout_app->add_option("PLAN", options.plans, "plan file, with [layout]")->required()->expected(1);
+  layout_app->add_option("-o,--output", options.picture, "write the plan with the picks there, comments kept");
+  layout_app->add_flag("--replace", options.replace, "the output may be a file that is there, PLAN itself too");
+  layout_app->add_option("--rules", options.rules, "rule set, instead of the one the plan names");
+  layout_app->add_flag("--json", options.json, "for programs: SI, the unit in the key");
+  add_tables_options(*layout_app, options);
+
   CLI::App* strength_app = app.add_subcommand("strength", "has the concrete its strength, and what says so");
   strength_app->add_option("FILE", options.plans, "strength file or plan")->required()->expected(1);
   strength_app->add_option("--rules", options.rules, "rule set, instead of the one the file names");
@@ -359,6 +382,8 @@ int run(int argc, char** argv) {
   rules_command->add_flag("--json", options.json, "for programs");
   add_tables_options(*rules_command, options);
 
+  const EditorCommands editor_commands(app, [&](CLI::App& command) { add_tables_options(command, options); });
+
   try {
     app.parse(argc, argv);
   } catch (const CLI::ParseError& error) {
@@ -366,6 +391,7 @@ int run(int argc, char** argv) {
   }
   if (*check_command) return check(options);
   if (*need_command) return need(options);
+  if (*layout_app) return layout(options);
   if (*strength_app) return strength(options);
   if (*board_app) return board(options);
   const RecordCommand record{.file = options.record, .head = options.head, .json = options.json, .csv = options.csv,
@@ -374,6 +400,7 @@ int run(int argc, char** argv) {
   if (*verify_app) return verify_record_command(record);
   if (*card_app) return card(options);
   if (*sheet_app) return sheet(options);
+  if (editor_commands.chosen()) return editor_commands.run([&] { return read_all_tables(options); });
   if (*audit_app) return audit(options, audit_asked);
   if (*sign_app) return sign(options, sign_asked);
   const ListCommand list{.filter = options.filter, .json = options.json, .unconfirmed = options.unconfirmed,
@@ -387,6 +414,11 @@ int run(int argc, char** argv) {
 }  // namespace
 
 int main(int argc, char** argv) {
+#ifdef __GLIBC__
+  // Memory that meshes give back is kept for the next: a third of the time of a panel went into asking the system anew.
+  mallopt(M_MMAP_THRESHOLD, 1 << 30);
+  mallopt(M_TRIM_THRESHOLD, 1 << 30);
+#endif
   try {
     return run(argc, argv);
   } catch (const std::exception& fault) {

@@ -25,6 +25,12 @@ bool is_turn(const plan::Plan& plan, std::size_t at, plan::TurnMethod method) {
   return stage.kind == plan::StageKind::turn && stage.turn && stage.turn->method == method;
 }
 
+// Any wind, where the lift was judged in still air.
+std::string wind_that_stops(const plan::Stage& stage, UnitSystem units) {
+  if (!stage.wind_speed || !(*stage.wind_speed > Speed{})) return "wind";
+  return fmt::format("gusts above {}", print(*stage.wind_speed, units, Rounding::down));
+}
+
 std::string place(const Position& at, UnitSystem units) {
   return fmt::format("x {}, y {}, z {}", print(at.x, units), print(at.y, units), print(at.z, units));
 }
@@ -117,7 +123,7 @@ std::vector<std::string> stops_of(const plan::Plan& plan, const checks::Report& 
           : "a leg hangs slack, or the piece hangs further out of level than computed",
       "the concrete cracks or spalls at an insert, or a clutch moves",
       "anybody steps under the piece or into the closed zone; anybody calls stop",
-      "wind, a view lost, or a signal not understood",
+      fmt::format("{}, a view lost, or a signal not understood", wind_that_stops(plan.stages[at], report.units)),
   };
   if (report.stages[at].kind == plan::StageKind::strip) stops.emplace_back(checks::when_it_sticks);
   return stops;

@@ -21,6 +21,7 @@ const Named* named(const std::vector<Named>& all, const std::string& id) {
 std::string insert_cell(const plan::Insert& insert, UnitSystem units) {
   std::string text = insert.kind;
   if (insert.size) text += " " + inert(insert.size->text, 12);
+  if (insert.loop && insert.loop->strands.value_or(1) > 1) text += fmt::format(" of {}", *insert.loop->strands);
   if (insert.embedment) text += ", " + print(*insert.embedment, units) + " deep";
   if (insert.rating) text += ", rated " + print(insert.rating->load, units, Rounding::down);
   text += insert.certificate.empty() ? ", no certificate" : ", " + inert(insert.certificate, 24);

@@ -5,6 +5,8 @@
 
 #include <fmt/format.h>
 
+#include "checks/insert_families.hpp"
+
 namespace firstpick::checks {
 
 namespace {
@@ -23,9 +25,16 @@ ChangedPlan longer_legs(plan::Plan plan, double factor) {
   return {fmt::format("legs {} longer", percent(factor)), std::move(plan)};
 }
 
+bool may_be_deeper(const plan::Insert& insert) {
+  return insert.embedment && (insert.kind == "headed" || is_lifting_loop(insert.kind));
+}
+
 ChangedPlan deeper_inserts(plan::Plan plan, double factor) {
   for (plan::Insert& insert : plan.inserts)
-    if (insert.kind == "headed" && insert.embedment) *insert.embedment *= factor;
+    if (may_be_deeper(insert)) {
+      *insert.embedment *= factor;
+      if (insert.loop && insert.loop->leg_length) *insert.loop->leg_length *= factor;
+    }
   return {fmt::format("inserts {} deeper", percent(factor)), std::move(plan), true};
 }
 
@@ -43,7 +52,7 @@ ChangedPlan moved_picks(plan::Plan plan, const Position& middle, double factor) 
 std::vector<ChangedPlan> changed_plans(const plan::Plan& plan, const piece::Body& body) {
   std::vector<ChangedPlan> changed;
   for (const double factor : steps_up) changed.push_back(longer_legs(plan, factor));
-  if (std::ranges::any_of(plan.inserts, [](const auto& insert) { return insert.kind == "headed" && insert.embedment; }))
+  if (std::ranges::any_of(plan.inserts, may_be_deeper))
     for (const double factor : steps_up) changed.push_back(deeper_inserts(plan, factor));
   for (const double factor : moves) changed.push_back(moved_picks(plan, body.centroid, factor));
   return changed;

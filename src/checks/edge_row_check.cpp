@@ -1,5 +1,6 @@
 // The row's inserts whose shear does not point away from the edge, and the resultant of their shears.
 
+#include "checks/mode_factor.hpp"
 #include "checks/modes_alone.hpp"
 #include "checks/modes_together.hpp"
 #include "resistances/edge_breakout.hpp"
@@ -18,7 +19,7 @@ Direction direction_of(const ForceVector& force, Force length, const Direction& 
 ModeCheck check_edge_row(const StageFacts& facts, const InsertSituation& situation,
                          const resistances::EdgeRow& row, const LoadedInserts& together, Stress f_c,
                          Trace& trace) {
-  const double factor = facts.rules.insert_factor.value.value();
+  const double factor = mode_factor(Mode::edge_breakout, facts, together.indices.front());
   ForceVector resultant{};
   for (const std::size_t i : together.indices) {
     const demands::InsertForce& force = situation.forces.at(i);

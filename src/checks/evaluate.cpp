@@ -96,6 +96,17 @@ std::vector<Source> unconfirmed_in(const Trace& trace) {
   return found;
 }
 
+// A note of piece-cracking stands for what was not computed.
+BendingChecked bending_checked(const plan::Plan& plan, const ModelChoice& model, const std::vector<StageReport>& stages) {
+  const auto left_out = [](const Finding& finding) {
+    return finding.rule == "piece-cracking" && finding.result == Result::note;
+  };
+  if (plan.piece.may_crack || (model.model == plan::PieceModel::block && model.known == Known::no) ||
+      std::ranges::any_of(stages, [&](const StageReport& stage) { return std::ranges::any_of(stage.findings, left_out); }))
+    return BendingChecked::none;
+  return model.model == plan::PieceModel::panel ? BendingChecked::turned : BendingChecked::as_cast;
+}
+
 }  // namespace
 
 std::vector<Finding> judge(const Rule& rule, const StageFacts& facts, Trace& trace) {
@@ -160,8 +171,8 @@ Report evaluate_plan(const plan::Plan& plan, const piece::Body& body, const tabl
                 .trace = Trace::recording(),
                 .sign_off = std::move(sign_off)};
 
+  for (std::string& text : cautions_of(plan)) report.cautions.push_back(std::move(text));
   const ModelChoice model = piece_model(plan, body, rules.cracking);
-  report.not_checked = not_checked(plan.piece.may_crack ? plan::PieceModel::block : model.model);
   report.choices.push_back(told(model, body, rules.cracking, plan.piece.units));
   for (std::string& text : stated_instead(plan, rules, tables)) report.choices.push_back(std::move(text));
 
@@ -179,6 +190,7 @@ Report evaluate_plan(const plan::Plan& plan, const piece::Body& body, const tabl
   }
   report.verdict = report.stages.empty() ? Verdict::hold : Verdict::go;
   for (const StageReport& stage : report.stages) report.verdict = std::max(report.verdict, stage.verdict);
+  report.not_checked = not_checked(bending_checked(plan, model, report.stages));
   report.unconfirmed = unconfirmed_in(trace);
   return report;
 }

@@ -39,17 +39,30 @@ Outcome<std::vector<demands::Carrier>> carriers_of(const plan::Rigging& rigging)
   return carriers;
 }
 
+Force by_size(Stress modulus, Length size) { return modulus * (size * size); }
+
+// What a leg of this sling has: stated, by its size, or nearly rigid.
+struct LegStiffness {
+  Force nearly_rigid{};
+  const tables::Tables& tables;
+  UnstatedStiffness unstated;
+
+  Force of(const plan::Sling* sling) const {
+    if (sling && sling->axial_stiffness) return *sling->axial_stiffness;
+    if (sling && unstated == UnstatedStiffness::by_size)
+      if (const auto* modulus = stiffness_by_size(*sling, tables)) return by_size(modulus->value, *sling->size);
+    return nearly_rigid;
+  }
+};
+
 Outcome<demands::HungLeg> hung_leg(const plan::Leg& leg, const plan::Plan& plan, const plan::Rigging& rigging,
-                                   Force load, const tables::RuleSet& rules) {
+                                   const LegStiffness& stiffness) {
   if (!leg.length)
     return NotAssessed{fmt::format("the leg to {} has no length", leg.to), "legs = [ { to, length = \"2.6 m\", gear } ]"};
-  const plan::Sling* sling = named(plan.slings, leg.gear);
   demands::HungLeg hung{.to = leg.to,
                         .at = {},
                         .length = *leg.length,
-                        .axial_stiffness = sling && sling->axial_stiffness
-                                               ? *sling->axial_stiffness
-                                               : Force{rules.leg_stiffness_ratio.value * load}};
+                        .axial_stiffness = stiffness.of(named(plan.slings, leg.gear))};
   if (const plan::Insert* insert = named(plan.inserts, leg.to)) {
     hung.at = insert->at;
   } else if (const auto end = plan::carrier_end(rigging, leg.to)) {
@@ -72,8 +85,39 @@ Outcome<demands::HungLeg> hung_leg(const plan::Leg& leg, const plan::Plan& plan,
 
 }  // namespace
 
+const Sourced<Stress>* stiffness_by_size(const plan::Sling& sling, const tables::Tables& tables) {
+  if (sling.axial_stiffness || !sling.size) return nullptr;
+  const auto kind = tables.slings.find(sling.kind);
+  if (kind == tables.slings.end() || !kind->second.axial_modulus) return nullptr;
+  return &*kind->second.axial_modulus;
+}
+
+bool has_stiffness_by_size(const plan::Plan& plan, const plan::Rigging& rigging, const tables::Tables& tables) {
+  return std::ranges::any_of(rigging.legs, [&](const plan::Leg& leg) {
+    const plan::Sling* sling = named(plan.slings, leg.gear);
+    return sling && stiffness_by_size(*sling, tables);
+  });
+}
+
+void record_stiffness(const plan::Plan& plan, const plan::Rigging* rigging, const tables::Tables& tables, Trace& trace) {
+  if (!rigging) return;
+  for (const plan::Sling& sling : plan.slings) {
+    const auto* modulus = stiffness_by_size(sling, tables);
+    if (!modulus || std::ranges::find(rigging->legs, sling.id, &plan::Leg::gear) == rigging->legs.end()) continue;
+    trace.add([&] {
+      return Step{.words = fmt::format("stiffness of a leg of {}, by its size; nearly rigid legs are computed beside it",
+                                       sling.id),
+                  .result = {"EA", in(kN, by_size(modulus->value, *sling.size)), "kN"},
+                  .formula = "k_EA * d * d",
+                  .given = {{"k_EA", in(MPa, modulus->value) / 1000.0, "GPa"}, {"d", in(mm, *sling.size), "mm"}},
+                  .sources = {modulus->source}};
+    });
+  }
+}
+
 Outcome<demands::HungPiece> hung_piece(const plan::Plan& plan, const plan::Rigging* rigging,
-                                       const loads::LoadSet& set, const tables::RuleSet& rules) {
+                                       const loads::LoadSet& set, const tables::RuleSet& rules,
+                                       const tables::Tables& tables, UnstatedStiffness unstated) {
   if (!rigging) return NotAssessed{"the stage names no rigging", "[[stage]] rigging = \"...\""};
   demands::HungPiece hung;
   hung.loads = set.loads;
@@ -81,7 +125,7 @@ Outcome<demands::HungPiece> hung_piece(const plan::Plan& plan, const plan::Riggi
   if (const auto* gap = std::get_if<NotAssessed>(&carriers)) return *gap;
   hung.carriers = std::move(std::get<std::vector<demands::Carrier>>(carriers));
   for (const plan::Leg& leg : rigging->legs) {
-    auto one = hung_leg(leg, plan, *rigging, set.total, rules);
+    auto one = hung_leg(leg, plan, *rigging, {rules.leg_stiffness_ratio.value * set.total, tables, unstated});
     if (const auto* gap = std::get_if<NotAssessed>(&one)) return *gap;
     hung.legs.push_back(std::move(std::get<demands::HungLeg>(one)));
   }

@@ -9,6 +9,11 @@ inline bool is_loop(std::string_view kind) {
   return kind == "loop-strand" || kind == "loop-bar" || kind == "loop-rope" || kind == "bent-bar";
 }
 
+// Loops that the rules of loops evaluate.
+inline bool is_lifting_loop(std::string_view kind) {
+  return kind == "loop-strand" || kind == "loop-bar" || kind == "loop-rope";
+}
+
 // Reinforcing bar bent to an eye, or a piece of wood or steel behind a hole.
 inline bool is_improvised(std::string_view kind) {
   return kind == "bent-bar" || kind == "loop-bar" || kind == "toggle";

@@ -2,7 +2,7 @@
 //
 // Formula  resistances/interaction.cpp, from the largest utilization in tension and the largest in shear of the same
 //          situation, each behind the insert factor.
-// Source   ACI 318-19 17.8. Rule page: docs/rules/insert-interaction.md.
+// Source   ACI 318-19 17.8; EN 1992-4:2018 table 7.3 where the rule set names that model. Rule page: docs/rules/insert-interaction.md.
 
 #include <algorithm>
 
@@ -16,28 +16,20 @@ namespace firstpick::checks {
 
 namespace {
 
-// The largest utilization in tension (or shear) of one insert in one situation.
-Outcome<Ratio> largest(const StageFacts& facts, std::size_t situation, std::size_t insert, bool tension) {
-  double most = 0.0;
+// The largest utilizations of one insert in one situation, by what fails.
+Outcome<resistances::Uses> largest(const StageFacts& facts, std::size_t situation, std::size_t insert) {
+  resistances::Uses uses;
   for (const Mode mode : all_modes) {
-    if (in_tension(mode) != tension) continue;
+    Ratio& most = mode == Mode::steel_tension ? uses.steel_tension
+                  : mode == Mode::steel_shear ? uses.steel_shear
+                  : in_tension(mode)          ? uses.concrete_tension
+                                              : uses.concrete_shear;
     const ModeCheck& check = facts.modes.at(situation, insert, mode);
     if (check.comparison.result == Result::missing) return NotAssessed{check.comparison.why, check.comparison.remedy};
     if (check.applies && !check.comparison.utilization) return NotAssessed{"a utilization was not computed", {}};
-    most = std::max(most, check.comparison.utilization.value_or(0.0));
+    most = std::max(most, Ratio{check.comparison.utilization.value_or(0.0)});
   }
-  return Ratio{most};
-}
-
-struct Both {
-  Ratio tension{}, shear{};
-};
-Outcome<Both> both(const StageFacts& facts, std::size_t situation, std::size_t insert) {
-  const auto tension = largest(facts, situation, insert, true);
-  if (const auto* gap = std::get_if<NotAssessed>(&tension)) return *gap;
-  const auto shear = largest(facts, situation, insert, false);
-  if (const auto* gap = std::get_if<NotAssessed>(&shear)) return *gap;
-  return Both{std::get<Ratio>(tension), std::get<Ratio>(shear)};
+  return uses;
 }
 
 Finding judge_one(std::string_view id, std::size_t insert, const StageFacts& facts, Trace& trace) {
@@ -51,10 +43,10 @@ Finding judge_one(std::string_view id, std::size_t insert, const StageFacts& fac
   std::size_t worst = 0;
   double most = -1.0;
   for (std::size_t s = 0; s < situations->size(); ++s) {
-    const auto uses = both(facts, s, insert);
+    const auto uses = largest(facts, s, insert);
     if (const auto* gap = std::get_if<NotAssessed>(&uses)) return missing(id, subject, gap->why, gap->remedy);
-    const auto& b = std::get<Both>(uses);
-    const double use = resistances::interaction_utilization(b.tension, b.shear, facts.rules.headed, silent).value();
+    const double use =
+        resistances::interaction_utilization(std::get<resistances::Uses>(uses), facts.rules.headed, silent).value();
     if (!(use >= 0.0)) return missing(id, subject, "the interaction is not a usable number", {});
     if (use > most) {
       most = use;
@@ -64,15 +56,15 @@ Finding judge_one(std::string_view id, std::size_t insert, const StageFacts& fac
   trace.about([&] {
     return fmt::format("{}: {}, insert {}, {}", plan::word_for(facts.stage.kind), id, subject, situations->at(worst).name);
   });
-  const auto governing = std::get<Both>(both(facts, worst, insert));
-  const Ratio use = resistances::interaction_utilization(governing.tension, governing.shear, facts.rules.headed, trace);
+  const auto governing = std::get<resistances::Uses>(largest(facts, worst, insert));
+  const Ratio use = resistances::interaction_utilization(governing, facts.rules.headed, trace);
   Finding finding = compared<Ratio>(id, subject, Demand<Ratio>{use}, Resistance<Ratio>{Ratio{1.0}}, 1.0,
-                                    "ACI 318-19 17.8");
+                                    facts.rules.headed.en ? "EN 1992-4 table 7.3" : "ACI 318-19 17.8");
   finding.situation = situations->at(worst).name;
   if (finding.result == Result::fail && facts.in_words) {
     finding.text = fmt::format("tension uses {} and shear {} of insert {}, together more than it holds",
-                               print_utilization(governing.tension.value()),
-                               print_utilization(governing.shear.value()), subject);
+                               print_utilization(std::max(governing.steel_tension, governing.concrete_tension).value()),
+                               print_utilization(std::max(governing.steel_shear, governing.concrete_shear).value()), subject);
     if (situations->at(worst).some_legs_only || situations->at(worst).turning) finding.text += fmt::format(", {}", situations->at(worst).name);
     finding.remedy = remedy_in(
         situations->at(worst), "steeper legs or a spreader beam (less shear), a deeper insert, or more strength before lifting");

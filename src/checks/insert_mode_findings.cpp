@@ -2,6 +2,8 @@
 
 #include <fmt/format.h>
 
+#include "checks/mode_factor.hpp"
+
 namespace firstpick::checks {
 
 namespace {
@@ -12,11 +14,12 @@ std::string names(const StageFacts& facts, const std::vector<std::size_t>& toget
   return text;
 }
 
-Finding from(const ModeRule& rule, const ModeCheck& check, const StageFacts& facts, const std::string& subject,
+Finding from(const ModeRule& rule, const ModeCheck& check, const StageFacts& facts, std::size_t insert,
              const InsertSituation& situation) {
+  const std::string& subject = facts.plan.inserts[insert].id;
   const UnitSystem units = facts.plan.piece.units;
   Finding finding{.rule = rule.id, .subject = subject, .result = check.comparison.result};
-  finding.clause = rule.clause;
+  finding.clause = clause_of(rule.mode, facts.rules);
   finding.utilization = check.comparison.utilization;
   finding.text = check.comparison.why;
   finding.remedy = check.comparison.remedy;
@@ -25,9 +28,10 @@ Finding from(const ModeRule& rule, const ModeCheck& check, const StageFacts& fac
     finding.text = "does not apply to this insert in this concrete";
     return finding;
   }
-  const double factor = facts.rules.insert_factor.value.value();
-  finding.factor = factor;
   finding.limit = 1.0;
+  if (!is_assessed(facts.anchorage.headed.at(insert))) return finding;
+  const double factor = mode_factor(rule.mode, facts, insert);
+  finding.factor = factor;
   if (check.nominal) {
     finding.nominal = *check.nominal;
     finding.capacity = *check.nominal / factor;
@@ -45,9 +49,10 @@ Finding from(const ModeRule& rule, const ModeCheck& check, const StageFacts& fac
 }
 
 // The last two lines of the calculation: what is asked, and its share of what is allowed.
-void record_use(const Finding& finding, const ModeCheck& check, const StageFacts& facts, Trace& trace) {
+void record_use(const ModeRule& rule, const Finding& finding, const ModeCheck& check, const StageFacts& facts,
+                std::size_t insert, Trace& trace) {
   if (!trace.is_recording() || !finding.utilization || !check.demand || !check.nominal) return;
-  const auto& n = facts.rules.insert_factor;
+  const ModeFactor n = mode_factor(rule.mode, facts, insert, trace);
   const std::string who = check.together.empty() ? finding.subject : names(facts, check.together) + " together";
   trace.add([&] {
     return Step{.words = fmt::format("asked of {}, {}", who, finding.situation),
@@ -55,12 +60,13 @@ void record_use(const Finding& finding, const ModeCheck& check, const StageFacts
                 .clause = "statics"};
   });
   trace.add([&] {
-    return Step{.words = fmt::format("share of what is allowed: {} behind the factor on inserts", finding.rule),
+    return Step{.words = fmt::format("share of what is allowed: {} behind the {} on inserts", finding.rule,
+                                     facts.rules.headed.en ? "partial factor" : "factor"),
                 .result = {"u", *finding.utilization, "1"},
-                .formula = "S / (R / n_i)",
-                .given = {{"S", in(kN, *check.demand), "kN"}, {"R", in(kN, *check.nominal), "kN"}, {"n_i", n.value.value(), "1"}},
-                .clause = n.source.locator,
-                .sources = {n.source}};
+                .formula = fmt::format("S / (R / {})", n.symbol),
+                .given = {{"S", in(kN, *check.demand), "kN"}, {"R", in(kN, *check.nominal), "kN"}, {n.symbol, n.value, "1"}},
+                .clause = n.clause,
+                .sources = n.sources};
   });
 }
 
@@ -90,9 +96,9 @@ std::vector<Finding> findings_of(const ModeRule& rule, const StageFacts& facts, 
                          situations->at(worst).name);
     });
     if (trace.is_recording()) check_mode(rule.mode, facts, situations->at(worst), insert, trace);
-    Finding finding = from(rule, facts.modes.at(worst, insert, rule.mode), facts, one.id, situations->at(worst));
+    Finding finding = from(rule, facts.modes.at(worst, insert, rule.mode), facts, insert, situations->at(worst));
     finding.situation = situations->at(worst).name;
-    record_use(finding, facts.modes.at(worst, insert, rule.mode), facts, trace);
+    record_use(rule, finding, facts.modes.at(worst, insert, rule.mode), facts, insert, trace);
     findings.push_back(std::move(finding));
   }
   return findings;

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "checks/mode_factor.hpp"
 #include "checks/modes_alone.hpp"
 #include "checks/modes_together.hpp"
 
@@ -12,7 +13,7 @@ ModeCheck check_mode(Mode mode, const StageFacts& facts, const InsertSituation& 
   if (const auto* gap = gap_in(mode, facts, insert)) return missing_mode(*gap);
   ModeCheck worst =
       judged(demand_alone(mode, situation, insert), strength_alone(mode, facts, situation, insert, trace),
-             facts.rules.insert_factor.value.value());
+             mode_factor(mode, facts, insert));
   for (std::size_t set = 0; set < number_of_sets(mode, facts); ++set) {
     if (std::ranges::find(inserts_of_set(mode, facts, set), insert) == inserts_of_set(mode, facts, set).end())
       continue;

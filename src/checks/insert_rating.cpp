@@ -3,6 +3,7 @@
 //   F <= F_ultimate / n     F = sqrt(tension^2 + shear^2), the whole force of the leg on the insert
 //
 // F_ultimate  declared load times the factor it includes, scaled down at lower strength (resistances/rated.cpp).
+// Where the rule set counts loads as declared, the declared load is the most that is allowed.
 // Absent      no rating, strength or included factor: HOLD. The direction of the pull is rule insert-angle.
 
 #include <algorithm>
@@ -22,9 +23,16 @@ struct WorstForce {
   std::string situation;
 };
 
+// A declared load is held against the load itself, with dynamic factor and grip of the form, never behind partial factors.
+Outcome<std::vector<InsertSituation>> situations_for_ratings(const StageFacts& facts) {
+  if (!facts.rules.load_factors || is_assessed(facts.insert_situations) == false) return facts.insert_situations;
+  return on_inserts(facts.gear_situations, facts.plan, facts.rigging, facts.body);
+}
+
 Outcome<WorstForce> largest_force(const StageFacts& facts, std::size_t insert) {
-  if (const auto* gap = std::get_if<NotAssessed>(&facts.insert_situations)) return *gap;
-  const auto& situations = std::get<std::vector<InsertSituation>>(facts.insert_situations);
+  const auto felt = situations_for_ratings(facts);
+  if (const auto* gap = std::get_if<NotAssessed>(&felt)) return *gap;
+  const auto& situations = std::get<std::vector<InsertSituation>>(felt);
   if (situations.empty()) return NotAssessed{"no situation was computed", {}};
   WorstForce worst;
   for (const InsertSituation& situation : situations) {
@@ -36,6 +44,25 @@ Outcome<WorstForce> largest_force(const StageFacts& facts, std::size_t insert) {
     worst.force = std::max(worst.force, whole);
   }
   return worst;
+}
+
+// A rule set that holds to what is declared never allows more than the declared load, however large the factor in it.
+void cap_at_declared(const plan::Insert& insert, const StageFacts& facts, Outcome<Resistance<Force>>& ultimate,
+                     Trace& trace) {
+  auto* known = std::get_if<Resistance<Force>>(&ultimate);
+  if (!known || facts.against_ultimate || facts.rules.rating_scaling.value != tables::RatingScaling::as_declared) return;
+  const auto& factor = facts.rules.insert_factor;
+  const Force most = insert.rating->load * factor.value;
+  if (!(most < known->value)) return;
+  *known = Resistance<Force>{most};
+  trace.add([&] {
+    return Step{.words = fmt::format("insert {}: not more than its declared load is allowed", insert.id),
+                .result = {"U", in(kN, most), "kN"},
+                .formula = "P * n_i",
+                .given = {{"P", in(kN, insert.rating->load), "kN"}, {"n_i", factor.value.value(), "1"}},
+                .clause = "supplier's declaration",
+                .sources = {facts.rules.rating_scaling.source}};
+  });
 }
 
 }  // namespace
@@ -58,6 +85,7 @@ std::vector<Finding> insert_rating(const StageFacts& facts, Trace& trace) {
     if (const auto* gap = std::get_if<NotAssessed>(&facts.usable_strength)) ultimate = *gap;
     else ultimate = resistances::rated(insert, std::get<Stress>(facts.usable_strength), facts.rules, trace);
 
+    cap_at_declared(insert, facts, ultimate, trace);
     Finding finding = compared<Force>(id, insert.id, demand, ultimate, factor.value.value(),
                                       citation(factor.source));
     if (const auto* w = std::get_if<WorstForce>(&worst)) finding.situation = w->situation;

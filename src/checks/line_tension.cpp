@@ -31,6 +31,12 @@ constexpr double corrected_within = 0.02;  // of the loads, so that they balance
 
 const char* const model_remedy = "[piece] bending_check: name the engineer's own check of its bending";
 
+Outcome<std::vector<piece::Stretch>> stretches_of(const plan::Plan& plan, plan::Axis axis) {
+  const auto solid = piece::SolidToCut::of(plan);
+  if (const auto* missing = std::get_if<NotAssessed>(&solid)) return *missing;
+  return piece::stretches(std::get<piece::SolidToCut>(solid), axis, slices);
+}
+
 struct OnAxis {  // components of the piece's axes along the line
   plan::Axis axis;
   template <class Q>
@@ -156,9 +162,9 @@ Outcome<demands::BeamLine> loaded(const StageFacts& facts, const BendingLoads& l
 }  // namespace
 
 Outcome<BendingTension> line_tension(const StageFacts& facts, const ModelChoice& model) {
-  const auto solid = piece::SolidToCut::of(facts.plan);
-  if (const auto* missing = std::get_if<NotAssessed>(&solid)) return *missing;
-  const auto cut = piece::stretches(std::get<piece::SolidToCut>(solid), model.axis, slices);
+  BendingReuse* const reuse = facts.bending->reuse.get();
+  const auto cut = reuse && reuse->stretches ? *reuse->stretches : stretches_of(facts.plan, model.axis);
+  if (reuse) reuse->stretches = cut;
   if (const auto* missing = std::get_if<NotAssessed>(&cut)) return *missing;
   const auto& stretches = std::get<std::vector<piece::Stretch>>(cut);
   if (auto refused = refusal(stretches)) return *std::move(refused);

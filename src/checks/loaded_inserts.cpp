@@ -5,7 +5,8 @@
 namespace firstpick::checks {
 
 const resistances::HeadedInsert& headed(const StageFacts& facts, std::size_t insert) {
-  return std::get<resistances::HeadedInsert>(facts.anchorage.headed.at(insert));
+  const auto& all = facts.as_cracked.empty() ? facts.anchorage.headed : facts.as_cracked;
+  return std::get<resistances::HeadedInsert>(all.at(insert));
 }
 
 void LoadedInserts::reserve(std::size_t count) {

@@ -18,10 +18,11 @@ namespace firstpick::checks {
 namespace {
 
 // The rules that know what breaks: their nominal resistance is the ultimate one.
-constexpr std::array<std::string_view, 10> of_survivors{
+constexpr std::array<std::string_view, 15> of_survivors{
     "hardware-factor",     "hardware-overload",    "insert-steel-tension", "insert-steel-shear",
     "insert-breakout",     "insert-pullout",       "insert-side-blowout",  "insert-edge-breakout",
-    "insert-pryout",       "insert-interaction"};
+    "insert-pryout",       "insert-interaction",   "loop-bond",            "loop-steel",
+    "loop-breakout",       "plate-steel",          "plate-punching"};
 
 // Rules that are held against the ultimate: the factor on the inserts is one.
 tables::RuleSet without_insert_factor(const tables::RuleSet& rules) {
@@ -82,7 +83,7 @@ PointLoss after_loss_of(const StageFacts& facts, const std::vector<std::size_t>&
   }
   const loads::LoadSet set = sudden(load, rules.loss_step_factor.value, "without " + loss.lost);
   const auto& upright = std::get<Direction>(facts.up_before);
-  const auto hung = shared(facts.plan, left.get(), set, rules, upright);
+  const auto hung = shared(facts.plan, left.get(), set, rules, facts.tables, upright);
   if (const auto* gap = std::get_if<NotAssessed>(&hung)) {
     loss.why = "no rest was found on what is left: " + gap->why;
     return loss;
@@ -110,6 +111,8 @@ PointLoss after_loss_of(const StageFacts& facts, const std::vector<std::size_t>&
                    .modes = {},
                    .tells_losses = false,
                    .in_words = false};
+  after.as_cracked = facts.as_cracked;
+  after.against_ultimate = true;
   after.insert_situations = on_inserts(after.gear_situations, facts.plan, after.rigging, facts.body);
   after.modes = mode_table(after);
   judge(after, loss);

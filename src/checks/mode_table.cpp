@@ -3,6 +3,7 @@
 #include <vector>
 
 #include "checks/insert_modes.hpp"
+#include "checks/mode_factor.hpp"
 #include "checks/modes_alone.hpp"
 #include "checks/modes_together.hpp"
 
@@ -19,7 +20,7 @@ void add_alone(Mode mode, const StageFacts& facts, const Situations& situations,
     table.checks.insert(table.checks.end(), situations.size(), missing_mode(*gap));
     return;
   }
-  const double factor = facts.rules.insert_factor.value.value();
+  const double factor = mode_factor(mode, facts, insert);
   const std::vector<NominalForce> strengths = strengths_alone(mode, facts, situations, insert);
   for (std::size_t s = 0; s < situations.size(); ++s)
     table.checks.push_back(judged(demand_alone(mode, situations[s], insert), strengths[s], factor));

@@ -5,6 +5,7 @@
 #include "checks/loaded_inserts.hpp"
 #include "resistances/breakout.hpp"
 #include "resistances/edge_breakout.hpp"
+#include "resistances/en_1992_4.hpp"
 #include "resistances/pryout.hpp"
 #include "resistances/pullout.hpp"
 #include "resistances/side_blowout.hpp"
@@ -23,7 +24,9 @@ NominalForce strength_alone(Mode mode, const StageFacts& facts, const InsertSitu
                             std::size_t insert, Trace& trace) {
   const std::array one{&headed(facts, insert)};
   const auto& model = facts.rules.headed;
-  if (mode == Mode::steel_tension) return where_it_occurs(resistances::steel_tension(*one.front(), trace));
+  if (mode == Mode::steel_tension)
+    return where_it_occurs(model.en ? resistances::en_steel_tension(*one.front(), trace)
+                                    : resistances::steel_tension(*one.front(), trace));
   if (mode == Mode::steel_shear) return where_it_occurs(resistances::steel_shear(*one.front(), model, trace));
 
   const Stress f_c = std::get<Stress>(facts.formula_strength);

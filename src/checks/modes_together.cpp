@@ -1,5 +1,6 @@
 #include "checks/modes_together.hpp"
 
+#include "checks/mode_factor.hpp"
 #include "checks/modes_alone.hpp"
 #include "resistances/pryout.hpp"
 #include "resistances/side_blowout.hpp"
@@ -21,6 +22,17 @@ Outcome<Resistance<Force>> group_breakout(const StageFacts& facts, const LoadedI
   if (const auto* gap = std::get_if<NotAssessed>(&offset)) return *gap;
   return resistances::breakout(group.inserts, facts.anchorage.areas,
                                std::get<resistances::Eccentricity>(offset), f_c, facts.rules.headed, trace);
+}
+
+NominalForce row_blowout(const StageFacts& facts, const LoadedInserts& row, const Direction& towards, Stress f_c,
+                         Trace& trace) {
+  const auto offset = eccentricity(row, facts);
+  if (const auto* gap = std::get_if<NotAssessed>(&offset)) return *gap;
+  const auto& layout = std::get<resistances::GroupLayout>(facts.anchorage.areas.layout(row.inserts));
+  const auto& e = std::get<resistances::Eccentricity>(offset);
+  const Direction along = cross(facts.body.sites.at(row.indices.front()).normal, towards);
+  return resistances::side_blowout(row.inserts, towards, f_c, facts.rules.headed, trace,
+                                   abs(dot(along, layout.u * e.u + layout.v * e.v)));
 }
 
 }  // namespace
@@ -63,7 +75,7 @@ ModeCheck check_together(Mode mode, const StageFacts& facts, const InsertSituati
   const auto& model = facts.rules.headed;
   const Stress f_c = std::get<Stress>(facts.formula_strength);
   const auto against = [&](const NominalForce& nominal) {
-    return judged(together.sum, nominal, facts.rules.insert_factor.value.value(), together.indices);
+    return judged(together.sum, nominal, mode_factor(mode, facts, together.indices.front()), together.indices);
   };
   switch (mode) {
     case Mode::breakout: return against(where_it_occurs(group_breakout(facts, together, f_c, trace)));
@@ -71,8 +83,7 @@ ModeCheck check_together(Mode mode, const StageFacts& facts, const InsertSituati
       return against(where_it_occurs(
           resistances::pryout(together.inserts, group_breakout(facts, together, f_c, trace), model, trace)));
     case Mode::side_blowout:
-      return against(resistances::side_blowout(together.inserts, facts.anchorage.blowout_rows.at(set).towards,
-                                               f_c, model, trace));
+      return against(row_blowout(facts, together, facts.anchorage.blowout_rows.at(set).towards, f_c, trace));
     case Mode::edge_breakout:
       return check_edge_row(facts, situation, facts.anchorage.shear_rows.at(set), together, f_c, trace);
     case Mode::steel_tension:

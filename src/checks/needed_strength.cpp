@@ -16,6 +16,7 @@
 
 #include <boost/math/tools/toms748_solve.hpp>
 
+#include "checks/cracked_inserts.hpp"
 #include "checks/evaluate.hpp"
 #include "checks/insert_modes.hpp"
 #include "checks/rule.hpp"
@@ -100,6 +101,7 @@ StageFacts with_strength(const StageFacts& facts, Stress strength) {
   changed.usable_strength = strength;
   changed.formula_strength = strength::formula_strength(strength, facts.rules, silent);
   changed.modes = {};
+  count_cracks(changed, facts.stage.kind != plan::StageKind::turn);
   changed.modes = mode_table(changed);
   return changed;
 }

@@ -11,27 +11,13 @@
 
 #include <fmt/format.h>
 
-#include "checks/piece_bending.hpp"
-#include "demands/panel_bending.hpp"
+#include "checks/panel_plate.hpp"
 
 namespace firstpick::checks {
 
 namespace {
 
 constexpr double even_within = 0.02;  // distance of the grip's centre from the panel's, over the size
-
-struct InFace {  // coordinates in the face of the inserts, the first insert at zero
-  const piece::InsertSite& site;
-  Position origin;
-
-  plan::PlanarPoint at(const Position& p) const {
-    const Position off = p - origin;
-    return {dot(site.u, off), dot(site.v, off)};
-  }
-  static Length dot(const Direction& d, const Position& p) { return d.x * p.x + d.y * p.y + d.z * p.z; }
-  static Force dot(const Direction& d, const ForceVector& f) { return d.x * f.x + d.y * f.y + d.z * f.z; }
-  Position in_piece(const plan::PlanarPoint& p) const { return origin + site.u * p.x + site.v * p.y; }
-};
 
 std::optional<NotAssessed> uneven_grip(const StageFacts& facts, const BendingLoads& loads) {
   const Length size = std::max(facts.body.highest.x - facts.body.lowest.x, facts.body.highest.y - facts.body.lowest.y);
@@ -44,7 +30,7 @@ std::optional<NotAssessed> uneven_grip(const StageFacts& facts, const BendingLoa
   return {};
 }
 
-demands::PanelLoad panel_load(const StageFacts& facts, const BendingLoads& loads, const InFace& face, Length thickness) {
+demands::PanelLoad panel_load(const StageFacts& facts, const BendingLoads& loads, const PanelFace& face) {
   demands::PanelLoad panel;
   ForceVector pull;
   for (std::size_t leg = 0; leg < loads.situation.legs.size(); ++leg) {
@@ -52,8 +38,8 @@ demands::PanelLoad panel_load(const StageFacts& facts, const BendingLoads& loads
     const auto insert = std::ranges::find(facts.plan.inserts, facts.rigging->legs.at(leg).to, &plan::Insert::id);
     if (insert == facts.plan.inserts.end()) continue;  // the leg to a beam or a sheave
     pull = pull + force;
-    panel.forces.push_back({face.at(insert->at), force.z, InFace::dot(face.site.u, force),
-                            InFace::dot(face.site.v, force), 0.5 * thickness, norm(force) != Force{}});
+    panel.forces.push_back({face.at(insert->at), force.z, dot(face.u, force), dot(face.v, force),
+                            insert->at.z - face.middle, norm(force) != Force{}});
   }
   const double up_z = pull.z / norm(pull);
   Force parts{};
@@ -63,52 +49,58 @@ demands::PanelLoad panel_load(const StageFacts& facts, const BendingLoads& loads
     parts += force;
   }
   // Over the area of the outline as divided: round edges are chords, and all of the load must be carried.
-  panel.pressure = (pull.z - parts) / area_of(face.site.outline);
+  panel.pressure = (pull.z - parts) / area_of(face.outline);
   return panel;
 }
 
 }  // namespace
 
-Outcome<BendingTension> panel_tension(const StageFacts& facts, const ModelChoice& model) {
-  if (!model.flat)
-    return NotAssessed{"the piece is not a panel of one thickness with its inserts in its top face",
-                       "[piece] model = \"line\" where it is a beam, or bending_check: name the engineer's own check of its bending"};
-  const InFace face{facts.body.sites.front(), facts.plan.inserts.front().at};
-  const Length thickness = facts.body.highest.z - facts.body.lowest.z;
-  const UnitSystem units = facts.plan.piece.units;
-
+demands::Panel plate_of(const StageFacts& facts, const PanelFace& face) {
   demands::Panel panel;
-  panel.outer = face.site.outline.outer;
-  panel.holes = face.site.outline.holes;
+  panel.outer = face.outline.outer;
+  panel.holes = face.outline.holes;
   panel.poisson = facts.rules.cracking.poisson.value;
-  panel.patch = facts.rules.cracking.patch.value * thickness;
-  panel.strip = facts.rules.cracking.pick_strip.value * thickness;
+  panel.patch = facts.rules.cracking.patch.value * face.thickness;
+  panel.strip = facts.rules.cracking.pick_strip.value * face.thickness;
+  return panel;
+}
+
+void look_at(BendingTension& worst, const demands::PanelBending& bending, const PanelFace& face,
+             const Situation& situation, UnitSystem units, const char* as_cast) {
+  const auto look = [&](const demands::PanelMoment& moment, const char* side) {
+    const Stress tension = 6.0 * moment.moment / (face.thickness * face.thickness);
+    if (!(tension > worst.tension) && !worst.where.empty()) return;
+    const Position at = face.in_piece(moment.at);
+    worst = {tension,
+             fmt::format("{} of the panel{}, near x = {}, y = {}", side, as_cast, firstpick::print(at.x, units),
+                         firstpick::print(at.y, units)),
+             situation.name, moment.moment * m, situation.some_legs_only};
+  };
+  look(bending.bottom_tension, "bottom");
+  look(bending.top_tension, "top");
+}
+
+Outcome<BendingTension> panel_tension(const StageFacts& facts, const ModelChoice&) {
+  BendingReuse* const reuse = facts.bending->reuse.get();
+  const bool known = reuse && reuse->panel_face;
+  const auto face = known ? reuse->panel_face : panel_face(facts.plan, facts.body);
+  if (!face) return no_panel();
+  demands::Panel panel = plate_of(facts, *face);
   const auto& situations = std::get<std::vector<Situation>>(facts.gear_situations);
   for (const Situation& situation : situations) {
     const auto loads = bending_loads(facts, situation);
     if (const auto* missing = std::get_if<NotAssessed>(&loads)) return *missing;
     if (auto refused = uneven_grip(facts, std::get<BendingLoads>(loads))) return *std::move(refused);
-    panel.loads.push_back(panel_load(facts, std::get<BendingLoads>(loads), face, thickness));
+    panel.loads.push_back(panel_load(facts, std::get<BendingLoads>(loads), *face));
   }
-  const auto bent = demands::panel_bending(panel);
+  if (reuse && !known) reuse->panel_face = face, reuse->panel = demands::PanelEstimate::of(panel);
+  const auto bent = reuse && reuse->panel ? reuse->panel->bending(panel.loads) : demands::panel_bending(panel);
   if (const auto* missing = std::get_if<NotAssessed>(&bent)) return *missing;
 
   BendingTension worst;
-  for (std::size_t i = 0; i < situations.size(); ++i) {
-    const Situation& situation = situations[i];
-    const demands::PanelBending& bending = std::get<std::vector<demands::PanelBending>>(bent).at(i);
-    const auto look = [&](const demands::PanelMoment& moment, const char* side) {
-      const Stress tension = 6.0 * moment.moment / (thickness * thickness);
-      if (!(tension > worst.tension) && !worst.where.empty()) return;
-      const Position at = face.in_piece(moment.at);
-      worst = {tension,
-               fmt::format("{} of the panel, near x = {}, y = {}", side, firstpick::print(at.x, units),
-                           firstpick::print(at.y, units)),
-               situation.name, moment.moment * m, situation.some_legs_only};
-    };
-    look(bending.bottom_tension, "bottom");
-    look(bending.top_tension, "top");
-  }
+  for (std::size_t i = 0; i < situations.size(); ++i)
+    look_at(worst, std::get<std::vector<demands::PanelBending>>(bent).at(i), *face, situations[i],
+            facts.plan.piece.units, "");
   if (worst.where.empty()) return NotAssessed{"no situation loads the piece", {}};
   return worst;
 }

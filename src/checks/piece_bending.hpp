@@ -1,11 +1,16 @@
 // The tension that bending brings to the faces of the piece, over every situation of one stage.
 #pragma once
 
+#include <memory>
 #include <optional>
 #include <string>
+#include <vector>
 
+#include "checks/panel_face.hpp"
 #include "checks/piece_model.hpp"
 #include "checks/stage_facts.hpp"
+#include "demands/panel_estimate.hpp"
+#include "piece/section.hpp"
 #include "record/outcome.hpp"
 
 namespace firstpick::checks {
@@ -25,12 +30,24 @@ struct BendingLoads {
   const Situation& situation;
 };
 
+// What stays the same while the picks of one piece move: kept by who judges many layouts of it. A panel is then estimated
+// (demands/panel_estimate.hpp): never for a verdict.
+struct BendingReuse {
+  std::optional<Outcome<std::vector<piece::Stretch>>> stretches;  // of a line
+  std::optional<PanelFace> panel_face;                            // of a panel: the frame of its first layout
+  std::shared_ptr<const demands::PanelEstimate> panel;
+};
+
 struct BendingMemo {
   std::optional<Outcome<BendingTension>> tension;
+  std::shared_ptr<BendingReuse> reuse;  // null: nothing is kept, and a panel is computed to its stated accuracy
 };
 
 Outcome<BendingTension> line_tension(const StageFacts& facts, const ModelChoice& model);
 Outcome<BendingTension> panel_tension(const StageFacts& facts, const ModelChoice& model);
+Outcome<BendingTension> ring_tension(const StageFacts& facts);
+Outcome<BendingTension> box_tension(const StageFacts& facts);
+Outcome<BendingTension> turned_panel_tension(const StageFacts& facts);  // while it is turned, and after
 
 // Of a situation, by the name of its load set; the loads are those that legs carry.
 Outcome<BendingLoads> bending_loads(const StageFacts& facts, const Situation& situation);

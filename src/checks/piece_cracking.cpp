@@ -5,10 +5,11 @@
 // Source   f_r: resistances/cracking_stress.cpp; factor: "cracking.factor" of the rule set. Loads: what the legs carry, with
 //          dynamic factor and grip of the form, raised to the handbook's multiplier (bending_multiplier.cpp). Steel bars are
 //          not counted.
-// Models   line (line_tension.cpp), panel (panel_tension.cpp). A block is not computed: a note where it is small and stocky
+// Models   line (line_tension.cpp), panel (panel_tension.cpp; turned: turned_panel_tension.cpp), ring, box
+//          (ring_tension.cpp, box_tension.cpp). Any other block is not computed: a note where it is small and stocky
 //          (piece_model.cpp) or the plan names the engineer's own check, else HOLD.
 // Missing  statics, strength or loads not assessed; a piece the model does not describe; `may_crack` with inserts that are
-//          said to sit in uncracked concrete: HOLD.
+//          said to sit in uncracked concrete: HOLD. A ring or box that its model refuses passes as a block may.
 
 #include <fmt/format.h>
 
@@ -25,20 +26,42 @@ namespace {
 constexpr std::string_view id = "piece-cracking";
 constexpr double as_cast = 1.0 - 1e-9;  // of the cosine between up as cast and up in this stage
 
+constexpr std::string_view its_own_check = "[piece] bending_check: name the engineer's own check of its bending";
+
+Outcome<BendingTension> hung_tension(const StageFacts& facts, const ModelChoice& model) {
+  if (model.model == plan::PieceModel::line) return line_tension(facts, model);
+  if (model.model == plan::PieceModel::panel) return panel_tension(facts, model);
+  if (model.known == Known::ring) return ring_tension(facts);
+  if (model.known == Known::box) return box_tension(facts);
+  return NotAssessed{"the bending of a block is not computed", std::string(its_own_check)};
+}
+
+const char* theory_of(const ModelChoice& model) {
+  if (model.model == plan::PieceModel::line) return "statics of beams";
+  if (model.model == plan::PieceModel::panel) return "theory of thin plates";
+  return model.known == Known::ring ? "statics of thin rings" : "statics of frames";
+}
+
+std::vector<Source> sources_of(const ModelChoice& model, const tables::CrackingModel& numbers) {
+  if (model.model == plan::PieceModel::panel)
+    return {numbers.poisson.source, numbers.patch.source, numbers.pick_strip.source};
+  if (model.known == Known::ring) return {numbers.poisson.source, numbers.line_slenderness.source};
+  if (model.known == Known::box) return {numbers.pick_strip.source, numbers.line_slenderness.source};
+  return {};
+}
+
 Outcome<BendingTension> tension_of(const StageFacts& facts, const ModelChoice& model, Trace& trace) {
-  if (facts.stage.kind == plan::StageKind::turn)
-    return NotAssessed{"bending while the piece turns is not evaluated by this version",
-                       "[piece] bending_check: name the engineer's own check of its bending"};
   if (const auto* gap = std::get_if<NotAssessed>(&facts.load)) return *gap;
   if (const auto* gap = std::get_if<NotAssessed>(&facts.gear_situations)) return *gap;
   if (const auto* gap = std::get_if<NotAssessed>(&facts.up_before)) return *gap;
-  if (std::get<Direction>(facts.up_before).z < as_cast)
-    return NotAssessed{"bending of a piece that an earlier stage has turned is not evaluated by this version",
-                       "[piece] bending_check: name the engineer's own check of its bending"};
+  const bool turned = facts.stage.kind == plan::StageKind::turn || std::get<Direction>(facts.up_before).z < as_cast;
+  if (turned && model.model != plan::PieceModel::panel)
+    return NotAssessed{"bending of a piece that is turned is evaluated of flat panels only",
+                       std::string(its_own_check)};
   const auto raise = bending_raise(facts, trace);
   if (const auto* gap = std::get_if<NotAssessed>(&raise)) return *gap;
   auto& known = facts.bending->tension;
-  if (!known) known = model.model == plan::PieceModel::line ? line_tension(facts, model) : panel_tension(facts, model);
+  if (!known) known = turned ? turned_panel_tension(facts) : hung_tension(facts, model);
   auto tension = *known;
   if (auto* found = std::get_if<BendingTension>(&tension)) {
     const Stress computed = found->tension;
@@ -48,11 +71,8 @@ Outcome<BendingTension> tension_of(const StageFacts& facts, const ModelChoice& m
                   .result = {"sigma", in(MPa, found->tension), "MPa"},
                   .formula = "r_bend * sigma_0",
                   .given = {{"r_bend", std::get<Ratio>(raise).value(), "1"}, {"sigma_0", in(MPa, computed), "MPa"}},
-                  .clause = model.model == plan::PieceModel::line ? "statics of beams" : "theory of thin plates",
-                  .sources = model.model == plan::PieceModel::panel
-                                 ? std::vector{facts.rules.cracking.poisson.source, facts.rules.cracking.patch.source,
-                                               facts.rules.cracking.pick_strip.source}
-                                 : std::vector<Source>{}};
+                  .clause = theory_of(model),
+                  .sources = sources_of(model, facts.rules.cracking)};
     });
   }
   return tension;
@@ -75,14 +95,17 @@ Finding checked_by_engineer(const plan::Piece& piece) {
   return noted(id, piece.mark, fmt::format("its bending is checked elsewhere, as the plan states: {}", piece.bending_check));
 }
 
-Finding not_computed(const StageFacts& facts) {
+// `why`: what stands against the model that its shape would have.
+Finding not_computed(const StageFacts& facts, const std::string& why) {
   const plan::Piece& piece = facts.plan.piece;
   if (is_stated(piece.bending_check)) return checked_by_engineer(piece);
   const Stockiness stocky = stockiness(facts.body, facts.rules.cracking);
   const std::string told_of = told(stocky, facts.rules.cracking, piece.units);
   if (stocky.is_stocky)
-    return noted(id, piece.mark, fmt::format("passes as a small, stocky block, its bending is not computed: {}", told_of));
-  return missing(id, piece.mark, fmt::format("its bending is not computed, and it is no small, stocky block: {}", told_of),
+    return noted(id, piece.mark,
+                 fmt::format("passes as a small, stocky block, its bending is not computed{}: {}", why, told_of));
+  return missing(id, piece.mark,
+                 fmt::format("its bending is not computed{}, and it is no small, stocky block: {}", why, told_of),
                  std::string(state_a_check));
 }
 
@@ -102,17 +125,21 @@ std::vector<Finding> piece_cracking(const StageFacts& facts, Trace& trace) {
   if (piece.may_crack) return {accepted_cracks(facts)};
   const ModelChoice model = piece_model(facts.plan, facts.body, facts.rules.cracking);
   if (!model.fits) return {called_what_it_is_not(piece)};
-  if (model.model == plan::PieceModel::block) return {not_computed(facts)};
+  if (model.model == plan::PieceModel::block && model.known == Known::no) return {not_computed(facts, "")};
 
   const auto& factor = facts.rules.cracking.factor;
   const auto found = tension_of(facts, model, trace);
+  const bool loads_known = is_assessed(facts.load) && is_assessed(facts.gear_situations) && is_assessed(facts.up_before);
+  if (const auto* gap = std::get_if<NotAssessed>(&found); gap && model.known != Known::no && loads_known)
+    return {not_computed(facts, " (" + gap->why + ")")};
   Outcome<Demand<Stress>> tension = NotAssessed{};
   if (const auto* gap = std::get_if<NotAssessed>(&found)) tension = *gap;
   else tension = Demand<Stress>{std::get<BendingTension>(found).tension};
   Outcome<Resistance<Stress>> rupture = NotAssessed{};
   if (const auto* gap = std::get_if<NotAssessed>(&facts.formula_strength)) rupture = *gap;
   else
-    rupture = resistances::cracking_stress(facts.plan.concrete, std::get<Stress>(facts.formula_strength), facts.rules,
+    rupture = resistances::cracking_stress(facts.plan.concrete, std::get<Stress>(facts.formula_strength),
+                                           facts.body.highest.z - facts.body.lowest.z, facts.rules,
                                            facts.tables, trace);
   trace.add([&] {
     return Step{.words = "factor between the cracking stress and the tension allowed",
@@ -120,7 +147,8 @@ std::vector<Finding> piece_cracking(const StageFacts& facts, Trace& trace) {
                 .sources = {factor.source}};
   });
 
-  Finding finding = compared<Stress>(id, piece.mark, tension, rupture, factor.value.value(), "ACI 318-25 19.2.3.1");
+  Finding finding = compared<Stress>(id, piece.mark, tension, rupture, factor.value.value(),
+                                     facts.rules.cracking.en ? "EN 1992-1-1 3.1.8" : "ACI 318-25 19.2.3.1");
   // A stated check stands in for what the models cannot judge; it mends neither a failure nor missing strength.
   if (std::holds_alternative<NotAssessed>(found) && is_assessed(facts.load) && is_assessed(facts.gear_situations) &&
       is_stated(piece.bending_check))

@@ -1,8 +1,8 @@
 // Derived from the shape, the first that fits:
 //
-//   panel   all inserts in one level face; face area x thickness is the volume; its lesser side at least n_panel thicknesses
+//   panel   top face x thickness is the volume, inserts in its faces or edges; its lesser side at least n_panel thicknesses
 //   line    the longer level extent at least n_line times the other and the height
-//   block   neither: bending is not computed. Passes with a note where it is small and stocky:
+//   block   neither: a ring or a box (round_and_box.hpp) is computed; of any other block bending is not computed. Passes with a note where it is small and stocky:
 //
 //           L <= n_block * t  and  L <= L_block       L: greater level side; t = 2 volume / surface, the mean thickness
 //
@@ -12,43 +12,13 @@
 #include "checks/piece_model.hpp"
 
 #include <algorithm>
-#include <cmath>
 
 #include <fmt/format.h>
 
+#include "checks/panel_face.hpp"
+#include "checks/round_and_box.hpp"
+
 namespace firstpick::checks {
-
-namespace {
-
-constexpr double level_within = 1e-3;   // of the normal of a level face from straight up
-constexpr double volume_within = 2e-3;  // of area x thickness against the volume
-
-Area ring_area(const std::vector<plan::PlanarPoint>& ring) {
-  Area doubled{};
-  for (std::size_t i = 0; i < ring.size(); ++i) {
-    const plan::PlanarPoint &a = ring[i], &b = ring[(i + 1) % ring.size()];
-    doubled += a.x * b.y - b.x * a.y;
-  }
-  return 0.5 * abs(doubled);
-}
-
-bool is_flat(const piece::Body& body) {
-  if (body.sites.empty()) return false;
-  const piece::InsertSite& first = body.sites.front();
-  for (const piece::InsertSite& site : body.sites)
-    if (!site.planar || site.face != first.face) return false;
-  if (!(first.normal.z >= 1.0 - level_within)) return false;
-  const Length thickness = body.highest.z - body.lowest.z;
-  return abs(area_of(first.outline) * thickness - body.volume) <= volume_within * body.volume;
-}
-
-}  // namespace
-
-Area area_of(const piece::Outline& outline) {
-  Area area = ring_area(outline.outer);
-  for (const auto& hole : outline.holes) area -= ring_area(hole);
-  return area;
-}
 
 Stockiness stockiness(const piece::Body& body, const tables::CrackingModel& limits) {
   const Vector<Length> extent = body.highest - body.lowest;
@@ -65,17 +35,21 @@ Stockiness stockiness(const piece::Body& body, const tables::CrackingModel& limi
 ModelChoice piece_model(const plan::Plan& plan, const piece::Body& body, const tables::CrackingModel& limits) {
   const Vector<Length> extent = body.highest - body.lowest;
   const Length longer = std::max(extent.x, extent.y), shorter = std::min(extent.x, extent.y);
-  ModelChoice choice{.axis = extent.x >= extent.y ? plan::Axis::x : plan::Axis::y, .flat = is_flat(body)};
+  ModelChoice choice{.axis = extent.x >= extent.y ? plan::Axis::x : plan::Axis::y,
+                     .flat = panel_face(plan, body).has_value()};
   const double n_panel = limits.panel_slenderness.value.value(), n_line = limits.line_slenderness.value.value();
   const bool is_line = longer >= n_line * shorter && longer >= n_line * extent.z;
   if (choice.flat && shorter >= n_panel * extent.z) choice.model = plan::PieceModel::panel;
   else if (is_line) choice.model = plan::PieceModel::line;
+  else if (const auto ring = ring_shape(body); ring && is_slender(*ring, limits)) choice.known = Known::ring;
+  else if (const auto box = box_shape(body); box && is_slender(*box, limits)) choice.known = Known::box;
   if (!plan.piece.model) return choice;
   choice.stated = true;
   // A panel that is none is refused where it is computed (panel_tension.cpp).
   choice.fits = *plan.piece.model == plan::PieceModel::panel || *plan.piece.model == choice.model ||
                 (*plan.piece.model == plan::PieceModel::line && is_line);
   choice.model = *plan.piece.model;
+  if (choice.model != plan::PieceModel::block) choice.known = Known::no;
   return choice;
 }
 
@@ -94,6 +68,9 @@ std::string told(const ModelChoice& choice, const piece::Body& body, const table
     case plan::PieceModel::panel: return fmt::format("bending of the piece: computed as a panel, {}", how);
     case plan::PieceModel::block: break;
   }
+  if (choice.known != Known::no)
+    return fmt::format("bending of the piece: computed as a {}, derived from its shape",
+                       choice.known == Known::ring ? "ring" : "box");
   return fmt::format("bending of the piece: not computed, it is a block, {}: {}", how,
                      told(stockiness(body, limits), limits, units));
 }

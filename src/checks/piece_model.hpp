@@ -10,16 +10,18 @@
 
 namespace firstpick::checks {
 
+// A block of which more is known: its solid is a round ring, or a box with a barrel right through (round_and_box.hpp), thin
+// enough to be computed as one.
+enum class Known { no, ring, box };
+
 struct ModelChoice {
   plan::PieceModel model = plan::PieceModel::block;
+  Known known = Known::no;               // of a block
   bool stated = false;                   // by the plan
   bool fits = true;                      // false: a stated line that is too wide, a stated block that is a line or panel
   plan::Axis axis = plan::Axis::x;       // of a line: level, the longer way
-  bool flat = false;                     // one thickness, inserts in one level face: may be computed as a panel
+  bool flat = false;                     // one thickness (panel_face.hpp): may be computed as a panel
 };
-
-// Opening left out; curves as their chords.
-Area area_of(const piece::Outline& outline);
 
 // May the bending of this piece go unchecked, because it is small and stocky?
 struct Stockiness {

@@ -21,14 +21,7 @@ namespace firstpick::checks {
 
 namespace {
 
-Outcome<Force> least_weight(const StageFacts& facts) {
-  const plan::Concrete& concrete = facts.plan.concrete;
-  if (!concrete.density_tolerance)
-    return NotAssessed{"the density has no tolerance, so the weight has no lower bound",
-                       "write density_tolerance in [concrete], in the form \"3 %\""};
-  const Force least = (1.0 - concrete.density_tolerance->value()) * loads::nominal_weight(facts.plan, facts.body);
-  return facts.plan.piece.stated_weight ? std::min(least, *facts.plan.piece.stated_weight) : least;
-}
+Outcome<Force> least_weight(const StageFacts& facts) { return loads::least_weight(facts.plan, facts.body); }
 
 Outcome<demands::Roll> roll_of(const StageFacts& facts) {
   if (const auto* gap = std::get_if<NotAssessed>(&facts.hanging)) return *gap;

@@ -11,9 +11,9 @@
 namespace firstpick::checks {
 
 // Which subjects a rule must give a finding for; the coverage guard counts them.
-enum class Scope { piece, rigging, crane, leg, gear, insert, headed_insert, rated_insert, beam, sheave };
+enum class Scope { piece, rigging, crane, leg, gear, insert, headed_insert, rated_insert, beam, sheave, loop_insert, plate_insert };
 
-// "piece", "rigging", "crane", "leg", "gear", "insert", "headed insert", "rated insert"
+// "piece", "rigging", "crane", "leg", "gear", "insert", "headed insert", "rated insert", "loop insert", "plate insert"
 std::string_view word_for(Scope scope);
 
 using Judge = std::vector<Finding> (*)(const StageFacts& facts, Trace& trace);
@@ -86,5 +86,18 @@ std::vector<Finding> teeter(const StageFacts& facts, Trace& trace);
 std::vector<Finding> landing_stability(const StageFacts& facts, Trace& trace);
 std::vector<Finding> landing_bearers(const StageFacts& facts, Trace& trace);
 std::vector<Finding> haul_restraint(const StageFacts& facts, Trace& trace);
+std::vector<Finding> wind_side_load(const StageFacts& facts, Trace& trace);
+std::vector<Finding> scale_reading(const StageFacts& facts, Trace& trace);
+std::vector<Finding> loop_depth(const StageFacts& facts, Trace& trace);
+std::vector<Finding> loop_bond(const StageFacts& facts, Trace& trace);
+std::vector<Finding> loop_steel(const StageFacts& facts, Trace& trace);
+std::vector<Finding> loop_breakout(const StageFacts& facts, Trace& trace);
+std::vector<Finding> loop_bend(const StageFacts& facts, Trace& trace);
+std::vector<Finding> loop_angle(const StageFacts& facts, Trace& trace);
+std::vector<Finding> loop_edge(const StageFacts& facts, Trace& trace);
+std::vector<Finding> plate_steel(const StageFacts& facts, Trace& trace);
+std::vector<Finding> plate_bearing(const StageFacts& facts, Trace& trace);
+std::vector<Finding> plate_punching(const StageFacts& facts, Trace& trace);
+std::vector<Finding> thread_engagement(const StageFacts& facts, Trace& trace);
 
 }  // namespace firstpick::checks

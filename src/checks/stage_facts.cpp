@@ -5,6 +5,7 @@
 
 #include <fmt/format.h>
 
+#include "checks/cracked_inserts.hpp"
 #include "checks/hung_rigging.hpp"
 #include "checks/insert_modes.hpp"
 #include "checks/piece_bending.hpp"
@@ -24,20 +25,36 @@ const Named* named(const std::vector<Named>& all, const std::string& id) {
 }
 
 // Legs that are not as long as drawn: every combination of long and short within the plan's tolerance.
-std::optional<NotAssessed> add_lengths(const plan::Rigging& rigging, const std::string& set, Shared& result) {
+std::optional<NotAssessed> add_lengths(const plan::Rigging& rigging, const std::string& set,
+                                       const demands::HungPiece& hung, Shared& result) {
   if (!rigging.length_tolerance) return {};
-  auto lengths = demands::length_errors(result.hung, *rigging.length_tolerance);
+  auto lengths = demands::length_errors(hung, *rigging.length_tolerance);
   if (const auto* gap = std::get_if<NotAssessed>(&lengths)) return *gap;
   for (demands::Sharing& sharing : std::get<std::vector<demands::Sharing>>(lengths))
     result.situations.push_back({fmt::format("{}, {}", set, sharing.name), std::move(sharing.legs), true});
   return {};
 }
 
+// Legs whose stiffness is the table's may be stiffer than that: the same with nearly rigid ones.
+std::optional<NotAssessed> add_nearly_rigid(const plan::Plan& plan, const plan::Rigging& rigging,
+                                            const loads::LoadSet& set, const tables::RuleSet& rules,
+                                            const tables::Tables& tables, Shared& result) {
+  auto hung = hung_piece(plan, &rigging, set, rules, tables, UnstatedStiffness::nearly_rigid);
+  if (const auto* gap = std::get_if<NotAssessed>(&hung)) return *gap;
+  auto& piece = std::get<demands::HungPiece>(hung);
+  piece.upright = result.hung.upright;
+  auto hanging = demands::hang(piece);
+  if (const auto* gap = std::get_if<NotAssessed>(&hanging)) return *gap;
+  const std::string name = set.name + ", legs nearly rigid";
+  result.situations.push_back({name, std::move(std::get<demands::Hanging>(hanging).legs), false});
+  return add_lengths(rigging, name, piece, result);
+}
+
 }  // namespace
 
 Outcome<Shared> shared(const plan::Plan& plan, const plan::Rigging* rigging, const loads::LoadSet& set,
-                       const tables::RuleSet& rules, const Direction& upright) {
-  auto hung = hung_piece(plan, rigging, set, rules);
+                       const tables::RuleSet& rules, const tables::Tables& tables, const Direction& upright) {
+  auto hung = hung_piece(plan, rigging, set, rules, tables, UnstatedStiffness::by_size);
   if (const auto* missing = std::get_if<NotAssessed>(&hung)) return *missing;
   auto& piece = std::get<demands::HungPiece>(hung);
   piece.upright = upright;
@@ -46,7 +63,9 @@ Outcome<Shared> shared(const plan::Plan& plan, const plan::Rigging* rigging, con
 
   Shared result{piece, std::get<demands::Hanging>(hanging), {}};
   result.situations.push_back({set.name, result.hanging.legs, false});
-  if (auto gap = add_lengths(*rigging, set.name, result)) return *std::move(gap);
+  if (auto gap = add_lengths(*rigging, set.name, result.hung, result)) return *std::move(gap);
+  if (has_stiffness_by_size(plan, *rigging, tables))
+    if (auto gap = add_nearly_rigid(plan, *rigging, set, rules, tables, result)) return *std::move(gap);
   if (rules.sharing.value == tables::Sharing::elastic) return result;
 
   auto distributions = demands::basic_distributions(piece, result.hanging);
@@ -64,14 +83,14 @@ namespace {
 Outcome<std::vector<Situation>> all_of(const std::vector<loads::LoadSet>& sets, const std::vector<loads::LoadSet>& known,
                                        const std::vector<Outcome<Shared>>& known_shared, const plan::Plan& plan,
                                        const plan::Rigging* rigging, const tables::RuleSet& rules,
-                                       const Direction& upright) {
+                                       const tables::Tables& tables, const Direction& upright) {
   std::vector<Situation> all;
   for (const loads::LoadSet& set : sets) {
     const auto same = std::ranges::find_if(
         known, [&](const loads::LoadSet& other) { return other.name == set.name && other.total == set.total; });
     const bool is_known = same != known.end();
     const Outcome<Shared> fresh =
-        is_known ? Outcome<Shared>{NotAssessed{}} : shared(plan, rigging, set, rules, upright);
+        is_known ? Outcome<Shared>{NotAssessed{}} : shared(plan, rigging, set, rules, tables, upright);
     const Outcome<Shared>& one =
         is_known ? known_shared[static_cast<std::size_t>(same - known.begin())] : fresh;
     if (const auto* missing = std::get_if<NotAssessed>(&one)) return *missing;
@@ -128,6 +147,35 @@ Anchorage anchorage(const plan::Plan& plan, const piece::Body& body, const table
 
 namespace {
 
+// The wind of the stage, and what it makes of every set in which the piece hangs free of the form.
+void add_wind(StageFacts& facts, Trace& trace) {
+  if (!facts.stage.wind_speed) return;
+  if (facts.stage.kind == plan::StageKind::turn) {
+    facts.wind = NotAssessed{"wind on a piece that turns is not computed", "turn it in still air: leave out wind_speed"};
+    return;
+  }
+  if (facts.rigging && facts.rigging->hooks.size() > 1) {
+    facts.wind = NotAssessed{"wind on a piece on more than one hook is not computed",
+                             "lift it on one hook, or in still air: leave out wind_speed"};
+    return;
+  }
+  if (const auto* missing = std::get_if<NotAssessed>(&facts.up_before)) {
+    facts.wind = *missing;
+    return;
+  }
+  const Direction& up = std::get<Direction>(facts.up_before);
+  facts.wind = loads::wind_load(facts.plan, facts.stage, facts.body, up, facts.tables, trace);
+  const auto* wind = std::get_if<loads::WindLoad>(&*facts.wind);
+  if (!wind) return;
+  auto& load = std::get<loads::StageLoad>(facts.load);
+  for (std::vector<loads::LoadSet>* sets : {&load.gear_loads, &load.insert_loads}) {
+    std::vector<loads::LoadSet> blown;
+    for (const loads::LoadSet& set : *sets)
+      if (set.name != loads::breaking_free) blown.push_back(loads::in_wind(set, *wind, up));
+    sets->insert(sets->end(), blown.begin(), blown.end());
+  }
+}
+
 // A lift: the piece hangs free on one hook.
 void add_lift(StageFacts& facts) {
   const auto& load = std::get<loads::StageLoad>(facts.load);
@@ -143,7 +191,7 @@ void add_lift(StageFacts& facts) {
   std::vector<Outcome<Shared>> gear;
   gear.reserve(load.gear_loads.size());
   for (const loads::LoadSet& set : load.gear_loads)
-    gear.push_back(shared(plan, facts.rigging, set, rules, upright));
+    gear.push_back(shared(plan, facts.rigging, set, rules, facts.tables, upright));
 
   if (gear.empty())
     facts.hanging = NotAssessed{"no load set acts in this stage", {}};
@@ -153,10 +201,10 @@ void add_lift(StageFacts& facts) {
     facts.hanging = std::get<Shared>(gear.front()).hanging;
     facts.hung = std::get<Shared>(gear.front()).hung;
   }
-  facts.gear_situations = all_of(load.gear_loads, load.gear_loads, gear, plan, facts.rigging, rules, upright);
+  facts.gear_situations = all_of(load.gear_loads, load.gear_loads, gear, plan, facts.rigging, rules, facts.tables, upright);
   facts.insert_situations = on_inserts(
-      all_of(load.insert_loads, load.gear_loads, gear, plan, facts.rigging, rules, upright), plan, facts.rigging,
-      facts.body);
+      all_of(load.insert_loads, load.gear_loads, gear, plan, facts.rigging, rules, facts.tables, upright), plan,
+      facts.rigging, facts.body);
 }
 
 }  // namespace
@@ -198,10 +246,15 @@ StageFacts stage_facts(const plan::Plan& plan, const plan::Stage& stage, const p
     if (stage.kind == plan::StageKind::turn) facts.turning = *missing;
     return facts;
   }
+  record_stiffness(plan, facts.rigging, tables, trace);
+  add_wind(facts, trace);
+  count_cracks(facts, false);
   if (stage.kind == plan::StageKind::turn)
     add_turn(facts);
-  else
+  else {
     add_lift(facts);
+    count_cracks(facts, true);
+  }
   facts.modes = mode_table(facts);
   return facts;
 }

@@ -11,6 +11,7 @@
 #include "demands/hanging.hpp"
 #include "demands/insert_force.hpp"
 #include "loads/stage_load.hpp"
+#include "loads/wind.hpp"
 #include "piece/body.hpp"
 #include "plan/plan.hpp"
 #include "record/outcome.hpp"
@@ -68,7 +69,10 @@ struct StageFacts {
   Outcome<Direction> up_before, up_after;             // the vertical in piece axes, as the stage starts and ends
   std::shared_ptr<const plan::Rigging> joined;        // keeps `rigging` of a turn stage
   std::optional<Outcome<TurnSweep>> turning;          // of a turn stage
+  std::optional<Outcome<loads::WindLoad>> wind{};     // where the plan gives its speed
   std::shared_ptr<BendingMemo> bending;               // once computed; the same at any strength of the concrete
+  std::vector<Outcome<resistances::HeadedInsert>> as_cracked{};  // the inserts as this stage counts them; empty: as drawn
+  bool against_ultimate = false;                      // held against what breaks an insert, without factors
   ModeTable modes;                                    // of the inserts, empty where the situations are not assessed
   bool tells_losses = false;  // the report names what the loss of one point asks of the others, even if it does not decide
   bool in_words = true;  // false: who only asks for results is spared the sentences of headed inserts that fail
@@ -87,7 +91,7 @@ struct Shared {
   std::vector<Situation> situations;
 };
 Outcome<Shared> shared(const plan::Plan& plan, const plan::Rigging* rigging, const loads::LoadSet& set,
-                       const tables::RuleSet& rules, const Direction& upright);
+                       const tables::RuleSet& rules, const tables::Tables& tables, const Direction& upright);
 
 StageFacts stage_facts(const plan::Plan& plan, const plan::Stage& stage, const piece::Body& body,
                        const Anchorage& anchorage, const tables::RuleSet& rules, const tables::Tables& tables,

@@ -18,6 +18,19 @@ std::vector<std::string> cautions_of(const tables::RuleSet& rules) {
   return cautions;
 }
 
+std::vector<std::string> cautions_of(const plan::Plan& plan) {
+  std::string still;
+  std::size_t without = 0;
+  for (const plan::Stage& stage : plan.stages) {
+    if (stage.wind_speed) continue;
+    ++without;
+    still += fmt::format("{}{}", still.empty() ? "" : ", ", plan::word_for(stage.kind));
+  }
+  if (without == 0) return {};
+  return {fmt::format("Judged in still air{}: the plan gives no wind_speed. If wind moves the piece, set it down.",
+                      without < plan.stages.size() ? fmt::format(" ({})", still) : std::string())};
+}
+
 std::vector<std::string> stated_instead(const plan::Plan& plan, const tables::RuleSet& rules,
                                         const tables::Tables& tables) {
   std::vector<std::string> texts;
@@ -28,6 +41,11 @@ std::vector<std::string> stated_instead(const plan::Plan& plan, const tables::Ru
                                 plan::word_for(stage.kind), print_number(stage.dynamic_factor->value(), 4),
                                 own == rules.dynamic_factor.end() ? "none" : own->second.source.value_text));
   }
+  for (const plan::Stage& stage : plan.stages)
+    if (stage.wind_coefficient)
+      texts.push_back(fmt::format("stage {}: wind coefficient {} as the plan states it; the table has {}",
+                                  plan::word_for(stage.kind), print_number(stage.wind_coefficient->value(), 4),
+                                  tables.wind ? tables.wind->coefficient.source.value_text : "none"));
   if (plan.form)
     for (const plan::Contact& contact : plan.form->contacts) {
       if (!contact.adhesion) continue;
@@ -49,13 +67,51 @@ std::string counted_in_words(const tables::RuleSet& rules) {
 
 }  // namespace
 
+namespace {
+
+// A partial safety format: what is multiplied by which factor, and what stands over which.
+std::string partial_factors_in_words(const tables::RuleSet& rules) {
+  const tables::En1992HeadedModel& en = *rules.headed.en;
+  const bool moving = rules.insert_load.value == tables::InsertLoad::with_adhesion_and_dynamic;
+  return fmt::format("headed inserts: {} times weight and form parts{}, against "
+                     "characteristic resistances over {} (concrete) or {} f_uk / f_yk, {} or more (steel in tension); "
+                     "declared loads of inserts: no load factor, and {} to failure; legs and crane: no load factor",
+                     rules.load_factors->weight.value.value(),
+                     moving ? fmt::format(" with the dynamic factor, plus {} times the grip of the form",
+                                          rules.load_factors->grip.value.value())
+                            : std::string(),
+                     (en.gamma_c.value * en.gamma_inst.value).value(), en.gamma_s_tension.value.value(),
+                     en.gamma_s_tension_least.value.value(), rules.insert_factor.value.value());
+}
+
+std::string insert_load_in_words(const tables::RuleSet& rules) {
+  if (rules.headed.en && rules.load_factors) return partial_factors_in_words(rules);
+  const double factor = rules.insert_factor.value.value();
+  return rules.insert_load.value == tables::InsertLoad::with_adhesion_and_dynamic
+             ? fmt::format("the insert factor of {} multiplies weight, form parts and grip of the form, with the dynamic factor", factor)
+             : fmt::format("the insert factor of {} multiplies the static weight and form parts only", factor);
+}
+
+// Said only by rule sets that have it.
+void add_what_few_have(const tables::RuleSet& rules, std::vector<std::string>& choices) {
+  if (rules.load_floor)
+    choices.push_back(fmt::format("the whole load of a strip is at least {} times weight and form parts",
+                                  rules.load_floor->value.value()));
+  if (rules.headed.en)
+    choices.push_back("inserts count as in cracked concrete, unless the bending check of the piece passes in the same stage and "
+                      "no edge is near");
+  if (rules.below_floor.value == tables::BelowFloor::refuse)
+    choices.push_back(fmt::format("below {} the formulas of inserts are not used at all",
+                                  print(rules.headed.f_c_least.value, UnitSystem::si)));
+  if (rules.rating_scaling.value == tables::RatingScaling::as_declared)
+    choices.push_back("a declared load of an insert counts only at the strength it is declared for, or above");
+}
+
+}  // namespace
+
 std::vector<std::string> choices_of(const tables::RuleSet& rules) {
-  return {
-      rules.insert_load.value == tables::InsertLoad::with_adhesion_and_dynamic
-          ? fmt::format("the insert factor of {} multiplies weight, form parts and grip of the form, with the dynamic factor",
-                        rules.insert_factor.value.value())
-          : fmt::format("the insert factor of {} multiplies the static weight and form parts only",
-                        rules.insert_factor.value.value()),
+  std::vector<std::string> choices = {
+      insert_load_in_words(rules),
       rules.crane_load.value == tables::CraneLoad::with_adhesion
           ? "the crane is compared with weight, form parts, grip of the form, rigging and block, without the dynamic factor"
           : "the crane is compared with weight, form parts, rigging and block, without grip of the form or dynamic factor",
@@ -78,6 +134,8 @@ std::vector<std::string> choices_of(const tables::RuleSet& rules) {
                   print(rules.maximum_roll.value, UnitSystem::si),
                   print(rules.minimum_tipping_angle.value, UnitSystem::si)),
   };
+  add_what_few_have(rules, choices);
+  return choices;
 }
 
 std::vector<std::string> strength_choices_of(const tables::RuleSet& rules) {
@@ -90,17 +148,22 @@ std::vector<std::string> strength_choices_of(const tables::RuleSet& rules) {
 }
 
 // Shrinks as rules arrive; docs/verdict.md holds the same list.
-std::vector<std::string> not_checked(plan::PieceModel model) {
+std::vector<std::string> not_checked(BendingChecked bending) {
   return {
-      model == plan::PieceModel::block ? "cracking and bending of the piece, in any stage"
-                                       : "torsion, bending sideways and shear of the piece, and its bars, in any stage",
-      "bending of the piece while it is turned, drag of the edge, a table that lets go late, a crane that does not follow",
+      bending == BendingChecked::none
+          ? "cracking and bending of the piece, in any stage"
+          : "torsion, bending sideways and shear of the piece (torsion and shear of a ring are), and its bars, in any stage",
+      bending == BendingChecked::turned
+          ? "an edge that rests on uneven ground or is dragged, a table that lets go late, a crane that does not follow"
+          : "bending of the piece while it is turned, drag of the edge, a table that lets go late, a crane that does not "
+            "follow",
       "ties on the vehicle, the ride, what stands or is stored on top, ground that gives way",
       "the swing after one point lets go, and what it asks of beams and sheaves",
       "bending and buckling of lifting beams, and what their plates ask besides the rating",
       "limits of edge distance, spacing and reinforcement that the supplier sets for a rated insert",
       "how a clutch or a hook sits on the insert: engaged, the right way round, not worn",
-      "wind, snow, ice, trapped water and anything else on the piece that the plan does not list",
+      "wind on form parts, beams and slings, wind that bends the piece, and what it does to the crane",
+      "snow, ice, trapped water and anything else on the piece that the plan does not list",
       "crane set-up and travel, path of the lift, two cranes that do not move together",
   };
 }

@@ -16,10 +16,16 @@ inline constexpr std::string_view when_it_sticks =
     "If it sticks, stop: wedges, vibrate the form, one corner first, never jerk (common practice).";
 
 std::vector<std::string> cautions_of(const tables::RuleSet& rules);
+// What the plan leaves out and nothing holds it for: stages without wind_speed are judged in still air.
+std::vector<std::string> cautions_of(const plan::Plan& plan);
 // Where the plan states its own value instead of the table's: both numbers, so that nobody reads it as the table's.
 std::vector<std::string> stated_instead(const plan::Plan& plan, const tables::RuleSet& rules, const tables::Tables& tables);
 std::vector<std::string> choices_of(const tables::RuleSet& rules);
 std::vector<std::string> strength_choices_of(const tables::RuleSet& rules);  // those of a strength report
-std::vector<std::string> not_checked(plan::PieceModel model);
+
+// How far the bending of the piece is computed. none: a block, or a piece that may crack. as_cast: any model, hung as it was
+// cast. turned: a panel, while it is turned and after, too.
+enum class BendingChecked { none, as_cast, turned };
+std::vector<std::string> not_checked(BendingChecked bending);
 
 }  // namespace firstpick::checks

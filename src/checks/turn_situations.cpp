@@ -6,6 +6,7 @@
 #include <fmt/format.h>
 
 #include "checks/insert_modes.hpp"
+#include "checks/loop_pull.hpp"
 #include "demands/worst_angle.hpp"
 #include "resistances/interaction.hpp"
 #include "units/print.hpp"
@@ -59,13 +60,28 @@ double use_at(const StageFacts& facts, const demands::TurnedPiece& piece, std::s
       most = std::max(most, use(*mode));
       continue;
     }
-    double tension = 0.0, shear = 0.0;
+    resistances::Uses uses;
     for (const Mode one : all_modes) {
-      double& side = in_tension(one) ? tension : shear;
-      side = std::max(side, use(one));
+      Ratio& side = one == Mode::steel_tension ? uses.steel_tension
+                    : one == Mode::steel_shear ? uses.steel_shear
+                    : in_tension(one)          ? uses.concrete_tension
+                                               : uses.concrete_shear;
+      side = std::max(side, Ratio{use(one)});
     }
-    most = std::max(most, resistances::interaction_utilization(Ratio{tension}, Ratio{shear}, facts.rules.headed, silent)
-                              .value());
+    most = std::max(most, resistances::interaction_utilization(uses, facts.rules.headed, silent).value());
+  }
+  return most;
+}
+
+// What a loop is asked for at an angle: the pull in its more loaded leg, or its lean.
+double loop_use_at(const StageFacts& facts, const demands::TurnedPiece& piece, std::size_t insert, bool lean, Angle angle) {
+  const auto felt = on_inserts(situations_at({piece}, {angle}, facts.plan.piece.units), facts.plan, facts.rigging,
+                               facts.body);
+  if (!is_assessed(felt)) return std::nan("");
+  double most = 0.0;
+  for (const InsertSituation& situation : std::get<std::vector<InsertSituation>>(felt)) {
+    const LoopPull pull = loop_pull(facts.plan.inserts[insert], situation, insert);
+    if (pull.whole > Force{}) most = std::max(most, lean ? pull.lean.value() : pull.leg.value());
   }
   return most;
 }
@@ -77,8 +93,13 @@ std::vector<Angle> worst_for_inserts(const StageFacts& facts, const demands::Tur
   std::vector<Angle> found;
   for (const plan::Leg& leg : facts.rigging->legs) {
     const auto insert = std::ranges::find(facts.plan.inserts, leg.to, &plan::Insert::id);
-    if (insert == facts.plan.inserts.end() || insert->kind != "headed") continue;
+    if (insert == facts.plan.inserts.end()) continue;
     const auto index = static_cast<std::size_t>(insert - facts.plan.inserts.begin());
+    if (is_lifting_loop(insert->kind))
+      for (const bool lean : {false, true})
+        found.push_back(demands::worst_angle(
+            samples, [&](Angle angle) { return loop_use_at(facts, piece, index, lean, angle); }));
+    if (insert->kind != "headed") continue;
     for (const auto& mode : ways)
       found.push_back(demands::worst_angle(
           samples, [&](Angle angle) { return use_at(facts, piece, index, mode, angle); }));
@@ -102,7 +123,8 @@ Outcome<std::vector<demands::TurnedPiece>> pieces_of(const StageFacts& facts,
 std::optional<NotAssessed> add_hanging(StageFacts& facts, const std::vector<loads::LoadSet>& sets,
                                        std::vector<Situation>& all) {
   for (const loads::LoadSet& set : sets) {
-    auto hung = shared(facts.plan, facts.rigging, set, facts.rules, std::get<Direction>(facts.up_after));
+    auto hung = shared(facts.plan, facts.rigging, set, facts.rules, facts.tables,
+                       std::get<Direction>(facts.up_after));
     if (const auto* gap = std::get_if<NotAssessed>(&hung)) return *gap;
     auto& found = std::get<Shared>(hung);
     if (!is_assessed(facts.hanging)) facts.hanging = found.hanging;

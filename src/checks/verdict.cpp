@@ -6,6 +6,7 @@
 
 #include "checks/crane_hook_load.hpp"
 #include "checks/gear_in_use.hpp"
+#include "checks/insert_families.hpp"
 
 namespace firstpick::checks {
 
@@ -30,6 +31,8 @@ std::string_view word_for(Scope scope) {
     case Scope::rated_insert: return "rated insert";
     case Scope::beam: return "beam";
     case Scope::sheave: return "sheave";
+    case Scope::loop_insert: return "loop insert";
+    case Scope::plate_insert: return "plate insert";
   }
   return "piece";
 }
@@ -74,12 +77,16 @@ std::vector<std::string> subjects_of(Scope scope, const StageFacts& facts) {
     case Scope::insert:
     case Scope::headed_insert:
     case Scope::rated_insert:
+    case Scope::loop_insert:
+    case Scope::plate_insert:
       subjects.reserve(facts.plan.inserts.size());
       for (const plan::Insert& insert : facts.plan.inserts) {
         const bool headed = insert.kind == "headed";
         const bool rated = insert.kind == "rated" || insert.rating.has_value();
         if (scope == Scope::insert || (scope == Scope::headed_insert && headed) ||
-            (scope == Scope::rated_insert && rated))
+            (scope == Scope::rated_insert && rated) ||
+            (scope == Scope::loop_insert && is_lifting_loop(insert.kind)) ||
+            (scope == Scope::plate_insert && insert.kind == "plate"))
           subjects.push_back(insert.id);
       }
       return subjects;

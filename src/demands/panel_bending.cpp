@@ -2,8 +2,11 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numeric>
 #include <optional>
 
+#include "demands/panel_supports.hpp"
+#include "demands/plate_membrane.hpp"
 #include "demands/plate_solve.hpp"
 
 namespace firstpick::demands {
@@ -78,7 +81,8 @@ Flat flat(const Panel& panel) {
 }
 
 // Force down on w; a level force at height e turns the panel: work e F_x dw/dx + e F_y dw/dy.
-std::vector<PlateNodeLoad> node_loads(const PanelLoad& load, const Flat& flat, const PlateMesh& mesh) {
+std::vector<PlateNodeLoad> node_loads(const PanelLoad& load, const Flat& flat, const PlateMesh& mesh,
+                                      const std::vector<EdgeShare>& shares) {
   std::vector<PlateNodeLoad> made;
   for (std::size_t i = 0; i < load.forces.size(); ++i) {
     const PanelForce& force = load.forces[i];
@@ -88,26 +92,26 @@ std::vector<PlateNodeLoad> node_loads(const PanelLoad& load, const Flat& flat, c
     made.push_back({first + 1, arm_m * in(newton, force.along_y)});
     made.push_back({first + 2, -arm_m * in(newton, force.along_x)});
   }
+  if (!load.edge) return made;
+  const double arm_m = in(m, load.edge->above_middle);
+  for (const EdgeShare& each : shares) {
+    made.push_back({3 * each.node, -each.share * in(newton, load.edge->up)});
+    made.push_back({3 * each.node + 1, each.share * arm_m * in(newton, load.edge->along_y)});
+    made.push_back({3 * each.node + 2, -each.share * arm_m * in(newton, load.edge->along_x)});
+  }
   return made;
 }
 
-// Three nodes that hold the panel where the forces already balance: they carry nothing. The two that lie farthest apart of
-// a few directions, and the one farthest from their line.
-std::vector<int> holding_nodes(const PlateMesh& mesh) {
-  const auto most = [&](auto value) {
-    int best = 0;
-    for (std::size_t n = 1; n < mesh.nodes.size(); ++n)
-      if (value(mesh.nodes[n]) > value(mesh.nodes[static_cast<std::size_t>(best)])) best = static_cast<int>(n);
-    return best;
+std::vector<MembraneNodeForce> membrane_forces(const PanelLoad& load, const Flat& flat, const PlateMesh& mesh,
+                                               const std::vector<EdgeShare>& shares) {
+  std::vector<MembraneNodeForce> made;
+  const auto add = [&](int node, double share, const PanelForce& force) {
+    made.push_back({node, share * in(newton, force.along_x), share * in(newton, force.along_y)});
   };
-  const int a = most([](const PlatePoint& p) { return -p.x_m - p.y_m; });
-  const PlatePoint at_a = mesh.nodes[static_cast<std::size_t>(a)];
-  const int b = most([&](const PlatePoint& p) { return distance_m(p, at_a); });
-  const PlatePoint at_b = mesh.nodes[static_cast<std::size_t>(b)];
-  const int c = most([&](const PlatePoint& p) {
-    return std::abs((at_b.x_m - at_a.x_m) * (p.y_m - at_a.y_m) - (at_b.y_m - at_a.y_m) * (p.x_m - at_a.x_m));
-  });
-  return {3 * a, 3 * b, 3 * c};
+  for (const PanelForce& force : load.forces) add(mesh.focus_nodes[flat.focus_of(point(force.at))], 1.0, force);
+  if (load.edge)
+    for (const EdgeShare& each : shares) add(each.node, each.share, *load.edge);
+  return made;
 }
 
 struct Most {
@@ -128,6 +132,21 @@ void look(Found& found, const PlateMoments& moments, const PlatePoint& p, bool t
   const double reach = std::hypot(0.5 * (moments[0] - moments[1]), moments[2]);
   found.bottom.look(middle + reach, p);
   if (top_counts) found.top.look(reach - middle, p);
+}
+
+// Largest principal force along the panel, never negative, N per m.
+Most read_membrane(const Panel& panel, const PanelLoad& load, const Flat& flat, const MembraneSolution& solution) {
+  const double radius_m = 0.5 * in(m, panel.patch);
+  Most most;
+  for (const PlatePoint& p : flat.reading) {
+    const bool at_pick = std::ranges::any_of(load.forces, [&](const PanelForce& force) {
+      return force.is_pick && distance_m(point(force.at), p) < 2.0 * radius_m;
+    });
+    if (at_pick) continue;
+    if (const auto n = solution.patch_forces(p, radius_m))
+      most.look(0.5 * ((*n)[0] + (*n)[1]) + std::hypot(0.5 * ((*n)[0] - (*n)[1]), (*n)[2]), p);
+  }
+  return most;
 }
 
 Found read_moments(const Panel& panel, const PanelLoad& load, const Flat& flat, const PlateSolution& solution) {
@@ -167,8 +186,9 @@ Found read_moments(const Panel& panel, const PanelLoad& load, const Flat& flat, 
 // The load and its first moments about zero; the area's by its rings.
 struct Sums {
   double down = 0.0, about_x = 0.0, about_y = 0.0, size = 0.0, level = 0.0;
+  double along_x = 0.0, along_y = 0.0;  // with the pull of the weight
 };
-Sums sums(const PanelLoad& load, const Flat& flat) {
+Sums sums(const PanelLoad& load, const Flat& flat, bool along_counts) {
   const double pressure_Pa = load.pressure.value();
   Sums sum;
   const auto add_ring = [&](const PlateRing& ring, double sign) {
@@ -184,28 +204,38 @@ Sums sums(const PanelLoad& load, const Flat& flat) {
   add_ring(flat.shape.outer, 1.0);
   for (const PlateRing& hole : flat.shape.holes) add_ring(hole, -1.0);
   sum.size = std::abs(sum.down);
-  for (const PanelForce& force : load.forces) {
+  const auto add_force = [&](const PanelForce& force) {
     const double up = in(newton, force.up), x = in(newton, force.along_x), y = in(newton, force.along_y);
     const double arm_m = in(m, force.above_middle);
+    sum.along_x += x, sum.along_y += y;
     sum.down -= up, sum.level += std::abs(x) + std::abs(y), sum.size += std::abs(up);
     sum.about_x += -up * in(m, force.at.x) + arm_m * x;
     sum.about_y += -up * in(m, force.at.y) + arm_m * y;
-  }
+  };
+  for (const PanelForce& force : load.forces) add_force(force);
+  if (load.edge) add_force(*load.edge);
+  const double area = area_m2(flat.shape);
+  sum.along_x += load.pull_along_x.value() * area, sum.along_y += load.pull_along_y.value() * area;
+  if (along_counts) sum.size += sum.level;
   return sum;
 }
 
 std::optional<NotAssessed> refusal(const Panel& panel, const Flat& flat) {
+  if (panel.in_plane && (!(panel.thickness > Length{}) || !is_finite(panel.thickness)))
+    return NotAssessed{"the thickness of the panel is not a usable number", {}};
   if (panel.outer.size() < 3 || flat.focus.empty()) return NotAssessed{"the panel has no outline or no pick", {}};
   if (!(panel.poisson.value() >= 0.0 && panel.poisson.value() < 0.5) || !(panel.patch > Length{}) ||
       !(panel.strip > Length{}) || !is_finite(panel.patch) || !is_finite(panel.strip))
     return NotAssessed{"a number of the panel is not usable", {}};
   for (const PanelLoad& load : panel.loads) {
-    const Sums sum = sums(load, flat);
+    const Sums sum = sums(load, flat, panel.in_plane);
     if (!std::isfinite(sum.level)) return NotAssessed{"a force on the panel is not a usable number", {}};
     // About the first pick: the pick's own force has no part in it, and no far origin blurs it.
     const double most_turning = turning_within * sum.size * flat.length_m();
     const double off_x = sum.about_x - sum.down * flat.focus.front().x_m;
     const double off_y = sum.about_y - sum.down * flat.focus.front().y_m;
+    if (panel.in_plane && !(std::hypot(sum.along_x, sum.along_y) <= turning_within * sum.size))
+      return NotAssessed{"the forces along the panel do not balance", {}};
     if (!(std::abs(sum.down) <= balanced_within * sum.size && std::abs(off_x) <= most_turning &&
           std::abs(off_y) <= most_turning))
       return NotAssessed{"the forces on the panel do not balance", {}};
@@ -232,6 +262,88 @@ PanelBending bending_of(const Found& found, double changed, const PlateMesh& mes
   return {with_error(found.bottom), with_error(found.top), left, static_cast<int>(mesh.nodes.size())};
 }
 
+// On one mesh, and forces along the panel on one twice as coarse, whose triangles have twice the nodes to a side.
+class MeshedPanel {
+ public:
+  MeshedPanel(const Panel& panel, const Flat& flat, const PlateMesh& mesh, double size_m)
+      : panel_(panel), flat_(flat), mesh_(mesh), plate_(mesh, plate_of(panel, mesh)) {
+    if (!panel.in_plane) return;
+    coarse_ = plate_mesh(flat.shape, flat.focus, 2.0 * size_m).value_or(mesh);
+    membrane_.emplace(coarse_, panel.poisson.value());
+  }
+
+  bool rests_on_edge(const PanelLoad& load) const { return shares(load, mesh_) && shares(load, coarse_); }
+
+  // Nothing where it could not be solved.
+  std::optional<Found> found(const PanelLoad& load) const {
+    const auto bent = plate_.solve(load.pressure.value(), node_loads(load, flat_, mesh_, *shares(load, mesh_)));
+    if (!bent) return {};
+    Found most = read_moments(panel_, load, flat_, *bent);
+    if (!membrane_) return most;
+    const auto pulled = membrane_->solve(load.pull_along_x.value(), load.pull_along_y.value(),
+                                         membrane_forces(load, flat_, coarse_, *shares(load, coarse_)));
+    if (!pulled || !(pulled->held() <= turning_within * sums(load, flat_, true).size)) return {};
+    // The moment that brings the same tension to a face: 6 M/t^2 = n/t.
+    const double axial = read_membrane(panel_, load, flat_, *pulled).value * in(m, panel_.thickness) / 6.0;
+    most.bottom.value += axial, most.top.value += axial;
+    return most;
+  }
+
+ private:
+  // What each node of the edge on the ground carries; nothing where it cannot be carried so.
+  std::optional<std::vector<EdgeShare>> shares(const PanelLoad& load, const PlateMesh& mesh) const {
+    if (!load.edge) return std::vector<EdgeShare>{};
+    if (!panel_.edge) return {};
+    return edge_shares(mesh, flat_.shape, {point((*panel_.edge)[0]), point((*panel_.edge)[1])}, point(load.edge->at));
+  }
+  static PlateProblem plate_of(const Panel& panel, const PlateMesh& mesh) {
+    PlateProblem posed;
+    posed.poisson = panel.poisson.value();
+    posed.held = holding_nodes(mesh);
+    return posed;
+  }
+  const Panel& panel_;
+  const Flat& flat_;
+  const PlateMesh& mesh_;
+  PlateMesh coarse_;
+  PlateSolver plate_;
+  std::optional<MembraneSolver> membrane_;
+};
+
+double larger(const Found& found) { return std::max(found.bottom.value, found.top.value); }
+
+// Which loads are worth a finer mesh: all, or of a turn the worst.
+std::vector<std::size_t> worth_refining(const Panel& panel, const std::vector<Found>& rough) {
+  std::vector<std::size_t> order(rough.size());
+  std::iota(order.begin(), order.end(), std::size_t{0});
+  if (!panel.in_plane || rough.size() <= most_refined) return order;
+  std::ranges::stable_sort(order, [&](std::size_t a, std::size_t b) { return larger(rough[a]) > larger(rough[b]); });
+  order.resize(most_refined);
+  return order;
+}
+
+// Of every load: as refined, or as on the first mesh, raised as much as the worst of the refined ones was.
+std::vector<PanelBending> of_all(const std::vector<Found>& rough, const std::vector<std::size_t>& refined,
+                                 const std::vector<PanelBending>& bent) {
+  double raised = 1.0;
+  for (std::size_t k = 0; k < refined.size(); ++k)
+    raised = std::max(raised, std::max(bent[k].bottom_tension.moment, bent[k].top_tension.moment).value() /
+                                  larger(rough[refined[k]]));
+  std::vector<PanelBending> all;
+  for (std::size_t i = 0; i < rough.size(); ++i) {
+    const auto place = std::ranges::find(refined, i);
+    if (place != refined.end()) {
+      all.push_back(bent[static_cast<std::size_t>(place - refined.begin())]);
+      continue;
+    }
+    const auto moment = [&](const Most& most) {
+      return PanelMoment{PlateMoment::from_value(raised * most.value), {most.at.x_m * m, most.at.y_m * m}};
+    };
+    all.push_back({moment(rough[i].bottom), moment(rough[i].top), bent.front().error, bent.front().nodes});
+  }
+  return all;
+}
+
 }  // namespace
 
 Outcome<std::vector<PanelBending>> panel_bending(const Panel& panel) {
@@ -240,20 +352,27 @@ Outcome<std::vector<PanelBending>> panel_bending(const Panel& panel) {
 
   // Two changes in a row must be small, so that no chance agreement of coarse meshes is taken for accuracy.
   double size_m = std::max(flat.size_m() / first_divisions, flat.length_m() / (4 * first_divisions));
-  std::vector<Found> before;
+  std::vector<Found> rough, before;
+  std::vector<std::size_t> refined(panel.loads.size());
+  std::iota(refined.begin(), refined.end(), std::size_t{0});
   bool calm_before = false;
   for (int i = 0; i <= most_refinements; ++i, size_m *= finer) {
     const auto mesh = plate_mesh(flat.shape, flat.focus, size_m);
     if (!mesh) continue;
-    PlateProblem posed;
-    posed.poisson = panel.poisson.value();
-    posed.held = holding_nodes(*mesh);
-    const PlateSolver solver(*mesh, posed);
+    const MeshedPanel meshed(panel, flat, *mesh, size_m);
+    if (!std::ranges::all_of(panel.loads, [&](const PanelLoad& load) { return meshed.rests_on_edge(load); }))
+      return NotAssessed{"the panel would not rest on its edge all along",
+                         "legs that bring the hook over the middle of the edge"};
     std::vector<Found> found;
-    for (const PanelLoad& load : panel.loads)
-      if (const auto solution = solver.solve(load.pressure.value(), node_loads(load, flat, *mesh)))
-        found.push_back(read_moments(panel, load, flat, *solution));
-    if (found.size() != panel.loads.size()) continue;
+    for (const std::size_t load : refined)
+      if (auto one = meshed.found(panel.loads[load])) found.push_back(*one);
+    if (found.size() != refined.size()) continue;
+    if (rough.empty()) {
+      rough = found;
+      refined = worth_refining(panel, rough);
+      found.clear();
+      for (const std::size_t load : refined) found.push_back(rough[load]);
+    }
 
     std::vector<double> changed(found.size(), 1.0);
     if (!before.empty())
@@ -264,7 +383,7 @@ Outcome<std::vector<PanelBending>> panel_bending(const Panel& panel) {
     if (calm_before && all_within(panel_accuracy)) {
       std::vector<PanelBending> bent;
       for (std::size_t k = 0; k < found.size(); ++k) bent.push_back(bending_of(found[k], changed[k], *mesh));
-      return bent;
+      return of_all(rough, refined, bent);
     }
     before = std::move(found);
     calm_before = all_within(2.0 * panel_accuracy);

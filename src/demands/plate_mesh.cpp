@@ -133,6 +133,52 @@ void add_boundary(Cloud& cloud, const SizeField& field, const PlateShape& shape,
   for (const PlateRing& hole : shape.holes) ring(hole);
 }
 
+// Points by the square cell they lie in: is one of them nearer than so far?
+class Cells {
+ public:
+  Cells(double low_x_m, double low_y_m, double high_x_m, double high_y_m, double cell_m)
+      : low_x_m_(low_x_m), low_y_m_(low_y_m), cell_m_(cell_m), columns_(cell_of(high_x_m - low_x_m) + 1),
+        rows_(cell_of(high_y_m - low_y_m) + 1), cells_(static_cast<std::size_t>(columns_ * rows_)) {}
+
+  void add(const PlatePoint& p) { cell(column(p.x_m), row(p.y_m)).push_back(p); }
+  bool holds_nearer(const PlatePoint& p, double reach_m) const {
+    for (int r = row(p.y_m - reach_m); r <= row(p.y_m + reach_m); ++r)
+      for (int c = column(p.x_m - reach_m); c <= column(p.x_m + reach_m); ++c)
+        for (const PlatePoint& q : cells_[static_cast<std::size_t>(r * columns_ + c)])
+          if (distance_m(p, q) < reach_m) return true;
+    return false;
+  }
+
+ private:
+  int cell_of(double off_m) const { return static_cast<int>(std::floor(off_m / cell_m_)); }
+  int column(double x_m) const { return std::clamp(cell_of(x_m - low_x_m_), 0, columns_ - 1); }
+  int row(double y_m) const { return std::clamp(cell_of(y_m - low_y_m_), 0, rows_ - 1); }
+  std::vector<PlatePoint>& cell(int c, int r) { return cells_[static_cast<std::size_t>(r * columns_ + c)]; }
+
+  double low_x_m_, low_y_m_, cell_m_;
+  int columns_, rows_;
+  std::vector<std::vector<PlatePoint>> cells_;
+};
+
+// The columns of a row of a grid, from -columns to columns, whose points may be wanted finer than `size_m`: no other point
+// need be looked at.
+std::vector<bool> finer_columns(const SizeField& field, double y_m, double first_x_m, double pitch_m, int columns,
+                                double size_m) {
+  std::vector<bool> wanted(static_cast<std::size_t>(2 * columns + 1), false);
+  for (const SizeField::Point& each : field.points) {
+    const double reach = (size_m - each.size_m) / growth, off = y_m - each.at.y_m;
+    if (!(reach > std::abs(off))) continue;
+    const double half = std::sqrt(reach * reach - off * off);
+    const auto index = [&](double x_m) {
+      return std::clamp(std::floor((x_m - first_x_m) / pitch_m), -1.0, 2.0 * columns + 1.0);
+    };
+    const int from = std::max(0, static_cast<int>(index(each.at.x_m - half)));
+    const int to = std::min(2 * columns, static_cast<int>(index(each.at.x_m + half)) + 1);
+    for (int i = from; i <= to; ++i) wanted[static_cast<std::size_t>(i)] = true;
+  }
+  return wanted;
+}
+
 // Points of triangular grids, the finest first, each where its grid is the one wanted.
 void add_inside(Cloud& cloud, const SizeField& field, const PlateShape& shape) {
   double low_x = 1e300, low_y = 1e300, high_x = -1e300, high_y = -1e300;
@@ -145,21 +191,28 @@ void add_inside(Cloud& cloud, const SizeField& field, const PlateShape& shape) {
   int levels = 0;
   while (field.far_m / std::pow(2.0, levels) > finest) ++levels;
   const double middle_x = 0.5 * (low_x + high_x), middle_y = 0.5 * (low_y + high_y);
+  Cells taken(low_x, low_y, high_x, high_y, 0.25 * field.far_m);
+  for (const PlatePoint& p : cloud.points) taken.add(p);
   for (int level = levels; level >= 0; --level) {
     const double pitch = field.far_m / std::pow(2.0, level), row_height = pitch * std::sqrt(0.75);
     const int rows = static_cast<int>(0.5 * (high_y - low_y) / row_height) + 1;
     const int columns = static_cast<int>(0.5 * (high_x - low_x) / pitch) + 1;
-    for (int row = -rows; row <= rows; ++row)
+    for (int row = -rows; row <= rows; ++row) {
+      const double y = middle_y + row * row_height, shift = row % 2 != 0 ? 0.5 : 0.0;
+      std::vector<bool> wanted;
+      if (level > 0) wanted = finer_columns(field, y, middle_x + (shift - columns) * pitch, pitch, columns, 1.5 * pitch);
       for (int column = -columns; column <= columns; ++column) {
-        const PlatePoint p{middle_x + (column + (row % 2 != 0 ? 0.5 : 0.0)) * pitch, middle_y + row * row_height};
+        if (level > 0 && !wanted[static_cast<std::size_t>(column + columns)]) continue;
+        const PlatePoint p{middle_x + (column + shift) * pitch, y};
         const double size = field.at(p);
         if (level > 0 ? size >= 1.5 * pitch : size < 0.75 * pitch) continue;
         if (!is_inside(shape, p) || boundary_distance_m(shape, p) < clear_of_boundary * size) continue;
-        const bool clear = std::ranges::none_of(
-            cloud.points, [&](const PlatePoint& q) { return distance_m(p, q) < clear_of_points * size; });
-        if (clear) cloud.points.push_back(p);
+        if (taken.holds_nearer(p, clear_of_points * size)) continue;
+        cloud.points.push_back(p);
+        taken.add(p);
         if (cloud.points.size() > most_points) return;
       }
+    }
   }
 }
 

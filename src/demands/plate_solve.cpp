@@ -31,14 +31,16 @@ class Mean {
   int count_ = 0;
 };
 
+// The lower triangle: the whole is symmetric.
 Matrix stiffness_of(const PlateGrid& grid) {
   std::vector<Eigen::Triplet<double>> entries;
-  entries.reserve(81 * grid.elements.size());
+  entries.reserve(45 * grid.elements.size());
   for (std::size_t t = 0; t < grid.elements.size(); ++t) {
     const ElementMatrix element = grid.elements[t].stiffness(grid.rigidity, grid.poisson);
     for (std::size_t i = 0; i < 9; ++i)
       for (std::size_t j = 0; j < 9; ++j)
-        entries.emplace_back(grid.freedom(t, i), grid.freedom(t, j), element[i][j]);
+        if (grid.freedom(t, i) >= grid.freedom(t, j))
+          entries.emplace_back(grid.freedom(t, i), grid.freedom(t, j), element[i][j]);
   }
   const auto size = static_cast<Eigen::Index>(3 * grid.mesh.nodes.size());
   Matrix stiffness(size, size);
@@ -53,11 +55,25 @@ const PlateMesh& PlateSolution::mesh() const { return grid_->mesh; }
 std::optional<PlateMoments> PlateSolution::moments(const PlatePoint& p) const {
   const auto place = grid_->find(p);
   if (!place) return {};
-  ElementVector local{};
-  for (std::size_t i = 0; i < 9; ++i)
-    local[i] = freedoms_[static_cast<std::size_t>(grid_->freedom(place->triangle, i))];
-  return grid_->elements[place->triangle].moments(place->share_2, place->share_3, local, grid_->rigidity,
-                                                  grid_->poisson);
+  const auto& [one, two, three] = corner_moments_[place->triangle];
+  PlateMoments here;
+  for (std::size_t i = 0; i < 3; ++i)
+    here[i] = one[i] + place->share_2 * (two[i] - one[i]) + place->share_3 * (three[i] - one[i]);
+  return here;
+}
+
+// Linear in each element.
+void PlateSolution::find_corner_moments() {
+  corner_moments_.resize(grid_->elements.size());
+  for (std::size_t t = 0; t < grid_->elements.size(); ++t) {
+    ElementVector local{};
+    for (std::size_t i = 0; i < 9; ++i) local[i] = freedoms_[static_cast<std::size_t>(grid_->freedom(t, i))];
+    const PlateElement& element = grid_->elements[t];
+    const auto at = [&](double share_2, double share_3) {
+      return element.moments(share_2, share_3, local, grid_->rigidity, grid_->poisson);
+    };
+    corner_moments_[t] = {at(0.0, 0.0), at(1.0, 0.0), at(0.0, 1.0)};
+  }
 }
 
 std::optional<PlateMoments> PlateSolution::patch_moments(const PlatePoint& p, double radius_m) const {
@@ -125,12 +141,21 @@ std::optional<PlateSolution> PlateSolver::solve(double pressure, const std::vect
     if (e.held[static_cast<std::size_t>(i)]) free[i] = 0.0;
   const Eigen::VectorXd freedoms = e.factored.solve(free);
   if (!freedoms.allFinite()) return {};
-  const Eigen::VectorXd reactions = load - e.stiffness * freedoms;
+  const Eigen::VectorXd reactions = load - e.stiffness.selfadjointView<Eigen::Lower>() * freedoms;
   PlateSolution solution;
   solution.grid_ = grid_;
   solution.freedoms_.assign(freedoms.begin(), freedoms.end());
   solution.reactions_.assign(reactions.begin(), reactions.end());
+  solution.find_corner_moments();
   return solution;
+}
+
+std::optional<std::array<PlateShare, 3>> PlateSolver::shares(const PlatePoint& p) const {
+  const auto place = grid_->find(p);
+  if (!place) return {};
+  const auto& corners = grid_->mesh.triangles[place->triangle];
+  return std::array<PlateShare, 3>{PlateShare{corners[0], 1.0 - place->share_2 - place->share_3},
+                                   PlateShare{corners[1], place->share_2}, PlateShare{corners[2], place->share_3}};
 }
 
 std::optional<PlateSolution> solve_plate(const PlateMesh& mesh, const PlateProblem& problem) {

@@ -28,6 +28,11 @@ struct PlateProblem {
   std::vector<int> held;  // freedoms that are zero
 };
 
+struct PlateShare {  // of a force at a place, for one corner of the triangle that holds it
+  int node = 0;
+  double share = 0.0;
+};
+
 class PlateGrid;  // the mesh, its elements, and where they are
 
 class PlateSolution {
@@ -47,6 +52,8 @@ class PlateSolution {
   friend class PlateSolver;
   std::shared_ptr<const PlateGrid> grid_;
   std::vector<double> freedoms_, reactions_;
+  std::vector<std::array<PlateMoments, 3>> corner_moments_;  // of each triangle
+  void find_corner_moments();
 };
 
 // One stiffness for many loads.
@@ -60,6 +67,9 @@ class PlateSolver {
 
   // Nothing: the panel is not held, or the equations give no numbers.
   std::optional<PlateSolution> solve(double pressure, const std::vector<PlateNodeLoad>& loads) const;
+
+  // By area coordinates: sum and moments of the force are kept. Nothing outside the panel.
+  std::optional<std::array<PlateShare, 3>> shares(const PlatePoint& p) const;
 
  private:
   struct Equations;

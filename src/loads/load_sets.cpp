@@ -3,6 +3,9 @@
 //   at rest          W at the centre of gravity, W_att_i at its own points
 //   hanging          phi W and phi W_att_i at the same points
 //   breaking free    the same as hanging, and F_adh_i at the centroid of each contact
+//   least load       floor W and floor W_att_i, where the rule set knows a floor: the other branch of a maximum of two
+//
+// With load factors, what inserts are asked for: gamma_G on W and W_att_i, gamma_adh on F_adh_i.
 //
 // Source   statics. What the insert factor multiplies is the rule set's choice: 29 CFR 1926.704 says "maximum
 //          intended load" and leaves open whether that has dynamic factor and adhesion in it. Legs carry
@@ -25,16 +28,27 @@ LoadSet set_of(std::string name, const LoadParts& parts, Ratio factor, bool with
 
 }  // namespace
 
-std::vector<LoadSet> moving_sets(const LoadParts& parts) {
+std::vector<LoadSet> moving_sets(const LoadParts& parts, std::optional<Ratio> floor) {
   std::vector<LoadSet> sets{set_of("hanging", parts, parts.dynamic_factor, false)};
-  if (!parts.adhesion.empty()) sets.push_back(set_of("breaking free", parts, parts.dynamic_factor, true));
+  if (!parts.adhesion.empty()) sets.push_back(set_of(std::string(breaking_free), parts, parts.dynamic_factor, true));
+  if (floor) sets.push_back(set_of("least load", parts, *floor, false));
   return sets;
 }
 
-std::vector<LoadSet> insert_sets(const LoadParts& parts, tables::InsertLoad choice) {
-  if (choice == tables::InsertLoad::weight_only)
-    return {set_of("at rest", parts, Ratio::from_value(1.0), false)};
-  return moving_sets(parts);
+std::vector<LoadSet> insert_sets(const LoadParts& parts, tables::InsertLoad choice, std::optional<Ratio> floor,
+                                 const std::optional<tables::LoadFactors>& factors) {
+  LoadParts factored = parts;
+  if (factors) {
+    factored.weight.force = factors->weight.value * parts.weight.force;
+    for (AppliedLoad& part : factored.attached) part.force = factors->weight.value * part.force;
+    for (AppliedLoad& part : factored.adhesion) part.force = factors->grip.value * part.force;
+  }
+  std::vector<LoadSet> sets = choice == tables::InsertLoad::weight_only
+                                  ? std::vector{set_of("at rest", factored, Ratio::from_value(1.0), false)}
+                                  : moving_sets(factored, floor);
+  if (factors)
+    for (LoadSet& set : sets) set.name += " with load factors";
+  return sets;
 }
 
 }  // namespace firstpick::loads

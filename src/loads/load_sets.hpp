@@ -1,7 +1,9 @@
 // The ways in which the loads of a stage may come to the rigging.
 #pragma once
 
+#include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 #include "loads/applied_load.hpp"
@@ -16,6 +18,8 @@ struct LoadSet {
   Force total{};                    // their sum
 };
 
+inline constexpr std::string_view breaking_free = "breaking free";  // the set in which the form still holds
+
 struct LoadParts {
   AppliedLoad weight;                 // of the concrete, at its centre of gravity
   std::vector<AppliedLoad> attached;
@@ -23,10 +27,13 @@ struct LoadParts {
   Ratio dynamic_factor{};
 };
 
-// What legs carry: "hanging", and "breaking free" where something grips.
-std::vector<LoadSet> moving_sets(const LoadParts& parts);
+// What legs carry: "hanging", and "breaking free" where something grips; with a floor also "least load", so many times the
+// weights.
+std::vector<LoadSet> moving_sets(const LoadParts& parts, std::optional<Ratio> floor = {});
 
-// What the insert factor multiplies: "at rest" alone, or the moving sets.
-std::vector<LoadSet> insert_sets(const LoadParts& parts, tables::InsertLoad choice);
+// What the insert factor multiplies: "at rest" alone, or the moving sets; behind load factors where there are some, and
+// then the names say so.
+std::vector<LoadSet> insert_sets(const LoadParts& parts, tables::InsertLoad choice, std::optional<Ratio> floor = {},
+                                 const std::optional<tables::LoadFactors>& factors = {});
 
 }  // namespace firstpick::loads

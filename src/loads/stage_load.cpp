@@ -10,6 +10,7 @@
 #include "loads/stage_load.hpp"
 
 #include <algorithm>
+#include <optional>
 
 #include <fmt/format.h>
 
@@ -31,11 +32,35 @@ bool is_usable(const std::vector<LoadSet>& sets) {
   });
 }
 
+// Of what inserts are asked for; a floor comes last and has a step of its own.
+Force insert_total(const StageLoad& load, const tables::RuleSet& rules) {
+  const bool has_floor = load.floor > Force{} && rules.insert_load.value != tables::InsertLoad::weight_only;
+  return load.insert_loads[load.insert_loads.size() - (has_floor ? 2 : 1)].total;
+}
+
 std::vector<Term> terms(const StageLoad& load) {
   return {{"phi", load.dynamic_factor.value(), "1"},
           {"W", in(kN, load.weight), "kN"},
           {"W_att", in(kN, load.attached), "kN"},
           {"F_adh", in(kN, load.adhesion), "kN"}};
+}
+
+// A partial safety format: which load is multiplied by which factor.
+Step factored_step(const StageLoad& load, const tables::RuleSet& rules, const std::vector<Term>& all) {
+  const tables::LoadFactors& factors = *rules.load_factors;
+  const bool at_rest = rules.insert_load.value == tables::InsertLoad::weight_only;
+  Step step{.words = at_rest ? "load on headed inserts: a factor on the weights, no dynamic factor, no adhesion"
+                             : "load on headed inserts: one factor on weights with dynamic factor, one on the adhesion",
+            .result = {"F_ins", in(kN, insert_total(load, rules)), "kN"},
+            .formula = at_rest ? "gamma_G * (W + W_att)" : "gamma_G * phi * (W + W_att) + gamma_adh * F_adh",
+            .given = {{"gamma_G", factors.weight.value.value(), "1"}, all[1], all[2]},
+            .sources = {rules.insert_load.source, factors.weight.source}};
+  if (at_rest) return step;
+  step.given.push_back(all[0]);
+  step.given.push_back({"gamma_adh", factors.grip.value.value(), "1"});
+  step.given.push_back(all[3]);
+  step.sources.push_back(factors.grip.source);
+  return step;
 }
 
 void record(const StageLoad& load, const tables::RuleSet& rules, Trace& trace) {
@@ -48,11 +73,20 @@ void record(const StageLoad& load, const tables::RuleSet& rules, Trace& trace) {
                 .given = all,
                 .clause = "load model of CEN/TR 15728 (from memory)"};
   });
-  trace.add([&] {
+  if (load.floor > Force{})
+    trace.add([&] {
+      return Step{.words = "least load of the strip, on legs and inserts: the larger of the two counts",
+                  .result = {"F_floor", in(kN, load.floor), "kN"},
+                  .formula = "n_G * (W + W_att)",
+                  .given = {{"n_G", rules.load_floor->value.value(), "1"}, all[1], all[2]},
+                  .sources = {rules.load_floor->source}};
+    });
+  if (rules.load_factors) trace.add([&] { return factored_step(load, rules, all); });
+  else trace.add([&] {
     const bool at_rest = rules.insert_load.value == tables::InsertLoad::weight_only;
     return Step{.words = at_rest ? "load that the insert factor multiplies: no dynamic factor, no adhesion"
                                  : "load that the insert factor multiplies: with dynamic factor and adhesion",
-                .result = {"F_ins", in(kN, load.insert_loads.back().total), "kN"},
+                .result = {"F_ins", in(kN, insert_total(load, rules)), "kN"},
                 .formula = at_rest ? "W + W_att" : "phi * (W + W_att) + F_adh",
                 .given = at_rest ? weights : all,
                 .sources = {rules.insert_load.source}};
@@ -90,8 +124,11 @@ Outcome<StageLoad> stage_load(const plan::Plan& plan, const plan::Stage& stage, 
   load.adhesion = std::get<Adhesion>(grip).total;
   load.dynamic_factor = parts.dynamic_factor;
   load.total = parts.dynamic_factor * (load.weight + load.attached) + load.adhesion;
-  load.insert_loads = insert_sets(parts, rules.insert_load.value);
-  load.gear_loads = moving_sets(parts);
+  std::optional<Ratio> floor;
+  if (rules.load_floor && stage.kind == plan::StageKind::strip) floor = rules.load_floor->value;
+  if (floor) load.floor = *floor * (load.weight + load.attached);
+  load.insert_loads = insert_sets(parts, rules.insert_load.value, floor, rules.load_factors);
+  load.gear_loads = moving_sets(parts, floor);
   load.crane_load = load.weight + load.attached;
   if (rules.crane_load.value == tables::CraneLoad::with_adhesion) load.crane_load += load.adhesion;
 

@@ -20,6 +20,7 @@ struct StageLoad {
   Force adhesion{};         // grip of the form; zero where the stage has no form
   Ratio dynamic_factor{};
   Force total{};            // dynamic factor x (weight + attached) + adhesion
+  Force floor{};            // least load of a strip, of a rule set that has one; else zero
   std::vector<LoadSet> insert_loads;   // what the insert factor multiplies, by the rule set's choice
   std::vector<LoadSet> gear_loads;     // what legs carry: always with dynamic factor and adhesion
   Force crane_load{};       // weight + attached (+ adhesion by the rule set); rigging and block come on top

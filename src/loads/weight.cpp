@@ -11,6 +11,8 @@
 
 #include "loads/weight.hpp"
 
+#include <algorithm>
+
 namespace firstpick::loads {
 
 namespace {
@@ -84,6 +86,14 @@ Outcome<Force> weight(const plan::Plan& plan, const piece::Body& body, Trace& tr
                 .clause = "firstpick, stage-load"};
   });
   return used;
+}
+
+Outcome<Force> least_weight(const plan::Plan& plan, const piece::Body& body) {
+  if (!plan.concrete.density_tolerance)
+    return NotAssessed{"the density has no tolerance, so the weight has no lower bound",
+                       "write density_tolerance in [concrete], in the form \"3 %\""};
+  const Force least = (1.0 - plan.concrete.density_tolerance->value()) * nominal_weight(plan, body);
+  return plan.piece.stated_weight ? std::min(least, *plan.piece.stated_weight) : least;
 }
 
 }  // namespace firstpick::loads

@@ -17,4 +17,8 @@ Force nominal_weight(const plan::Plan& plan, const piece::Body& body);
 // positive and finite.
 Outcome<Force> weight(const plan::Plan& plan, const piece::Body& body, Trace& trace);
 
+// The least that density and stated weight allow, where a lighter piece is the worse one.
+// Not assessed: no tolerance of the density.
+Outcome<Force> least_weight(const plan::Plan& plan, const piece::Body& body);
+
 }  // namespace firstpick::loads

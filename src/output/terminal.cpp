@@ -193,7 +193,8 @@ std::vector<const Finding*> governing(const StageReport& stage) {
     const bool gate = rule && (rule->scope == checks::Scope::piece || rule->scope == checks::Scope::gear);
     if (gate && !f.demand && !f.capacity) continue;  // "Why" has said it, and there is no number to show
     const bool insert = rule && (rule->scope == checks::Scope::insert || rule->scope == checks::Scope::headed_insert ||
-                                 rule->scope == checks::Scope::rated_insert);
+                                 rule->scope == checks::Scope::rated_insert ||
+                                 rule->scope == checks::Scope::loop_insert || rule->scope == checks::Scope::plate_insert);
     const bool leg = rule && (rule->scope == checks::Scope::leg || rule->scope == checks::Scope::beam ||
                               rule->scope == checks::Scope::sheave);
     const std::string key = (insert ? "insert " : leg ? "leg " : std::string(f.rule) + " ") + f.subject;

@@ -67,7 +67,25 @@ std::vector<Section> stage_sections() {
            .doc = "of its bearing face", .example = "\"100 mm\""},
       }};
 
-  return {turn, landing, bearer};
+  const Section scale{
+      .path = "stage.scale_reading",
+      .doc = "What the scale of the crane showed, and what was on it: held against the computed weight.",
+      .absent = "nothing is compared",
+      .keys = {
+          {.name = "shows", .kind = Kind::force, .limit = Limit::more_than_zero, .required = true,
+           .doc = "the largest reading", .example = "\"21.5 kip\""},
+          {.name = "state", .kind = Kind::word, .words = Words::scale_states, .required = true,
+           .doc = "the piece hung free, or the form still held it", .example = "\"hanging\""},
+          {.name = "attached", .kind = Kind::yes_no,
+           .doc = "form parts that come along were on the piece", .absent = "HOLD where the plan has such parts",
+           .example = "false"},
+          {.name = "rigging", .kind = Kind::yes_no,
+           .doc = "the scale counted slings, beams and sheaves", .absent = "HOLD", .example = "true"},
+          {.name = "block", .kind = Kind::yes_no, .doc = "the scale counted the hook block", .absent = "HOLD",
+           .example = "true"},
+      }};
+
+  return {turn, landing, bearer, scale};
 }
 
 }  // namespace firstpick::plan

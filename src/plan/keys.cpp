@@ -19,6 +19,7 @@ const std::vector<Section>& sections() {
     std::vector<Section> list = piece_sections();
     for (Section& each : lifting_sections()) list.push_back(std::move(each));
     for (Section& each : stage_sections()) list.push_back(std::move(each));
+    for (Section& each : layout_sections()) list.push_back(std::move(each));
     return list;
   }();
   return all;

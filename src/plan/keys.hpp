@@ -44,7 +44,7 @@ enum class Limit { none, more_than_zero, not_negative, below_100_percent, at_lea
 // Where the words of a key of Kind::word stand: in words.hpp, or in a table.
 enum class Words {
   none, unit_systems, shapes, axes, cures, insert_kinds, shank_types, purposes, hardware_kinds, stage_kinds, piece_models,
-  turn_methods, landings, restraints, maturity_functions, strength_curves,
+  turn_methods, landings, restraints, scale_states, maturity_functions, strength_curves, leg_lengths,
   rule_sets, concretes, finishes, steels, sling_kinds, hoist_classes, grounds, growth_curves
 };
 
@@ -93,6 +93,7 @@ const SectionList& shift_file_sections();
 std::vector<Section> piece_sections();    // its first part: key_list_piece.cpp
 std::vector<Section> lifting_sections();  // its second part: key_list_lifting.cpp
 std::vector<Section> stage_sections();    // what a stage holds: key_list_stage.cpp
+std::vector<Section> layout_sections();   // how `firstpick layout` may move the picks: key_list_layout.cpp
 
 const Section& section(std::string_view path, const SectionList& list = sections());  // which must exist
 const Key* find_key(const Section& section, std::string_view name);

@@ -164,9 +164,23 @@ struct MarkedSize {                   // the load class stamped on an insert or 
 
 enum class MadeFor { lifting, connection };
 
+struct Loop {                         // of bar, strand or wire rope: both legs go into the concrete
+  std::optional<Length> diameter;     // of the bar, of one strand, of the rope
+  std::optional<long long> strands;   // that lie side by side in the loop
+  std::optional<Length> offset;       // by how much one strand stands higher than another; zero: level
+  std::optional<Length> leg_length;   // embedded, of one leg along its line, bends included
+  std::optional<Force> breaking_load; // of one strand, of the rope, from its certificate
+  std::optional<Length> bend_radius;  // smallest, inside
+  std::optional<Angle> opening;       // between the two legs where they meet above the concrete
+  std::optional<Length> pin;          // diameter of what goes through the loop, where that is no hook
+  std::optional<Length> minimum_edge; // that the engineer's design or test asks for
+  std::optional<Stress> bond;         // stated by the engineer instead of the table's
+  Place place;
+};
+
 struct Insert {
   std::string id;
-  std::string kind;                   // "headed" or "rated" are evaluated; other words of the trade are HOLD
+  std::string kind;                   // headed, rated, loops, plate, threaded; other words of the trade are HOLD
   Position at;
   std::optional<Length> embedment;    // effective, to the bearing side of the head
   std::optional<Length> shank;        // diameter
@@ -182,6 +196,9 @@ struct Insert {
   std::optional<MarkedSize> size;
   std::optional<MadeFor> made_for;
   std::string engineers_document;     // allows an eye of bent bar, or a toggle
+  std::optional<Loop> loop;
+  std::optional<Length> washer;       // side of the square plate on the far face, of a through-bolt
+  std::optional<Length> thread, thread_engagement;  // diameter of the thread; how far the screw-in part is in
   Place place;
 };
 
@@ -203,7 +220,8 @@ struct Sling {
   std::optional<Force> rated;         // one leg, vertical, from the tag
   std::optional<double> design_factor;          // from the tag or certificate; else the table's for the kind
   std::optional<Angle> minimum_angle;           // from horizontal, from the tag
-  std::optional<Force> axial_stiffness;         // E A of one leg; absent: nearly rigid, see tables/rules
+  std::optional<Force> axial_stiffness;         // E A of one leg; absent: by size and table, or nearly rigid
+  std::optional<Length> size;                   // diameter of the rope, or of the bar of a chain
   std::optional<Day> inspected;
   Place place;
 };
@@ -320,6 +338,16 @@ struct Landing {
   Place place;
 };
 
+enum class ScaleState { hanging, breaking_free };
+
+// What the scale of the crane showed, and what was on it.
+struct ScaleReading {
+  std::optional<Force> shows;
+  std::optional<ScaleState> state;
+  std::optional<bool> attached, rigging, block;  // counted in what it showed
+  Place place;
+};
+
 struct Stage {
   StageKind kind = StageKind::strip;
   std::string rigging, crane;
@@ -328,6 +356,9 @@ struct Stage {
   // What somebody saw before the lift; not looked at is not the same as not there.
   std::optional<bool> hook_latch, exclusion_zone, tag_line, signaller;
   std::string critical_lift_plan;           // number of the written plan of a critical lift
+  std::optional<Speed> wind_speed;          // of a gust where the piece hangs; absent: still air, and told
+  std::optional<Ratio> wind_coefficient;    // stated by the engineer instead of the table's
+  std::optional<ScaleReading> scale_reading;
   std::optional<Turn> turn;
   std::optional<Landing> landing;
   Place place;

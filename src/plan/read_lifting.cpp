@@ -16,6 +16,23 @@ Rating read_rating(const toml::table& table, Reading& reading) {
   return rating;
 }
 
+Loop read_loop(const toml::table& table, Reading& reading) {
+  Fields in(table, section("insert.loop"), reading);
+  Loop loop;
+  loop.place = in.place();
+  loop.diameter = in.quantity<Length>("diameter");
+  loop.strands = in.whole("strands");
+  loop.offset = in.quantity<Length>("offset");
+  loop.leg_length = in.quantity<Length>("leg_length");
+  loop.breaking_load = in.quantity<Force>("breaking_load");
+  loop.bend_radius = in.quantity<Length>("bend_radius");
+  loop.opening = in.quantity<Angle>("opening");
+  loop.pin = in.quantity<Length>("pin");
+  loop.minimum_edge = in.quantity<Length>("minimum_edge");
+  loop.bond = in.quantity<Stress>("bond");
+  return loop;
+}
+
 }  // namespace
 
 Insert read_insert(const toml::table& table, Reading& reading) {
@@ -46,6 +63,10 @@ Insert read_insert(const toml::table& table, Reading& reading) {
   insert.size = in.marked_size("size");
   insert.made_for = in.choice<MadeFor>("made_for", purpose_words);
   insert.engineers_document = in.line("engineers_document");
+  if (const toml::table* loop = in.inside("insert.loop")) insert.loop = read_loop(*loop, reading);
+  insert.washer = in.quantity<Length>("washer");
+  insert.thread = in.quantity<Length>("thread");
+  insert.thread_engagement = in.quantity<Length>("thread_engagement");
   return insert;
 }
 
@@ -59,6 +80,7 @@ Sling read_sling(const toml::table& table, Reading& reading) {
   sling.design_factor = in.number("design_factor");
   sling.minimum_angle = in.quantity<Angle>("minimum_angle");
   sling.axial_stiffness = in.quantity<Force>("axial_stiffness");
+  sling.size = in.quantity<Length>("size");
   sling.inspected = in.date("inspected");
   return sling;
 }
@@ -104,6 +126,13 @@ Stage read_stage(const toml::table& table, Reading& reading) {
   stage.tag_line = in.yes_no("tag_line");
   stage.signaller = in.yes_no("signaller");
   stage.critical_lift_plan = in.line("critical_lift_plan");
+  stage.wind_speed = in.quantity<Speed>("wind_speed");
+  if (const auto coefficient = in.number("wind_coefficient")) stage.wind_coefficient = Ratio{*coefficient};
+  if (in.has("wind_coefficient") && !in.has("wind_speed"))
+    reading.faults.at(in.where("wind_coefficient"), "'wind_coefficient' without 'wind_speed' does nothing",
+                      "write wind_speed, in the form \"9 m/s\"");
+  if (const toml::table* scale = in.inside("stage.scale_reading"))
+    stage.scale_reading = read_scale_reading(*scale, reading);
   if (const toml::table* turn = in.inside("stage.turn")) stage.turn = read_turn(*turn, stage, reading);
   if (const toml::table* landing = in.inside("stage.landing")) stage.landing = read_landing(*landing, reading);
   return stage;

@@ -7,9 +7,10 @@
 namespace firstpick::plan {
 namespace {
 
-Plan read_sections(const std::string& file, const toml::table& table, Reading& reading) {
+PlanWithLayout read_sections(const std::string& file, const toml::table& table, Reading& reading) {
   Fields in(table, section(""), reading);
-  Plan plan;
+  PlanWithLayout read;
+  Plan& plan = read.plan;
   plan.file = file;
   in.format("format");
   plan.rules = in.word("rules");
@@ -22,7 +23,8 @@ Plan read_sections(const std::string& file, const toml::table& table, Reading& r
   for (const toml::table* each : in.each("crane")) plan.cranes.push_back(read_crane(*each, reading));
   for (const toml::table* each : in.each("rigging")) plan.riggings.push_back(read_rigging(*each, reading));
   for (const toml::table* each : in.each("stage")) plan.stages.push_back(read_stage(*each, reading));
-  return plan;
+  if (const toml::table* layout = in.inside("layout")) read.layout = read_layout(*layout, reading);
+  return read;
 }
 
 // Of a plan in another format nothing else can be said.
@@ -33,8 +35,8 @@ bool is_of_another_format(const toml::table& table) {
 
 }  // namespace
 
-std::variant<Plan, std::vector<Diagnostic>> read_plan(const std::string& file, std::string_view text,
-                                                      const tables::Tables& tables) {
+std::variant<PlanWithLayout, std::vector<Diagnostic>> read_plan_with_layout(const std::string& file, std::string_view text,
+                                                                            const tables::Tables& tables) {
   const auto parsed = tables::parse_toml(file, text);
   if (const auto* fault = std::get_if<Diagnostic>(&parsed)) return std::vector{*fault};
 
@@ -45,12 +47,19 @@ std::variant<Plan, std::vector<Diagnostic>> read_plan(const std::string& file, s
     read_format(*table.get("format"), *find_key(section(""), "format"), faults);
     return faults.in_order_of_place();
   }
-  Plan plan = read_sections(file, table, reading);
+  PlanWithLayout read = read_sections(file, table, reading);
   reading.names.report(faults);
-  check_riggings(plan, reading);
+  check_riggings(read.plan, reading);
   check_moments(reading);
   if (!faults.none()) return faults.in_order_of_place();
-  return plan;
+  return read;
+}
+
+std::variant<Plan, std::vector<Diagnostic>> read_plan(const std::string& file, std::string_view text,
+                                                      const tables::Tables& tables) {
+  auto read = read_plan_with_layout(file, text, tables);
+  if (auto* faults = std::get_if<std::vector<Diagnostic>>(&read)) return std::move(*faults);
+  return std::move(std::get<PlanWithLayout>(read).plan);
 }
 
 }  // namespace firstpick::plan

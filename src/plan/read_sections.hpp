@@ -2,6 +2,7 @@
 #pragma once
 
 #include "plan/fields.hpp"
+#include "plan/layout.hpp"
 
 namespace firstpick::plan {
 
@@ -16,6 +17,8 @@ Crane read_crane(const toml::table& table, Reading& reading);
 Rigging read_rigging(const toml::table& table, Reading& reading);
 Turn read_turn(const toml::table& table, const Stage& stage, Reading& reading);
 Landing read_landing(const toml::table& table, Reading& reading);
+ScaleReading read_scale_reading(const toml::table& table, Reading& reading);
 Stage read_stage(const toml::table& table, Reading& reading);
+Layout read_layout(const toml::table& table, Reading& reading);
 
 }  // namespace firstpick::plan

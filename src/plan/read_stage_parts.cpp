@@ -62,4 +62,16 @@ Landing read_landing(const toml::table& table, Reading& reading) {
   return landing;
 }
 
+ScaleReading read_scale_reading(const toml::table& table, Reading& reading) {
+  Fields in(table, section("stage.scale_reading"), reading);
+  ScaleReading scale;
+  scale.place = in.place();
+  scale.shows = in.quantity<Force>("shows");
+  scale.state = in.choice<ScaleState>("state", scale_state_words);
+  scale.attached = in.yes_no("attached");
+  scale.rigging = in.yes_no("rigging");
+  scale.block = in.yes_no("block");
+  return scale;
+}
+
 }  // namespace firstpick::plan

@@ -37,6 +37,8 @@ std::vector<std::string_view> fixed_words(Words words) {
     case Words::turn_methods: return list(turn_method_words);
     case Words::landings: return list(landing_words);
     case Words::restraints: return list(restraint_words);
+    case Words::scale_states: return list(scale_state_words);
+    case Words::leg_lengths: return list(leg_length_words);
     default: return {};
   }
 }

@@ -24,6 +24,7 @@ constexpr std::array<std::string_view, 6> stage_words = {
 constexpr std::array<std::string_view, 3> turn_method_words = {"edge", "table", "two-hooks"};
 constexpr std::array<std::string_view, 2> landing_words = {"flat", "bearers"};
 constexpr std::array<std::string_view, 3> restraint_words = {"rack", "brace", "none"};
+constexpr std::array<std::string_view, 2> scale_state_words = {"hanging", "breaking-free"};
 constexpr std::array<std::string_view, 2> unit_system_words = {"us", "si"};
 constexpr std::array<std::string_view, 3> piece_model_words = {"line", "panel", "block"};
 constexpr std::array<std::string_view, 2> shank_type_words = {"bolt", "stud"};
@@ -34,6 +35,7 @@ constexpr std::array<std::string_view, 4> hardware_kind_words = {"clutch", "scre
 constexpr std::array<std::string_view, 4> maturity_function_words = {
     "nurse-saul", "arrhenius", "freiesleben-hansen-pedersen", "en-1992-1-1"};
 constexpr std::array<std::string_view, 3> strength_curve_words = {"hyperbolic", "exponential", "logarithmic"};
+constexpr std::array<std::string_view, 2> leg_length_words = {"keep-length", "keep-angle"};
 constexpr std::array<std::string_view, 6> direction_words = {"+x", "-x", "+y", "-y", "+z", "-z"};
 
 // The value of an enum whose words are `words`.

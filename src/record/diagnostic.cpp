@@ -7,6 +7,7 @@
 #include <fmt/format.h>
 
 #include "record/utf8.hpp"
+#include "units/spelling.hpp"
 
 namespace firstpick {
 namespace {
@@ -56,34 +57,13 @@ std::string excerpt(const Place& place, std::size_t length, std::string_view lin
                      std::string(std::max<std::size_t>(1, columns(marked)), '^'));
 }
 
-char lower(char c) { return c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c; }
-
-// Letters changed, left out, put in, or two neighbours swapped; capitals count as small letters.
-std::size_t edits(std::string_view a, std::string_view b) {
-  std::vector<std::size_t> before_last(b.size() + 1), last(b.size() + 1), row(b.size() + 1);
-  for (std::size_t j = 0; j <= b.size(); ++j) row[j] = j;
-  for (std::size_t i = 1; i <= a.size(); ++i) {
-    before_last.swap(last);
-    last.swap(row);
-    row[0] = i;
-    for (std::size_t j = 1; j <= b.size(); ++j) {
-      const bool same = lower(a[i - 1]) == lower(b[j - 1]);
-      row[j] = std::min({last[j] + 1, row[j - 1] + 1, last[j - 1] + (same ? 0 : 1)});
-      const bool swapped =
-          i > 1 && j > 1 && lower(a[i - 1]) == lower(b[j - 2]) && lower(a[i - 2]) == lower(b[j - 1]);
-      if (swapped) row[j] = std::min(row[j], before_last[j - 2] + 1);
-    }
-  }
-  return row[b.size()];
-}
-
 std::optional<std::string_view> nearest(std::string_view given,
                                         const std::vector<std::string_view>& candidates) {
   if (given.size() > longest_word) return {};
   std::optional<std::string_view> best;
   std::size_t fewest = 3;  // at most two edits, and less than half of the word
   for (const std::string_view candidate : candidates) {
-    const std::size_t needed = edits(given, candidate);
+    const std::size_t needed = edit_distance(given, candidate, Capitals::do_not_count);
     if (needed < fewest && 2 * needed < std::max(given.size(), candidate.size())) {
       fewest = needed;
       best = candidate;

@@ -20,6 +20,8 @@
 #include <fmt/format.h>
 
 #include "resistances/basic_breakout.hpp"
+#include "resistances/breakout_parts.hpp"
+#include "resistances/en_1992_4.hpp"
 #include "resistances/lb_in_terms.hpp"
 #include "resistances/near_edges.hpp"
 #include "resistances/usable.hpp"
@@ -29,32 +31,6 @@ namespace firstpick::resistances {
 namespace {
 
 constexpr double rounding = 1e-9;  // of positions: 3 in between 12 in and 15 in is not 3 in to the last bit
-
-std::string inserts_in_words(Group group) {
-  std::string words = group.size() == 1 ? "insert " : "inserts ";
-  for (std::size_t i = 0; i < group.size(); ++i) words += (i == 0 ? "" : ", ") + group[i]->id;
-  return words;
-}
-
-// Why this group is outside the range of the formulas; nothing: it is inside.
-std::optional<NotAssessed> outside_range(Group group, const GroupLayout& layout, Stress f_c,
-                                         const tables::HeadedInsertModel& model) {
-  const HeadedInsert& first = *group.front();
-  if (!is_usable(f_c)) return NotAssessed{"the concrete strength is not a number above zero", {}};
-  for (const HeadedInsert* insert : group) {
-    if (!is_usable(insert->h_ef) || !is_usable(insert->d_a) || !is_usable(insert->lambda_a))
-      return NotAssessed{fmt::format("insert {} is not described by numbers above zero", insert->id), {}};
-    if (!(abs(insert->h_ef - first.h_ef) <= rounding * first.h_ef))
-      return NotAssessed{
-          fmt::format("inserts {} and {} break out together but differ in embedment", first.id, insert->id),
-          "one embedment for all inserts of the group, or more distance between them"};
-    if (!(layout.s_min >= (1.0 - rounding) * model.minimum_spacing.value * insert->d_a))
-      return NotAssessed{fmt::format("inserts of the group of {} are nearer than {:g} shank diameters",
-                                     first.id, model.minimum_spacing.value.value()),
-                         "more distance between the inserts"};
-  }
-  return {};
-}
 
 Ratio eccentricity_factor(const Eccentricity& e, Length reach) {
   return 1.0 / ((1.0 + abs(e.u) / reach) * (1.0 + abs(e.v) / reach));
@@ -79,15 +55,11 @@ Step area_step(Group group, const GroupLayout& layout, const Factors& f) {
             .given = {},
             .clause = "ACI 318-19 17.6.2.1.1",
             .sources = {}};
-  if (group.size() != 1) return step;
-  const auto& c = layout.edges.c;
-  const auto reach = [&](std::size_t i) { return std::min(c[i], f.reach); };
-  const Area rectangle = (reach(0) + reach(1)) * (reach(2) + reach(3));
-  if (!(abs(rectangle - f.A_Nc) <= rounding * f.A_Nc))
-    return step;  // cut in another shape: no formula to print
-  step.formula = "(min(c_1, r) + min(c_2, r)) * (min(c_3, r) + min(c_4, r))";
-  step.given = {lb_in("c_1", c[0]), lb_in("r", f.reach), lb_in("c_2", c[1]), lb_in("c_3", c[2]),
-                lb_in("c_4", c[3])};
+  if (const auto shape = area_formula(group, layout, f.reach, f.A_Nc)) {
+    step.formula = shape->formula;
+    step.given = {lb_in("c_1", shape->c[0]), lb_in("r", f.reach), lb_in("c_2", shape->c[1]), lb_in("c_3", shape->c[2]),
+                  lb_in("c_4", shape->c[3])};
+  }
   return step;
 }
 
@@ -131,8 +103,44 @@ void record(Group group, const GroupLayout& layout, const Eccentricity& e, const
 
 }  // namespace
 
+std::string inserts_in_words(Group group) {
+  std::string words = group.size() == 1 ? "insert " : "inserts ";
+  for (std::size_t i = 0; i < group.size(); ++i) words += (i == 0 ? "" : ", ") + group[i]->id;
+  return words;
+}
+
+// Why this group is outside the range of the formulas; nothing: it is inside.
+std::optional<NotAssessed> outside_range(Group group, const GroupLayout& layout, Stress f_c,
+                                         const tables::HeadedInsertModel& model) {
+  const HeadedInsert& first = *group.front();
+  if (!is_usable(f_c)) return NotAssessed{"the concrete strength is not a number above zero", {}};
+  for (const HeadedInsert* insert : group) {
+    if (!is_usable(insert->h_ef) || !is_usable(insert->d_a) || !is_usable(insert->lambda_a))
+      return NotAssessed{fmt::format("insert {} is not described by numbers above zero", insert->id), {}};
+    if (!(abs(insert->h_ef - first.h_ef) <= rounding * first.h_ef))
+      return NotAssessed{
+          fmt::format("inserts {} and {} break out together but differ in embedment", first.id, insert->id),
+          "one embedment for all inserts of the group, or more distance between them"};
+    if (!(layout.s_min >= (1.0 - rounding) * model.minimum_spacing.value * insert->d_a))
+      return NotAssessed{fmt::format("inserts of the group of {} are nearer than {:g} shank diameters",
+                                     first.id, model.minimum_spacing.value.value()),
+                         "more distance between the inserts"};
+  }
+  return {};
+}
+
+std::optional<AreaFormula> area_formula(Group group, const GroupLayout& layout, Length r, Area area) {
+  if (group.size() != 1) return {};
+  const auto& c = layout.edges.c;
+  const auto reach = [&](std::size_t i) { return std::min(c[i], r); };
+  const Area rectangle = (reach(0) + reach(1)) * (reach(2) + reach(3));
+  if (!(abs(rectangle - area) <= rounding * area)) return {};  // cut in another shape: no formula to print
+  return AreaFormula{"(min(c_1, r) + min(c_2, r)) * (min(c_3, r) + min(c_4, r))", c};
+}
+
 Outcome<Resistance<Force>> breakout(Group group, ProjectedAreas& areas, const Eccentricity& eccentricity,
                                     Stress f_c, const tables::HeadedInsertModel& model, Trace& trace) {
+  if (model.en) return en_breakout(group, areas, eccentricity, f_c, model, trace);
   const Outcome<GroupLayout>& placed = areas.layout(group);
   if (const auto* why = std::get_if<NotAssessed>(&placed)) return *why;
   const auto& layout = std::get<GroupLayout>(placed);

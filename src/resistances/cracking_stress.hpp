@@ -10,7 +10,8 @@
 namespace firstpick::resistances {
 
 // Not assessed: a kind of concrete that is not in the tables, a strength that is not usable.
-Outcome<Resistance<Stress>> cracking_stress(const plan::Concrete& concrete, Stress strength,
+// `depth`: of the piece as it bends, or more.
+Outcome<Resistance<Stress>> cracking_stress(const plan::Concrete& concrete, Stress strength, Length depth,
                                             const tables::RuleSet& rules, const tables::Tables& tables, Trace& trace);
 
 }  // namespace firstpick::resistances

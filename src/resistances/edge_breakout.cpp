@@ -75,7 +75,8 @@ Outcome<Resistance<Force>> edge_breakout(const HeadedInsert& insert, const Direc
   const auto& governing = std::get<Governing>(found);
   if (trace.is_recording()) {
     const EdgeStrength strength = shear_breakout(edge_of(insert, governing.edge), f_c, model, trace);
-    record_resultant("insert " + insert.id, governing.towards, governing.parts, strength, governing.R, trace);
+    record_resultant("insert " + insert.id, governing.towards, governing.parts, strength, governing.R, model,
+                     trace);
   }
   return Resistance<Force>{governing.R};
 }

@@ -75,7 +75,7 @@ Outcome<std::optional<Resistance<Force>>> edge_breakout(Group row, const Directi
   if (!is_usable(R)) return not_described_for_shear(first);
   if (trace.is_recording())
     record_resultant(fmt::format("{} inserts in a row with {}", row.size(), first.id), towards, parts,
-                     strength, R, trace);
+                     strength, R, model, trace);
   return Strength{Resistance<Force>{R}};
 }
 

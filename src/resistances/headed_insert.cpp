@@ -16,6 +16,7 @@
 
 #include "resistances/edge_distance.hpp"
 #include "resistances/lb_in_terms.hpp"
+#include "resistances/mm_n_terms.hpp"
 #include "resistances/shank_area.hpp"
 #include "resistances/usable.hpp"
 
@@ -56,6 +57,16 @@ Stress credited_steel_strength(const tables::Steel& steel, const tables::HeadedI
         .sources = {steel.futa.source, steel.fya.source, model.futa_of_yield.source, model.futa_cap.source}};
   });
   return f_uta;
+}
+
+Stress characteristic_steel_strength(const tables::Steel& steel, Trace& trace) {
+  trace.add([&] {
+    return Step{.words = "characteristic tensile strength of the steel",
+                .result = mm_n("f_uk", steel.futa.value),
+                .clause = "EN 1992-4 7.2.1.3",
+                .sources = {steel.futa.source, steel.fya.source}};
+  });
+  return steel.futa.value;
 }
 
 }  // namespace
@@ -106,11 +117,17 @@ Outcome<HeadedInsert> headed_insert(const plan::Insert& insert, const piece::Ins
   if (const auto* why = std::get_if<NotAssessed>(&A_se)) return *why;
   if (!is_usable(steel->second.futa.value) || !is_usable(steel->second.fya.value))
     return unusable(insert, "the steel strength");
-  const Stress f_uta = credited_steel_strength(steel->second, rules.headed, trace);
+  const bool by_en = rules.headed.en.has_value();
+  if (by_en && steel->second.fya.value > steel->second.futa.value) return unusable(insert, "the steel strength");
+  const Stress f_uta =
+      by_en ? characteristic_steel_strength(steel->second, trace) : credited_steel_strength(steel->second, rules.headed, trace);
   const Ratio lambda_a = kind->second.lambda_a.value;
   if (!is_usable(f_uta)) return unusable(insert, "the steel strength");
   if (!is_usable(lambda_a)) return unusable(insert, "lambda_a of the concrete");
-  trace.add([&] {
+  if (by_en && lambda_a != 1.0)
+    return NotAssessed{fmt::format("EN 1992-4 is for normal concrete, and that at insert {} is {}", insert.id, concrete.kind),
+                       "a rule set whose formulas cover this concrete, or inserts with a rating declared for it"};
+  if (!by_en) trace.add([&] {
     return Step{.words = fmt::format("factor for {} concrete", concrete.kind),
                 .result = lb_in("lambda_a", lambda_a),
                 .formula = {},
@@ -130,7 +147,8 @@ Outcome<HeadedInsert> headed_insert(const plan::Insert& insert, const piece::Ins
                       .lambda_a = lambda_a,
                       .site = &site,
                       .at = insert.at,
-                      .edges = std::get<EdgeDistances>(edges)};
+                      .edges = std::get<EdgeDistances>(edges),
+                      .f_ya = steel->second.fya.value};
 }
 
 }  // namespace firstpick::resistances

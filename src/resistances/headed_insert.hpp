@@ -23,13 +23,14 @@ struct HeadedInsert {
   std::string id;
   Length h_ef, d_a;               // effective embedment, shank diameter
   Area A_brg, A_se;               // bearing area of the head, steel area of the shank
-  Stress f_uta;                   // steel strength the formulas credit: min(futa, 1.9 fya, cap)
+  Stress f_uta;                   // steel strength the formulas credit: min(futa, 1.9 fya, cap) of ACI 318, else futa
   bool stud;                      // welded headed stud; else a bolt: steel shear differs
   bool cracked;                   // concrete counted as cracked at the insert
   Ratio lambda_a;                 // lightweight concrete
   const piece::InsertSite* site;  // of the Body, which must outlive this; flat, with an outline
   Position at;                    // in piece axes
   EdgeDistances edges;            // in the axes of `site`
+  Stress f_ya{};                  // yield strength of the steel: partial factors of EN 1992-4
 };
 
 // Not assessed, with the line to write: a key of the insert or [concrete] cracked that the plan does not

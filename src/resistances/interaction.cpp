@@ -7,8 +7,10 @@
 
 #include "resistances/interaction.hpp"
 
+#include <algorithm>
 #include <limits>
 
+#include "resistances/en_1992_4.hpp"
 #include "resistances/lb_in_terms.hpp"
 
 namespace firstpick::resistances {
@@ -36,6 +38,16 @@ Ratio interaction_utilization(Ratio tension, Ratio shear, const tables::HeadedIn
                 .sources = {model.interaction_small.source, model.interaction_sum.source}};
   });
   return utilization;
+}
+
+Ratio interaction_utilization(const Uses& uses, const tables::HeadedInsertModel& model, Trace& trace) {
+  const auto larger = [](Ratio a, Ratio b) { return is_finite(a) && is_finite(b) ? std::max(a, b) : a + b; };
+  if (!model.en)
+    return interaction_utilization(larger(uses.steel_tension, uses.concrete_tension),
+                                   larger(uses.steel_shear, uses.concrete_shear), model, trace);
+  const Ratio steel = en_steel_interaction(uses.steel_tension, uses.steel_shear, *model.en, trace);
+  const Ratio concrete = en_concrete_interaction(uses.concrete_tension, uses.concrete_shear, model, trace);
+  return larger(steel, concrete);
 }
 
 }  // namespace firstpick::resistances

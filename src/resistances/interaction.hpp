@@ -11,4 +11,13 @@ namespace firstpick::resistances {
 Ratio interaction_utilization(Ratio tension, Ratio shear, const tables::HeadedInsertModel& model,
                               Trace& trace);
 
+// The largest uses of an insert in one situation, by what fails.
+struct Uses {
+  Ratio steel_tension{}, concrete_tension{}, steel_shear{}, concrete_shear{};
+};
+
+// The same by the model of the rule set: ACI 318 takes the larger of steel and concrete on each side, EN 1992-4 looks at
+// steel and concrete apart.
+Ratio interaction_utilization(const Uses& uses, const tables::HeadedInsertModel& model, Trace& trace);
+
 }  // namespace firstpick::resistances

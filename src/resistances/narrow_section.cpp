@@ -2,14 +2,14 @@
 //
 //   c_a1 = max(c_a2,max / 1.5, h_a / 1.5, s_max / 3)
 //
-// Source   ACI 318-19 17.7.2.1.2.
+// Source   ACI 318-19 17.7.2.1.2; EN 1992-4:2018 7.2.2.5 has the same.
 // Range    both c_a2 and h_a under 1.5 c_a1; never more than the real c_a1.
 
 #include "resistances/narrow_section.hpp"
 
 #include <algorithm>
 
-#include "resistances/lb_in_terms.hpp"
+#include "resistances/mm_n_terms.hpp"
 
 namespace firstpick::resistances {
 
@@ -24,11 +24,12 @@ Length edge_distance_in_section(const ShearEdge& edge, const tables::HeadedInser
   trace.add([&] {
     return Step{
         .words = "narrow and thin section: edge distance to calculate with",
-        .result = lb_in("c_a1_c", reduced),
+        .result = term_of(model, "c_a1_c", reduced),
         .formula = "min(c_a1, max(c_a2max / k_h, h_a / k_h, s_max / (2 * k_h)))",
-        .given = {lb_in("c_a1", edge.c_a1), lb_in("c_a2max", c_a2), lb_in("k_h", model.shear_extent.value),
-                  lb_in("h_a", edge.h_a), lb_in("s_max", edge.s_max)},
-        .clause = "ACI 318-19 17.7.2.1.2",
+        .given = {term_of(model, "c_a1", edge.c_a1), term_of(model, "c_a2max", c_a2),
+                  term_of(model, "k_h", model.shear_extent.value), term_of(model, "h_a", edge.h_a),
+                  term_of(model, "s_max", edge.s_max)},
+        .clause = model.en ? "EN 1992-4 7.2.2.5" : "ACI 318-19 17.7.2.1.2",
         .sources = {model.shear_extent.source}};
   });
   return reduced;

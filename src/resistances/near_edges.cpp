@@ -2,7 +2,7 @@
 //
 //   h_ef = max(c_a,max / 1.5, s_max / 3)        c_a,max: the largest of the edge distances under 1.5 h_ef
 //
-// Source   ACI 318-19 17.6.2.1.2. It raises the strength against not applying it, and with it a farther edge
+// Source   ACI 318-19 17.6.2.1.2; EN 1992-4:2018 7.2.1.4 has the same. It raises the strength against not applying it, and with it a farther edge
 //          may lower the strength.
 // Range    edges nearer than 1.5 h_ef in three or four of the directions; never more than the real h_ef.
 
@@ -12,7 +12,7 @@
 
 #include <fmt/format.h>
 
-#include "resistances/lb_in_terms.hpp"
+#include "resistances/mm_n_terms.hpp"
 
 namespace firstpick::resistances {
 
@@ -32,11 +32,11 @@ Length depth_near_edges(Length h_ef, const GroupLayout& layout, const tables::He
   trace.add([&] {
     return Step{
         .words = fmt::format("edges in {} directions cut the breakout body: depth to calculate with", near),
-        .result = lb_in("h_ef_c", depth),
+        .result = term_of(model, "h_ef_c", depth),
         .formula = "min(h_ef, max(c_amax / k_h, s_max / (2 * k_h)))",
-        .given = {lb_in("h_ef", h_ef), lb_in("c_amax", c_amax), lb_in("k_h", model.cone_extent.value),
-                  lb_in("s_max", layout.s_max)},
-        .clause = "ACI 318-19 17.6.2.1.2",
+        .given = {term_of(model, "h_ef", h_ef), term_of(model, "c_amax", c_amax),
+                  term_of(model, "k_h", model.cone_extent.value), term_of(model, "s_max", layout.s_max)},
+        .clause = model.en ? "EN 1992-4 7.2.1.4" : "ACI 318-19 17.6.2.1.2",
         .sources = {model.cone_extent.source}};
   });
   return depth;

@@ -12,6 +12,7 @@
 
 #include <fmt/format.h>
 
+#include "resistances/en_1992_4.hpp"
 #include "resistances/lb_in_terms.hpp"
 #include "resistances/usable.hpp"
 
@@ -29,6 +30,7 @@ Outcome<Resistance<Force>> pryout(Group group, const Outcome<Resistance<Force>>&
                          {}};
     h_ef = std::min(h_ef, insert->h_ef);
   }
+  if (model.en) return en_pryout(group, N_cb, *model.en, trace);
 
   const Sourced<Ratio>& k_cp = h_ef >= model.pryout_depth.value ? model.pryout_deep : model.pryout_shallow;
   const Force V_cp = k_cp.value * N_cb;

@@ -9,6 +9,7 @@
 
 #include <fmt/format.h>
 
+#include "resistances/en_1992_4.hpp"
 #include "resistances/lb_in_terms.hpp"
 #include "resistances/usable.hpp"
 
@@ -16,6 +17,7 @@ namespace firstpick::resistances {
 
 Outcome<Resistance<Force>> pullout(const HeadedInsert& insert, Stress f_c,
                                    const tables::HeadedInsertModel& model, Trace& trace) {
+  if (model.en) return en_pullout(insert, f_c, *model.en, trace);
   const Sourced<Ratio>& psi_cP = insert.cracked ? model.psi_cP_cracked : model.psi_cP_uncracked;
   const Force N_p = model.pullout.value * insert.A_brg * f_c;
   const Force N_pn = psi_cP.value * N_p;

@@ -2,6 +2,7 @@
 //
 //   ultimate = declared load * factor that it includes
 //   usable strength below the one it is declared at: times f / f_at, or times sqrt(f / f_at), by the rule set
+//   or, where the rule set holds to what is declared: not assessed below it
 //   usable strength above it: not more
 //
 // Source   the supplier's declaration in the plan. Scaling is a choice of the rule set ("rating_scaling").
@@ -15,6 +16,7 @@
 
 #include "resistances/lb_in_terms.hpp"
 #include "resistances/usable.hpp"
+#include "units/print.hpp"
 
 namespace firstpick::resistances {
 
@@ -41,6 +43,15 @@ Outcome<Resistance<Force>> rated(const plan::Insert& insert, Stress usable, cons
   if (!is_usable(usable)) return NotAssessed{"the concrete strength is not a number above zero", {}};
 
   const bool weaker = usable < at;
+  if (weaker && rules.rating_scaling.value == tables::RatingScaling::as_declared) {
+    const bool has_lower = rules.rating_basis && at > rules.rating_basis->value;
+    return NotAssessed{
+        fmt::format("the rating of insert {} is declared for {}, and the concrete has {}", insert.id,
+                    print(at, UnitSystem::si, Rounding::up), print(usable, UnitSystem::si, Rounding::down)),
+        has_lower ? fmt::format("the capacity that its supplier declares for {}, or more strength before lifting",
+                                print(rules.rating_basis->value, UnitSystem::si))
+                  : "more strength before lifting, or a capacity that the supplier declares for this strength"};
+  }
   const bool by_root = rules.rating_scaling.value == tables::RatingScaling::square_root;
   const double scale = !weaker ? 1.0 : by_root ? std::sqrt(usable / at) : double{usable / at};
   const Force ultimate = rating.load * factor * scale;

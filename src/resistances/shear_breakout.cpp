@@ -15,6 +15,7 @@
 #include <cmath>
 
 #include "resistances/basic_shear_breakout.hpp"
+#include "resistances/en_1992_4.hpp"
 #include "resistances/lb_in_terms.hpp"
 #include "resistances/narrow_section.hpp"
 
@@ -110,6 +111,7 @@ void record_factors(const ShearEdge& edge, const Factors& f, const tables::Heade
 
 EdgeStrength shear_breakout(const ShearEdge& edge, Stress f_c, const tables::HeadedInsertModel& model,
                             Trace& trace) {
+  if (model.en) return en_shear_breakout(edge, f_c, model, trace);
   const Length c_a1 = edge_distance_in_section(edge, model, trace);
   const Factors f = factors(edge, c_a1, model);
   const Sourced<Ratio>& psi_c = edge.cracked ? model.psi_cV_cracked : model.psi_cV_uncracked;

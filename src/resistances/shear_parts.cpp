@@ -15,6 +15,7 @@
 #include <fmt/format.h>
 
 #include "resistances/lb_in_terms.hpp"
+#include "resistances/mm_n_terms.hpp"
 #include "resistances/usable.hpp"
 
 namespace firstpick::resistances {
@@ -41,15 +42,16 @@ Force against_resultant(const ShearParts& parts, const EdgeStrength& strength) {
 }
 
 void record_resultant(const std::string& whose, const Direction& towards, const ShearParts& parts,
-                      const EdgeStrength& strength, Force R, Trace& trace) {
+                      const EdgeStrength& strength, Force R, const tables::HeadedInsertModel& model,
+                      Trace& trace) {
   trace.add([&] {
     return Step{.words = fmt::format("edge breakout strength of {} against its shear, edge towards {}", whose,
                                      direction_in_words(towards)),
-                .result = lb_in("R", R),
+                .result = term_of(model, "R", R),
                 .formula = "1 / sqrt((p / V_cb)^2 + (q / V_cb_par)^2)",
-                .given = {lb_in("p", Ratio{parts.towards}), lb_in("V_cb", strength.towards),
-                          lb_in("q", Ratio{parts.along}), lb_in("V_cb_par", strength.along)},
-                .clause = "ACI 318-19 17.7.2.1",
+                .given = {term_of(model, "p", Ratio{parts.towards}), term_of(model, "V_cb", strength.towards),
+                          term_of(model, "q", Ratio{parts.along}), term_of(model, "V_cb_par", strength.along)},
+                .clause = model.en ? "EN 1992-4 (7.48)" : "ACI 318-19 17.7.2.1",
                 .sources = {}};
   });
 }

@@ -26,7 +26,8 @@ bool limits(const ShearParts& parts);
 Force against_resultant(const ShearParts& parts, const EdgeStrength& strength);
 
 void record_resultant(const std::string& whose, const Direction& towards, const ShearParts& parts,
-                      const EdgeStrength& strength, Force R, Trace& trace);
+                      const EdgeStrength& strength, Force R, const tables::HeadedInsertModel& model,
+                      Trace& trace);
 
 // Whether every number that the shear formulas take of an insert is finite and above zero; and the answer
 // if not.

@@ -14,6 +14,7 @@
 #include <fmt/format.h>
 
 #include "resistances/basic_blowout.hpp"
+#include "resistances/en_1992_4.hpp"
 #include "resistances/lb_in_terms.hpp"
 #include "resistances/usable.hpp"
 
@@ -26,6 +27,7 @@ using Strength = Outcome<std::optional<Resistance<Force>>>;
 
 Outcome<std::optional<Resistance<Force>>> side_blowout(const HeadedInsert& insert, Stress f_c,
                                                        const tables::HeadedInsertModel& model, Trace& trace) {
+  if (model.en) return en_side_blowout(insert, f_c, model, trace);
   const auto& c = insert.edges.c;
   const std::size_t nearest = static_cast<std::size_t>(std::min_element(c.begin(), c.end()) - c.begin());
   const Length c_a1 = c[nearest];

@@ -11,8 +11,10 @@ namespace firstpick::resistances {
 Outcome<std::optional<Resistance<Force>>> side_blowout(const HeadedInsert& insert, Stress f_c,
                                                        const tables::HeadedInsertModel& model, Trace& trace);
 
-// The same of a row of blowout_rows(), N_sbg (17.6.4.2), against the sum of the tensions of the row.
+// The same of a row of blowout_rows(), N_sbg (17.6.4.2), against the sum of the tensions of the row. `eccentricity`:
+// along the edge, from the middle of the row to that sum; ACI 318 does not read it.
 Outcome<std::optional<Resistance<Force>>> side_blowout(Group row, const Direction& towards, Stress f_c,
-                                                       const tables::HeadedInsertModel& model, Trace& trace);
+                                                       const tables::HeadedInsertModel& model, Trace& trace,
+                                                       Length eccentricity = Length{});
 
 }  // namespace firstpick::resistances

@@ -14,6 +14,7 @@
 
 #include "resistances/basic_blowout.hpp"
 #include "resistances/edge_distance.hpp"
+#include "resistances/en_1992_4.hpp"
 #include "resistances/lb_in_terms.hpp"
 #include "resistances/row_spacing.hpp"
 #include "resistances/side_blowout.hpp"
@@ -27,7 +28,9 @@ using Strength = Outcome<std::optional<Resistance<Force>>>;
 }  // namespace
 
 Outcome<std::optional<Resistance<Force>>> side_blowout(Group row, const Direction& towards, Stress f_c,
-                                                       const tables::HeadedInsertModel& model, Trace& trace) {
+                                                       const tables::HeadedInsertModel& model, Trace& trace,
+                                                       Length eccentricity) {
+  if (model.en) return en_side_blowout(row, towards, eccentricity, f_c, model, trace);
   if (row.empty()) return NotAssessed{"a row without inserts", {}};
   const HeadedInsert& first = *row.front();
   const Direction along = cross(first.site->normal, towards);

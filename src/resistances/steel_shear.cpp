@@ -8,6 +8,7 @@
 
 #include <fmt/format.h>
 
+#include "resistances/en_1992_4.hpp"
 #include "resistances/lb_in_terms.hpp"
 #include "resistances/usable.hpp"
 
@@ -15,6 +16,7 @@ namespace firstpick::resistances {
 
 Outcome<Resistance<Force>> steel_shear(const HeadedInsert& insert, const tables::HeadedInsertModel& model,
                                        Trace& trace) {
+  if (model.en) return en_steel_shear(insert, *model.en, trace);
   const Sourced<Ratio>& k = insert.stud ? model.shear_stud : model.shear_bolt;
   const Force V_sa = k.value * insert.A_se * insert.f_uta;
   if (!is_usable(insert.A_se) || !is_usable(insert.f_uta) || !is_usable(V_sa))

@@ -1,9 +1,34 @@
 // The names by which the entries of a rule set give the constants of HeadedInsertModel, and what each must
 // be.
 
+#include <limits>
+
 #include "tables/read_rule_set.hpp"
 
 namespace firstpick::tables {
+
+namespace {
+
+struct NoNumber {
+  template <class Q>
+  operator Sourced<Q>() const {
+    return {Q::from_value(std::numeric_limits<double>::quiet_NaN()), {}};
+  }
+};
+
+HeadedInsertModel without_numbers() {
+  constexpr NoNumber no;
+  return {.k_c = no, .k_deep = no, .deep_from = no, .deep_to = no, .cone_extent = no, .psi_ed_base = no,
+          .psi_ed_slope = no, .psi_c_cracked = no, .psi_c_uncracked = no, .psi_cp = no, .pullout = no,
+          .psi_cP_cracked = no, .psi_cP_uncracked = no, .blowout = no, .blowout_depth = no, .blowout_corner = no,
+          .blowout_group = no, .futa_of_yield = no, .futa_cap = no, .shear_bolt = no, .shear_stud = no,
+          .shear_small = no, .shear_large = no, .bearing_length = no, .shear_extent = no, .psi_edV_base = no,
+          .psi_edV_slope = no, .psi_cV_cracked = no, .psi_cV_uncracked = no, .parallel_shear = no,
+          .pryout_shallow = no, .pryout_deep = no, .pryout_depth = no, .interaction_small = no,
+          .interaction_sum = no, .minimum_spacing = no, .f_c_most = no, .f_c_least = no};
+}
+
+}  // namespace
 
 HeadedInsertModel headed_insert_model(EntryReader& read) {
   const auto ratio = [&](std::string_view gives, Limit limit) { return read.quantity<Ratio>(gives, limit); };
@@ -54,6 +79,26 @@ HeadedInsertModel headed_insert_model(EntryReader& read) {
     read.fault("headed.deep_from", {}, "'headed.deep_from' is not below 'headed.deep_to'");
   if (model.f_c_least.value >= model.f_c_most.value)
     read.fault("headed.f_c_least", {}, "'headed.f_c_least' is not below 'headed.f_c_most'");
+  return model;
+}
+
+// No number where nothing is read: what is asked of it by mistake is never a strength.
+HeadedInsertModel shared_with_en_1992(EntryReader& read) {
+  const auto ratio = [&](std::string_view gives, Limit limit) { return read.quantity<Ratio>(gives, limit); };
+  const auto stress = [&](std::string_view gives) { return read.quantity<Stress>(gives, Limit::positive); };
+  HeadedInsertModel model = without_numbers();
+  model.cone_extent = ratio("headed.cone_extent", Limit::positive);
+  model.blowout_depth = ratio("headed.blowout_depth", Limit::positive);
+  model.blowout_group = ratio("headed.blowout_group", Limit::positive);
+  model.shear_extent = ratio("headed.shear_extent", Limit::positive);
+  model.parallel_shear = ratio("headed.parallel_shear", Limit::at_least_one);
+  model.interaction_sum = ratio("headed.interaction_sum", Limit::at_least_one);
+  model.minimum_spacing = ratio("headed.minimum_spacing", Limit::positive);
+  model.f_c_most = stress("headed.f_c_most");
+  model.f_c_least = stress("headed.f_c_least");
+  if (model.f_c_least.value >= model.f_c_most.value)
+    read.fault("headed.f_c_least", {}, "'headed.f_c_least' is not below 'headed.f_c_most'");
+  model.en = en_1992_headed_model(read);
   return model;
 }
 

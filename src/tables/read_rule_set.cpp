@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <array>
+#include <limits>
 #include <utility>
 
 #include <fmt/format.h>
@@ -34,8 +35,11 @@ constexpr Words<MaturityUse, 2> maturity_uses{
     {{"refused", MaturityUse::refused}, {"validated with margin", MaturityUse::validated_with_margin}}};
 constexpr Words<BelowFloor, 2> floors{
     {{"refuse", BelowFloor::refuse}, {"proportional", BelowFloor::proportional}}};
-constexpr Words<RatingScaling, 2> scalings{
-    {{"proportional", RatingScaling::proportional}, {"square root", RatingScaling::square_root}}};
+constexpr Words<RatingScaling, 3> scalings{{{"proportional", RatingScaling::proportional},
+                                            {"square root", RatingScaling::square_root},
+                                            {"as declared", RatingScaling::as_declared}}};
+constexpr std::string_view aci_inserts = "aci-318-19", en_inserts = "en-1992-4";
+constexpr std::string_view aci_cracking = "aci-318-25", en_cracking = "en-1992-1-1";
 
 using Factors = std::map<std::string, Sourced<Ratio>>;
 
@@ -59,8 +63,9 @@ Factors bending_multipliers(EntryReader& read) {
   return factors;
 }
 
-CrackingModel cracking_model(EntryReader& read) {
-  return {.rupture = read.quantity<RootStress>("cracking.rupture", Limit::positive),
+CrackingModel cracking_model(EntryReader& read, bool by_en) {
+  const Sourced<RootStress> none{RootStress::from_value(std::numeric_limits<double>::quiet_NaN()), {}};
+  return {.rupture = by_en ? none : read.quantity<RootStress>("cracking.rupture", Limit::positive),
           .factor = read.quantity<Ratio>("cracking.factor", Limit::at_least_one),
           .poisson = read.quantity<Ratio>("cracking.poisson", Limit::at_most_one),
           .patch = read.quantity<Ratio>("cracking.patch", Limit::positive),
@@ -68,13 +73,37 @@ CrackingModel cracking_model(EntryReader& read) {
           .line_slenderness = read.quantity<Ratio>("cracking.line_slenderness", Limit::at_least_one),
           .panel_slenderness = read.quantity<Ratio>("cracking.panel_slenderness", Limit::at_least_one),
           .block_slenderness = read.quantity<Ratio>("cracking.block_slenderness", Limit::at_least_one),
-          .block_size = read.quantity<Length>("cracking.block_size", Limit::positive)};
+          .block_size = read.quantity<Length>("cracking.block_size", Limit::positive),
+          .en = by_en ? std::optional(en_1992_tension(read)) : std::nullopt};
+}
+
+// What only some load models and safety formats have.
+std::optional<LoadFactors> load_factors(EntryReader& read, bool are_needed) {
+  if (!are_needed) return {};
+  return LoadFactors{.weight = read.quantity<Ratio>("load_factor", Limit::at_least_one, "weight"),
+                     .grip = read.quantity<Ratio>("load_factor", Limit::at_least_one, "grip")};
+}
+
+std::optional<Sourced<Ratio>> load_floor(EntryReader& read) {
+  if (!read.has("load_floor")) return {};
+  return read.quantity<Ratio>("load_floor", Limit::at_least_one);
+}
+
+std::optional<StrengthByMass> minimum_by_mass(EntryReader& read) {
+  if (!read.has("heavier_than") && !read.has("minimum_of_heavy")) return {};
+  return StrengthByMass{.heavier_than = read.quantity<Mass>("heavier_than", Limit::positive),
+                        .minimum = read.quantity<Stress>("minimum_of_heavy", Limit::positive)};
+}
+
+std::optional<Sourced<Stress>> rating_basis(EntryReader& read) {
+  if (!read.has("rating_basis")) return {};
+  return read.quantity<Stress>("rating_basis", Limit::positive);
 }
 
 std::vector<Mandatory> read_mandatory(const TableFile& file, Faults& faults) {
   static const std::vector<std::string_view> scopes = {"piece",  "rigging", "crane",         "leg",
                                                        "gear",   "insert",  "headed insert", "rated insert",
-                                                       "beam",   "sheave"};
+                                                       "beam",   "sheave",  "loop insert",   "plate insert"};
   std::vector<Mandatory> all;
   for (const toml::table* table : tables_of(file, "mandatory", faults)) {
     Fields fields(file, *table, "[[mandatory]]", faults);
@@ -100,6 +129,7 @@ std::vector<Mandatory> read_mandatory(const TableFile& file, Faults& faults) {
 struct Heading {
   std::string id, title, edition;
   std::vector<std::string> cautions;
+  std::string insert_model, cracking_model;
 };
 
 Heading read_heading(const TableFile& file, Faults& faults) {
@@ -111,7 +141,9 @@ Heading read_heading(const TableFile& file, Faults& faults) {
   }
   Fields fields(file, *table, "[rule_set]", faults);
   Heading heading{fields.text("id"), fields.text("title"), fields.text("edition"),
-                  fields.texts("cautions", true)};
+                  fields.texts("cautions", true),
+                  fields.word("insert_model", {aci_inserts, en_inserts}),
+                  fields.word("cracking_model", {aci_cracking, en_cracking})};
   fields.refuse_others();
   if (!heading.id.empty() && file.name() != fmt::format("rules/{}.toml", heading.id))
     fields.fault(fields.value_region("id"),
@@ -125,6 +157,7 @@ Heading read_heading(const TableFile& file, Faults& faults) {
 RuleSet read_rule_set(const TableFile& file, EntryReader& read, Faults& faults) {
   refuse_other_keys(file, {"rule_set", "mandatory", "entry"}, faults);
   Heading heading = read_heading(file, faults);
+  const bool en_headed = heading.insert_model == en_inserts, en_tension = heading.cracking_model == en_cracking;
   const auto ratio = [&](std::string_view gives, Limit limit) { return read.quantity<Ratio>(gives, limit); };
   RuleSet rules{
       .id = heading.id,
@@ -134,6 +167,8 @@ RuleSet read_rule_set(const TableFile& file, EntryReader& read, Faults& faults) 
       .insert_load = read.word<InsertLoad>("insert_load", insert_loads),
       .crane_load = read.word<CraneLoad>("crane_load", crane_loads),
       .dynamic_factor = dynamic_factors(read),
+      .load_factors = load_factors(read, en_headed),
+      .load_floor = load_floor(read),
       .bending_multiplier = bending_multipliers(read),
       .sharing = read.word<Sharing>("sharing", sharings),
       .loss_step_factor = ratio("loss_step_factor", Limit::at_least_one),
@@ -142,6 +177,7 @@ RuleSet read_rule_set(const TableFile& file, EntryReader& read, Faults& faults) 
       .usable_strength = read.word<UsableStrength>("usable_strength", usable_strengths),
       .minimum_results = ratio("minimum_results", Limit::whole),
       .minimum_strength = read.quantity<Stress>("minimum_strength", Limit::positive),
+      .minimum_by_mass = minimum_by_mass(read),
       .below_floor = read.word<BelowFloor>("below_floor", floors),
       .fractile = ratio("fractile", Limit::at_most_one),
       .known_variation = ratio("known_variation", Limit::at_most_one),
@@ -152,6 +188,7 @@ RuleSet read_rule_set(const TableFile& file, EntryReader& read, Faults& faults) 
       .insert_factor = ratio("insert_factor", Limit::at_least_one),
       .hardware_factor = ratio("hardware_factor", Limit::at_least_one),
       .rating_scaling = read.word<RatingScaling>("rating_scaling", scalings),
+      .rating_basis = rating_basis(read),
       .minimum_sling_angle = read.quantity<Angle>("minimum_sling_angle", Limit::acute),
       .strength_step = read.quantity<Stress>("strength_step", Limit::positive),
       .maximum_tilt = read.quantity<Angle>("maximum_tilt", Limit::acute),
@@ -167,8 +204,11 @@ RuleSet read_rule_set(const TableFile& file, EntryReader& read, Faults& faults) 
       .maximum_roll = read.quantity<Angle>("maximum_roll", Limit::acute),
       .pick_spacing = ratio("pick_spacing", Limit::at_most_one),
       .minimum_tipping_angle = read.quantity<Angle>("minimum_tipping_angle", Limit::acute),
-      .headed = headed_insert_model(read),
-      .cracking = cracking_model(read),
+      .wind_caution = read.quantity<Speed>("wind_caution", Limit::positive),
+      .maximum_swing = read.quantity<Angle>("maximum_swing", Limit::acute),
+      .scale_disagreement = ratio("scale_disagreement", Limit::at_most_one),
+      .headed = en_headed ? shared_with_en_1992(read) : headed_insert_model(read),
+      .cracking = cracking_model(read, en_tension),
       .mandatory = read_mandatory(file, faults),
       .no_sign_off = read.word<NoSignOff>("no_sign_off", no_sign_offs),
   };

@@ -13,8 +13,11 @@ namespace firstpick::tables {
 // `faults`; a rule set comes back all the same, so that every fault is found in one run.
 RuleSet read_rule_set(const TableFile& file, EntryReader& read, Faults& faults);
 
-// The part of it that headed_insert_model.cpp reads, entries "headed.<symbol>".
+// The parts of it that headed_insert_model.cpp and en_1992_4.cpp read, entries "headed.<symbol>" and "cracking.<symbol>".
 HeadedInsertModel headed_insert_model(EntryReader& read);
+HeadedInsertModel shared_with_en_1992(EntryReader& read);  // the rest of it is no number
+En1992HeadedModel en_1992_headed_model(EntryReader& read);
+En1992Tension en_1992_tension(EntryReader& read);
 
 // A plant's file of the name of a shipped rule set may change values only: no cautions, no mandatory rules.
 void refuse_all_but_entries(const TableFile& file, Faults& faults);

@@ -7,6 +7,7 @@
 #include <fmt/format.h>
 
 #include "tables/entry.hpp"
+#include "tables/cast_in_tables.hpp"
 #include "tables/fields.hpp"
 #include "tables/read_rule_set.hpp"
 #include "tables/strength_tables.hpp"
@@ -121,6 +122,7 @@ std::variant<Tables, std::vector<Diagnostic>> read_tables(const std::filesystem:
   result.hoists = read_table(tables, "hoists.toml", faults, hoists);
   result.grounds = read_table(tables, "grounds.toml", faults, grounds);
   result.specimens = read_table(tables, "specimens.toml", faults, specimens);
+  if (tables.contains("wind.toml")) result.wind = read_table(tables, "wind.toml", faults, wind);
   // Without its file nothing more is said of a table than that.
   if (tables.contains("maturity.toml"))
     result.maturity = read_table(tables, "maturity.toml", faults, maturity_constants);
@@ -132,6 +134,8 @@ std::variant<Tables, std::vector<Diagnostic>> read_tables(const std::filesystem:
   });
   if (tables.contains("acceptance.toml"))
     result.acceptance = read_table(tables, "acceptance.toml", faults, acceptance_limits);
+  if (tables.contains("loops.toml")) result.loops = read_table(tables, "loops.toml", faults, loop_model);
+  if (tables.contains("plates.toml")) result.plates = read_table(tables, "plates.toml", faults, plate_model);
   read_rule_sets(result, tables, faults);
   add_entries(result, tables, files);
   if (faults.empty()) return result;

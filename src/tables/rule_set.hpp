@@ -5,11 +5,13 @@
 
 #include <array>
 #include <map>
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
 
 #include "record/source.hpp"
+#include "tables/en_1992_4.hpp"
 #include "units/quantity.hpp"
 
 namespace firstpick::tables {
@@ -34,9 +36,10 @@ enum class BelowFloor {
   proportional,
   refuse
 };  // concrete capacities below the strength range of the formulas
-enum class RatingScaling { proportional, square_root };
+enum class RatingScaling { proportional, square_root, as_declared };  // as declared: never for weaker concrete
 
-// ACI 318-19 chapter 17, nominal strengths of headed cast-in inserts. Symbols as the standard writes them.
+// ACI 318-19 chapter 17, nominal strengths of headed cast-in inserts. Symbols as the standard writes them. Where the rule
+// set names EN 1992-4, `en` holds its constants, and of the rest only what `shared_with_en_1992` reads are numbers.
 struct HeadedInsertModel {
   Sourced<BreakoutCoefficient> k_c;         // N_b = k_c lambda_a sqrt(f_c) h_ef^1.5
   Sourced<DeepBreakoutCoefficient> k_deep;  // N_b = k_deep lambda_a sqrt(f_c) h_ef^(5/3)
@@ -68,6 +71,7 @@ struct HeadedInsertModel {
   Sourced<Ratio> minimum_spacing;                     // 4 d_a
   Sourced<Stress> f_c_most;                           // 10,000 psi: more strength is not credited
   Sourced<Stress> f_c_least;                          // the floor below which the formulas do not speak
+  std::optional<En1992HeadedModel> en{};     // the rule set names the model of EN 1992-4
 };
 
 // The stages of a piece's life, as plans and tables write them.
@@ -76,7 +80,7 @@ inline constexpr std::array<std::string_view, 6> stage_words = {"strip", "turn",
 
 // When the piece itself cracks in bending while it hangs.
 struct CrackingModel {
-  Sourced<RootStress> rupture;      // 7.5: f_r = 7.5 lambda sqrt(f_c)
+  Sourced<RootStress> rupture;      // 7.5: f_r = 7.5 lambda sqrt(f_c); not a number where `en` is there
   Sourced<Ratio> factor;            // 1.5: allowed tension = f_r / factor
   Sourced<Ratio> poisson;           // of panels
   Sourced<Ratio> patch;             // moments of panels are means over a disc of this many thicknesses
@@ -85,6 +89,19 @@ struct CrackingModel {
   Sourced<Ratio> panel_slenderness; // a panel is at least so many times wider than thick
   Sourced<Ratio> block_slenderness; // a block passes without bending check up to so many mean thicknesses across
   Sourced<Length> block_size;       // and up to this size
+  std::optional<En1992Tension> en{};  // the rule set names the tension of EN 1992-1-1
+};
+
+// Partial factors on what headed inserts are asked for; without them one factor on the inserts covers both sides.
+struct LoadFactors {
+  Sourced<Ratio> weight;  // on phi (W + W_att)
+  Sourced<Ratio> grip;    // on the grip of the form
+};
+
+// A least strength that depends on the mass of the piece.
+struct StrengthByMass {
+  Sourced<Mass> heavier_than;
+  Sourced<Stress> minimum;
 };
 
 struct Mandatory {
@@ -102,6 +119,8 @@ struct RuleSet {
   Sourced<InsertLoad> insert_load;
   Sourced<CraneLoad> crane_load;
   std::map<std::string, Sourced<Ratio>> dynamic_factor;  // by stage word: "strip", "yard", ...
+  std::optional<LoadFactors> load_factors{};       // of a partial safety format
+  std::optional<Sourced<Ratio>> load_floor{};      // the whole load of a strip is never below so many times the weight
   std::map<std::string, Sourced<Ratio>>
       bending_multiplier;  // by stage and product: "strip.flat.smooth-mould", ...
 
@@ -116,6 +135,7 @@ struct RuleSet {
   Sourced<UsableStrength> usable_strength;
   Sourced<Ratio> minimum_results;    // number of specimens
   Sourced<Stress> minimum_strength;  // to strip or lift at all
+  std::optional<StrengthByMass> minimum_by_mass{};  // and of heavy pieces
   Sourced<BelowFloor> below_floor;
   Sourced<Ratio> fractile;              // share of the concrete that may be weaker than the bound
   Sourced<Ratio> known_variation;       // coefficient of variation, where it counts as known
@@ -128,6 +148,7 @@ struct RuleSet {
   Sourced<Ratio> insert_factor;    // 4: capacity = nominal / factor
   Sourced<Ratio> hardware_factor;  // 5
   Sourced<RatingScaling> rating_scaling;
+  std::optional<Sourced<Stress>> rating_basis{};  // the strength for which every declared load must be known
   Sourced<Angle> minimum_sling_angle;  // from horizontal
   Sourced<Stress> strength_step;       // strengths to print on drawings are rounded up to it
   Sourced<Angle> maximum_tilt;         // of the piece as it hangs, out of level
@@ -146,6 +167,10 @@ struct RuleSet {
   Sourced<Angle> maximum_roll;           // under that pull
   Sourced<Ratio> pick_spacing;           // of picks in line, over the length: less teeters
   Sourced<Angle> minimum_tipping_angle;  // of a piece that was set down
+  // Wind, scale
+  Sourced<Speed> wind_caution;           // in a stronger gust the lift waits
+  Sourced<Angle> maximum_swing;          // of a piece that hangs, as a gust takes it
+  Sourced<Ratio> scale_disagreement;     // weight by the crane's scale against the computed one
 
   HeadedInsertModel headed;
   CrackingModel cracking;

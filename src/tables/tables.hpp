@@ -10,6 +10,7 @@
 
 #include "record/diagnostic.hpp"
 #include "record/source.hpp"
+#include "tables/cast_in_models.hpp"
 #include "tables/rule_set.hpp"
 #include "units/quantity.hpp"
 
@@ -32,6 +33,7 @@ struct ConcreteKind {  // concretes.toml
 struct SlingKind {  // slings.toml
   std::string key;
   Sourced<Ratio> design_factor;  // breaking load over rated load
+  std::optional<Sourced<Stress>> axial_modulus{};  // E A of a leg over the square of its size. Not known for every kind
 };
 struct HoistClass {  // hoists.toml: phi = phi_min + beta * v
   std::string key;
@@ -41,6 +43,10 @@ struct HoistClass {  // hoists.toml: phi = phi_min + beta * v
 struct Ground {  // grounds.toml: what the edge stands on while a piece is turned about it
   std::string key;
   Sourced<Ratio> friction;
+};
+struct Wind {  // wind.toml: on a piece that hangs
+  Sourced<Density> air_density;
+  Sourced<Ratio> coefficient;  // pressure on the side area over that of the free wind
 };
 struct SpecimenKind {  // specimens.toml: to the strength of a standard cylinder
   std::string key;     // "cylinder 4x8 in", "cube 150 mm": shape and size as a plan writes them
@@ -85,10 +91,13 @@ struct Tables {
   std::map<std::string, HoistClass> hoists;
   std::map<std::string, Ground> grounds;
   std::map<std::string, SpecimenKind> specimens;
+  std::optional<Wind> wind;                     // absent only in tables made by hand
   std::optional<MaturityConstants> maturity;    // absent only in tables made by hand
   std::map<std::string, GrowthCurve> growth_curves;
   std::vector<GrowthBand> growth_bands;         // youngest first
   std::optional<AcceptanceLimits> acceptance;   // absent only in tables made by hand
+  std::optional<LoopModel> loops;               // the same
+  std::optional<PlateModel> plates;             // the same
   std::vector<Source> entries;          // every entry of every table, in file order: for `firstpick tables`
   std::string content;                  // every byte read, in reading order: for the fingerprint
   std::vector<std::string> overridden;  // ids of entries that the plant's directory replaced

@@ -84,6 +84,11 @@ std::variant<toml::table, Diagnostic> parse_toml(const std::string& file, std::s
   } catch (const toml::parse_error& error) {
     const Lines lines(text);
     const toml::source_position at = error.source().begin;
+    if (const auto quote = first_unclosed_quote(text, mark)) {
+      const Place place = place_of_byte(text, quote->at);
+      if (place.line <= at.line)
+        return Diagnostic{file, place, quote->what, quote->help};  // where the parser has stopped
+    }
     return Diagnostic{file, lines.place(at), std::string(without_preamble(error.description())),
                       help_for(lines.line(at.line))};
   } catch (const std::exception& error) {  // out of memory

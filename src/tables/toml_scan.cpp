@@ -29,6 +29,16 @@ class Scan {
     return {};
   }
 
+  std::optional<Unreadable> first_unclosed_quote() {
+    while (at_ < text_.size()) {
+      const bool in_line = inside_ == Inside::basic || inside_ == Inside::literal;
+      if (in_line && text_[at_] == '\n') return unclosed();
+      follow(text_[at_]);
+      ++at_;
+    }
+    return inside_ == Inside::plain || inside_ == Inside::comment ? std::nullopt : unclosed();
+  }
+
  private:
   enum class Inside { plain, comment, basic, literal, long_basic, long_literal };
 
@@ -51,12 +61,27 @@ class Scan {
     return {};
   }
 
+  // A quote right behind one that closes: "8'-4"" was meant for inches.
+  std::optional<Unreadable> unclosed() const {
+    if (inside_ == Inside::long_basic || inside_ == Inside::long_literal)
+      return Unreadable{opened_, "the text that begins here with three quotes is not closed",
+                        "it ends with the same three"};
+    const char quote = text_[opened_];
+    if (opened_ > 0 && text_[opened_ - 1] == quote && quote == '"')
+      return Unreadable{opened_, "a quote too many: the text was closed before it",
+                        "inches inside quotes are written with in: \"8 ft 4 in\""};
+    return Unreadable{
+        opened_, "this quote is not closed on its line",
+        quote == '"' ? "write \" at the end of the text too" : "write ' at the end of the text too"};
+  }
+
   bool next_are(char quote) const {
     return at_ + 2 < text_.size() && text_[at_ + 1] == quote && text_[at_ + 2] == quote;
   }
 
   void open(char quote, Inside short_string, Inside long_string) {
     const bool is_long = next_are(quote);
+    opened_ = at_;
     inside_ = is_long ? long_string : short_string;
     if (is_long) at_ += 2;
   }
@@ -117,6 +142,7 @@ class Scan {
 
   std::string_view text_;
   std::size_t at_;
+  std::size_t opened_ = 0;  // the quote before the text that it is in
   Inside inside_ = Inside::plain;
   int depth_ = 0;
   int dots_ = 0;
@@ -126,6 +152,10 @@ class Scan {
 
 std::optional<Unreadable> first_unreadable(std::string_view text, std::size_t from) {
   return Scan(text, from).first_unreadable();
+}
+
+std::optional<Unreadable> first_unclosed_quote(std::string_view text, std::size_t from) {
+  return Scan(text, from).first_unclosed_quote();
 }
 
 }  // namespace firstpick::tables

@@ -17,4 +17,8 @@ struct Unreadable {
 // quotes and comments, brackets or dotted keys nested deeper than 32.
 std::optional<Unreadable> first_unreadable(std::string_view text, std::size_t from);
 
+// The first quote at or after byte `from` that opens a text and is never closed: on its line, or, three quotes
+// together, in the file. For the message where the parser has stopped.
+std::optional<Unreadable> first_unclosed_quote(std::string_view text, std::size_t from);
+
 }  // namespace firstpick::tables

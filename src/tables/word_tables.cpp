@@ -49,9 +49,19 @@ std::map<std::string, ConcreteKind> concretes(EntryReader& read) {
 
 std::map<std::string, SlingKind> slings(EntryReader& read) {
   return rows(read, [&](const std::string& word) {
-    return SlingKind{.key = word,
-                     .design_factor = read.quantity<Ratio>("design_factor", Limit::at_least_one, word)};
+    SlingKind kind{.key = word, .design_factor = read.quantity<Ratio>("design_factor", Limit::at_least_one, word)};
+    if (read.has("axial_modulus", word))
+      kind.axial_modulus = read.quantity<Stress>("axial_modulus", Limit::positive, word);
+    return kind;
   });
+}
+
+Wind wind(EntryReader& read) {
+  constexpr std::string_view of = "hanging piece";
+  Wind found{.air_density = read.quantity<Density>("air_density", Limit::positive, of),
+             .coefficient = read.quantity<Ratio>("coefficient", Limit::positive, of)};
+  read.refuse_others();
+  return found;
 }
 
 std::map<std::string, Ground> grounds(EntryReader& read) {

@@ -17,5 +17,6 @@ std::map<std::string, SlingKind> slings(EntryReader& read);
 std::map<std::string, Ground> grounds(EntryReader& read);
 std::map<std::string, HoistClass> hoists(EntryReader& read);
 std::map<std::string, SpecimenKind> specimens(EntryReader& read);
+Wind wind(EntryReader& read);  // reads the whole table
 
 }  // namespace firstpick::tables

@@ -7,7 +7,9 @@
 
 namespace firstpick {
 
-std::size_t edit_distance(std::string_view a, std::string_view b);
+enum class Capitals { count, do_not_count };  // ASCII letters only
+
+std::size_t edit_distance(std::string_view a, std::string_view b, Capitals capitals = Capitals::count);
 
 // ASCII letters only: no locale.
 bool same_but_for_case(std::string_view a, std::string_view b);

@@ -30,9 +30,11 @@ const std::map<std::string, std::set<std::string>> may_include = {
     {"board", {"units", "record", "clock", "tables", "plan", "piece", "strength", "checks"}},
     {"audit", {"units", "record", "plan", "checks"}},
     {"decision_log", {"record"}},
-    {"output", {"units", "record", "clock", "plan", "piece", "checks", "board", "decision_log", "audit"}},
+    {"layout", {"units", "record", "tables", "plan", "piece", "strength", "loads", "demands", "resistances", "checks"}},
+    {"output", {"units", "record", "clock", "plan", "piece", "checks", "board", "decision_log", "layout", "audit"}},
     {"card", {"units", "record", "plan", "piece", "checks"}},
     {"sheet", {"units", "record", "plan", "piece", "checks", "card"}},
+    {"editor", {"units", "record", "tables", "plan"}},
 };
 
 std::string folder_of(const std::string& included) {

@@ -44,11 +44,18 @@ card() {
   rm -f "$1.new.txt"
 }
 
+for kind in plan strength shift; do
+  "$program" schema "$kind" >"docs/schema/$kind.schema.json"
+done
+
 for pour in docs/demo/strength/*.toml; do
   name=tests/golden/$(basename "$pour" .toml)
   answer "$name.strength.txt" strength "$pour" --now 2026-03-03T07:20:00-05:00 --color never
   answer "$name.strength.json" strength "$pour" --now 2026-03-03T07:20:00-05:00 --json
 done
+
+answer tests/golden/wall-panel.layout.txt layout docs/demo/layout/wall-panel.toml
+answer tests/golden/wall-panel.layout.json layout docs/demo/layout/wall-panel.toml --json
 
 answer tests/golden/shift.board.txt board docs/demo/shift.toml --now 2026-03-03T07:45:00 --color never
 answer tests/golden/shift.board.json board docs/demo/shift.toml --now 2026-03-03T07:45:00 --json

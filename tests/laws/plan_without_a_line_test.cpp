@@ -35,6 +35,8 @@ const std::map<std::string, std::string, std::less<>> optional_keys{
     {"hanger_bar", "recorded; no resistance is taken from it"},
     {"bending_check", "a small, stocky block passes without it by the rule set's choice, and says so"},
     {"lifting_strength", "asked for by stages after the strip only"},
+    {"wind_speed", "judged in still air, and a caution on every output says so"},
+    {"scale_reading", "compared where there is one"},
 };
 
 // Headings whose whole part may go, as a plan of another lift that is GO in its own right.

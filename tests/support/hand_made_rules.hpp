@@ -116,6 +116,9 @@ inline tables::RuleSet hand_made_rules() {
           .maximum_roll = made("maximum_roll", Angle{10.0 * deg}),
           .pick_spacing = made_ratio("pick_spacing", 0.25),
           .minimum_tipping_angle = made("minimum_tipping_angle", Angle{10.0 * deg}),
+          .wind_caution = made("wind_caution", Speed{9.0 * m_per_s}),
+          .maximum_swing = made("maximum_swing", Angle{5.0 * deg}),
+          .scale_disagreement = made_ratio("scale_disagreement", 0.05),
           .headed = hand_made_headed_model(),
           .cracking = {.rupture = made("rupture", RootStress{7.5 * root(psi)}),
                        .factor = made_ratio("factor", 1.5),
@@ -140,6 +143,7 @@ inline tables::Tables hand_made_tables() {
       "slow", tables::HoistClass{"slow", made_ratio("phi_min.slow", 1.1),
                                  made("beta.slow", decltype(Ratio{} / Speed{})::from_value(0.34))});
   tables.grounds.emplace("yard", tables::Ground{"yard", made_ratio("mu.yard", 0.4)});
+  tables.wind = tables::Wind{made("air_density", Density{1.25 * kg_per_m3}), made_ratio("coefficient", 2.0)};
   tables.specimens.emplace("cylinder 4x8 in",
                            tables::SpecimenKind{"cylinder 4x8 in", "cylinder", 4.0 * inch, 8.0 * inch,
                                                 made_ratio("to_cylinder.4x8", 1.0)});

@@ -1,4 +1,4 @@
-// The rule set "us" as it stands in tables/, for tests that hold the tables against published numbers.
+// The rule sets "us" and "eu" as they stand in tables/, for tests that hold the tables against published numbers.
 #pragma once
 
 #include <catch2/catch.hpp>
@@ -16,5 +16,6 @@ inline const tables::Tables& us_tables() {
 }
 
 inline const tables::RuleSet& us_rules() { return us_tables().rule_sets.at("us"); }
+inline const tables::RuleSet& eu_rules() { return us_tables().rule_sets.at("eu"); }
 
 }  // namespace firstpick::tests

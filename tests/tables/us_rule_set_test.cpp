@@ -129,6 +129,9 @@ TEST_CASE("29 CFR: factors of the regulation as printed") {
   check(us().maximum_roll, 10, deg, Basis::choice, "");
   check(us().pick_spacing, 0.25, Basis::choice, "");
   check(us().minimum_tipping_angle, 10, deg, Basis::choice, "");
+  check(us().wind_caution, 9, m_per_s, Basis::choice, "");
+  check(us().maximum_swing, 5, deg, Basis::choice, "");
+  check(us().scale_disagreement, 0.05, Basis::choice, "");
   CHECK(us().insert_factor.source.title ==
         "29 CFR 1926.704, Requirements for precast concrete, text of 8 November 2024");
 }

@@ -99,6 +99,30 @@ TEST_CASE("design factors of slings") {
   CHECK(tables.slings.contains("wire-rope"));
 }
 
+// 0027/ND 5.6.13, read: 80,000 N/mm2 times 0.785 d2. Chain from memory: 0.854e8 d2 kN, d in m.
+TEST_CASE("stiffness of slings by their size") {
+  const Tables tables = shipped();
+  for (const auto& [kind, sling] : tables.slings) {
+    CAPTURE(kind);
+    CHECK(sling.axial_modulus.has_value() == (kind == "chain" || kind == "wire-rope"));
+  }
+  const auto& rope = tables.slings.at("wire-rope").axial_modulus.value();
+  CHECK(in(MPa, rope.value) == Approx(80000.0 * 0.785).epsilon(1e-12));
+  CHECK(rope.source.basis == Basis::published);
+  const auto& chain = tables.slings.at("chain").axial_modulus.value();
+  CHECK(in(kN, Force{chain.value * (1.0 * m2)}) == Approx(0.854e8).epsilon(1e-12));
+  CHECK(chain.source.basis == Basis::from_memory);
+}
+
+// Air by the gas law, 101,325 Pa / (287 J/(kg K) x 253 K); the coefficient of EN 1991-1-4 from memory.
+TEST_CASE("wind on a hanging piece") {
+  const auto wind = shipped().wind.value();
+  CHECK(in(kg_per_m3, wind.air_density.value) == Approx(101325.0 / (287.0 * 253.0)).margin(0.05));
+  CHECK(wind.air_density.source.basis == Basis::choice);
+  CHECK(wind.coefficient.value.value() == 2.4);
+  CHECK(wind.coefficient.source.unconfirmed());
+}
+
 // Second-hand: 0.4 and 0.1, design values for stability.
 TEST_CASE("friction under an edge") {
   const Tables tables = shipped();

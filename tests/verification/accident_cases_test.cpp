@@ -27,7 +27,7 @@ namespace {
 
 struct Told {
   std::string solid, stated, density, inserts, legs;
-  std::string clutch = "size = \"1.3 t\"\nrated = \"1.3 t\"", crane = "50 t", rigging = "0.1 kN";
+  std::string clutch = "size = \"1.3 t\"\nrated = \"1.3 t\"", crane = "50 t", rigging = "0.1 kN", equalised = "";
 };
 
 std::string insert(const std::string& id, const std::string& kind, const std::string& at) {
@@ -58,11 +58,12 @@ checks::StageReport lift_of(const Told& told) {
       "2026-01-15\n"
       "[[hardware]]\nid = \"clutch\"\nkind = \"clutch\"\n{}\ndesign_factor = 5\ninspected = 2026-01-15\n"
       "[[crane]]\nid = \"crane\"\nrated = \"{}\"\nblock = \"0 kN\"\ninspected = 2026-01-15\n"
-      "[[rigging]]\nid = \"legs\"\nweight = \"{}\"\nlegs = [{}]\n"
+      "[[rigging]]\nid = \"legs\"\nweight = \"{}\"\n{}\nlegs = [{}]\n"
       "[[stage]]\nkind = \"strip\"\nrigging = \"legs\"\ncrane = \"crane\"\nat = "
       "2026-03-03T08:00:00\ndynamic_factor = 1.2\n"
       "hook_latch = true\nexclusion_zone = true\ntag_line = true\nsignaller = true\n",
-      told.stated, told.solid, told.density, told.inserts, told.clutch, told.crane, told.rigging, told.legs);
+      told.stated, told.solid, told.density, told.inserts, told.clutch, told.crane, told.rigging, told.equalised,
+      told.legs);
   return report_on("accident.toml", text).stages.front();
 }
 
@@ -218,6 +219,29 @@ TEST_CASE(
   // The rule set credits two legs of four without equalising gear: twice the quarter that the sheaves give.
   CHECK(most_used(stage, "hardware-overload") / 2.0 == Approx(1.109).margin(0.0005));
   CHECK(worst_of(stage, "hardware-overload") == checks::Result::fail);
+}
+
+TEST_CASE("16 t on two sheaves of two inserts each: one clutch that lets go takes both points of its sheave along") {
+  const double half = 1.0, length = half * std::sqrt(2.0) * 2.0;
+  const auto at_corner = [&](int x, int y) { return fmt::format("[\"{} m\", \"{} m\", \"1 m\"]", x, y); };
+  Told told{
+      .solid =
+          "shape = \"box\"\nsize = [\"2.8 m\", \"2.8 m\", \"1 m\"]\nat = [\"-1.4 m\", \"-1.4 m\", \"0 m\"]",
+      .stated = "16 t",
+      .density = fmt::format("{:.12f} kg/m3", 16000.0 / (2.8 * 2.8)),
+      .inserts = insert("A", "rated", at_corner(-1, -1)) + insert("B", "rated", at_corner(1, -1)) +
+                 insert("C", "rated", at_corner(1, 1)) + insert("D", "rated", at_corner(-1, 1)),
+      .legs = {}};
+  for (const char* id : {"A", "B", "C", "D"}) told.legs += leg(id, fmt::format("{:.12f} m", length));
+  told.clutch = "size = \"1.3 t\"\nrated = \"5 t\"";
+  told.equalised = "equalised = [[\"A\", \"B\"], [\"C\", \"D\"]]";
+  const auto stage = lift_of(told);
+  REQUIRE(stage.losses.size() == 2);  // by rope, not by clutch
+  for (const checks::PointLoss& loss : stage.losses) {
+    CAPTURE(loss.lost, loss.why);
+    CHECK((loss.lost == "A and B" || loss.lost == "C and D"));
+    CHECK((!loss.use || *loss.use > 1.0));  // what is left does not hold it
+  }
 }
 
 TEST_CASE(

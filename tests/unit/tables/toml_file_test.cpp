@@ -110,6 +110,21 @@ TEST_CASE("a quantity without its quotes gets help") {
   CHECK(outcome("length 8 ft\n").find("quantity") == std::string::npos);
 }
 
+TEST_CASE("a quote that is not closed is told at the quote, in our words") {
+  CHECK(outcome("a = 1\nmark = \"B-1\nb = 2\n") ==
+        "2:8: this quote is not closed on its line (write \" at the end of the text too)");
+  CHECK(outcome("mark = 'B-1\r\nb = 2\n") ==
+        "1:8: this quote is not closed on its line (write ' at the end of the text too)");
+  CHECK(outcome("mark = \"B-1") == "1:8: this quote is not closed on its line (write \" at the end of the text too)");
+  CHECK(outcome("a = \"\"\"B-1\nb = 2\n") ==
+        "1:5: the text that begins here with three quotes is not closed (it ends with the same three)");
+  CHECK(outcome("a = [\"x\", \"y]\nb = 2\n").starts_with("1:11: this quote is not closed"));
+  CHECK(outcome("length = \"8'-4\"\"\n") ==
+        "1:16: a quote too many: the text was closed before it (inches inside quotes are written with in: \"8 ft 4 in\")");
+  CHECK(outcome("# it's\na = \"it's\"\nb = 'say \"'\n") == "read");
+  CHECK(outcome("a = = 1\nb = \"x\n").starts_with("1:"));  // the fault that comes first is told
+}
+
 TEST_CASE("a key twice is refused at its second place") {
   CHECK(outcome("a = 1\nb = 2\na = 3\n") == "3:5: cannot redefine existing integer 'a'");
 }

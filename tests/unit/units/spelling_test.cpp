@@ -17,6 +17,12 @@ TEST_CASE("edits between words") {
   CHECK(edit_distance("kitten", "sitting") == 3);
 }
 
+TEST_CASE("edits between words whose capitals do not count") {
+  CHECK(edit_distance("MPA", "mpa") == 3);
+  CHECK(edit_distance("MPA", "mpa", Capitals::do_not_count) == 0);
+  CHECK(edit_distance("Sling_Angel", "sling_angle", Capitals::do_not_count) == 1);
+}
+
 TEST_CASE("words that differ only in capitals") {
   CHECK(same_but_for_case("mpa", "MPa"));
   CHECK(same_but_for_case("", ""));
