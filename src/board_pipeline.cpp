@@ -38,6 +38,7 @@ struct Fault {
 struct KnownPlan {
   std::string text;
   PreparedPlan prepared;
+  std::optional<SignOffText> sign_off;
 };
 
 struct KnownPour {
@@ -73,7 +74,15 @@ class Shelf {
     if (!text) return Fault{path + ": the file cannot be read"};
     auto prepared = prepare_plan(path, *text, question_.rules, tables_);
     if (const auto* faults = std::get_if<std::vector<Diagnostic>>(&prepared)) return Fault{first_of(*faults)};
-    return KnownPlan{std::move(*text), std::move(std::get<PreparedPlan>(prepared))};
+    return KnownPlan{std::move(*text), std::move(std::get<PreparedPlan>(prepared)), sign_off_of(path)};
+  }
+
+  // A sign-off that is there and cannot be read is told, never taken for none.
+  std::optional<SignOffText> sign_off_of(const std::string& path) {
+    const std::string file = sign_off_file_of(path);
+    std::error_code error;
+    if (fs::symlink_status(file, error).type() == fs::file_type::not_found) return {};
+    return SignOffText{file, read(file)};
   }
 
   std::variant<KnownPour, Fault> read_pour(const std::string& path) {
@@ -135,7 +144,8 @@ LineAnswer answer_line(const std::string& plan_path, const std::string& pour_pat
                                     .rules = plan.prepared.rules,
                                     .pour = pour ? &pour->question : nullptr,
                                     .zone = shift.zone,
-                                    .now = now},
+                                    .now = now,
+                                    .sign_off = sign_off_state(plan.sign_off, plan.text, rules, tables)},
                                    tables, line.rests_on.answer);
   line.judged = std::move(answer.judged);
   line.unconfirmed = std::move(answer.report.unconfirmed);

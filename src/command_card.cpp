@@ -10,6 +10,7 @@
 #include "checks/report.hpp"
 #include "pipeline.hpp"
 #include "record/diagnostic.hpp"
+#include "sign_off_beside.hpp"
 
 namespace firstpick {
 
@@ -65,7 +66,7 @@ int card_command(const CardCommand& command, const tables::Tables& tables, const
   const bool as_text = command.output.ends_with(".txt");
   if (!picture && !as_text) return wrong("the name of the card must end in .pdf, .svg, .png or .txt");
 
-  const auto checked = check_plan_whole(command.file, text, command.rules, tables);
+  const auto checked = check_plan_whole(command.file, text, command.rules, tables, sign_off_beside(command.file));
   if (const auto* faults = std::get_if<std::vector<Diagnostic>>(&checked)) {
     for (const Diagnostic& fault : *faults) std::cerr << show(fault, text);
     return exit_wrong_input;

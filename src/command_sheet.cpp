@@ -6,6 +6,7 @@
 #include "checks/report.hpp"
 #include "pipeline.hpp"
 #include "record/diagnostic.hpp"
+#include "sign_off_beside.hpp"
 #include "sheet/write.hpp"
 
 namespace firstpick {
@@ -17,7 +18,7 @@ int sheet_command(const SheetCommand& command, const tables::Tables& tables, con
     std::cerr << printable(command.output) << ": error: the name of the sheet must end in .html or .md\n";
     return exit_wrong_input;
   }
-  const auto checked = check_plan_whole(command.file, text, command.rules, tables);
+  const auto checked = check_plan_whole(command.file, text, command.rules, tables, sign_off_beside(command.file));
   if (const auto* faults = std::get_if<std::vector<Diagnostic>>(&checked)) {
     for (const Diagnostic& fault : *faults) std::cerr << show(fault, text);
     return exit_wrong_input;

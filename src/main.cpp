@@ -16,19 +16,22 @@
 
 #include <CLI/CLI.hpp>
 
+#include "command_audit.hpp"
 #include "command_board.hpp"
+#include "command_listings.hpp"
 #include "command_record.hpp"
 #include "command_card.hpp"
 #include "command_editor.hpp"
 #include "command_layout.hpp"
 #include "command_sheet.hpp"
+#include "command_sign.hpp"
 #include "command_strength.hpp"
 #include "need_pipeline.hpp"
 #include "output/json.hpp"
-#include "output/listings.hpp"
 #include "output/need.hpp"
 #include "output/terminal.hpp"
 #include "pipeline.hpp"
+#include "sign_off_beside.hpp"
 #include "tables/tables.hpp"
 #include "version.hpp"
 
@@ -51,8 +54,10 @@ constexpr const char* footer =
     "  firstpick layout piece.toml -o moved.toml  where to pick: the least used layout that the plan allows\n"
     "  firstpick card piece.toml -o card.pdf   one page for the crane operator\n"
     "  firstpick sheet piece.toml -o sheet.html  the calculation, line by line, to check by hand\n"
+    "  firstpick sign piece.toml --engineer \"R. Example\"  sign the plan: a later change is HOLD\n"
     "  firstpick strength pour.toml        has the concrete its strength, and what says so\n"
     "  firstpick board shift.toml          which piece the crane may take next, of a whole shift\n"
+    "  firstpick audit plans/              every plan of a folder: which are sound, what is missing\n"
     "  firstpick new wall-panel -o wp.toml  a commented plan to start from\n"
     "  firstpick tables                    every number with its source; --unconfirmed: those to confirm\n"
     "  firstpick rules                     every rule and what it guards against\n"
@@ -145,7 +150,7 @@ int check(const Options& options) {
       wrong = true;
       continue;
     }
-    results.push_back(check_plan(file, *text, options.rules, *tables));
+    results.push_back(check_plan(file, *text, options.rules, *tables, sign_off_beside(file)));
     if (const auto* faults = std::get_if<std::vector<Diagnostic>>(&results.back())) {
       for (const Diagnostic& fault : *faults) std::cerr << show(fault, *text);
       wrong = true;
@@ -204,7 +209,7 @@ int layout(const Options& options) {
                          .tells_progress = isatty(STDERR_FILENO) != 0, .width = terminal_width()}, *tables, *text);
 }
 
-// This and board() are the places that read the clock.
+// This, sign(), audit() and board() are the places that read the clock.
 int strength(const Options& options) {
   const auto tables = read_all_tables(options);
   if (!tables) return exit_wrong_input;
@@ -248,27 +253,27 @@ int sheet(const Options& options) {
                         .all = options.all}, *tables, *text);
 }
 
-int list_tables(const Options& options) {
+int audit(const Options& options, AuditCommand asked) {
   const auto tables = read_all_tables(options);
   if (!tables) return exit_wrong_input;
-  std::cout << (options.json ? output::tables_json(tables->entries, options.filter, options.unconfirmed)
-                             : output::tables_text(tables->entries, options.filter, options.unconfirmed,
-                                                   terminal_width()));
-  return exit_go;
+  const std::time_t now = std::time(nullptr);
+  std::tm local{};
+  localtime_r(&now, &local);
+  asked.clock_seconds = static_cast<long long>(now);
+  asked.offset_seconds = local.tm_gmtoff;
+  asked.progress = isatty(STDERR_FILENO) != 0;
+  asked.colour = wants_colour(options);
+  asked.width = terminal_width();
+  return audit_command(asked, *tables);
 }
 
-int list_rules(const Options& options) {
+int sign(const Options& options, SignCommand asked) {
   const auto tables = read_all_tables(options);
   if (!tables) return exit_wrong_input;
-  std::vector<output::RuleSetLine> sets;
-  for (const auto& [id, set] : tables->rule_sets) {
-    output::RuleSetLine line{id, set.title, {}};
-    for (const tables::Mandatory& mandatory : set.mandatory) line.mandatory.push_back(mandatory.rule);
-    sets.push_back(std::move(line));
-  }
-  std::cout << (options.json ? output::rules_json(sets, options.filter)
-                             : output::rules_text(sets, options.filter, terminal_width()));
-  return exit_go;
+  const auto text = contents(asked.file);
+  if (!text) return exit_wrong_input;
+  asked.clock_seconds = static_cast<long long>(std::time(nullptr));
+  return sign_command(asked, *tables, *text);
 }
 
 void add_tables_options(CLI::App& command, Options& options) {
@@ -307,6 +312,14 @@ int run(int argc, char** argv) {
   sheet_app->add_flag("--all", options.all, "every insert, not only the one that each rule is worst for");
   sheet_app->add_option("--rules", options.rules, "rule set, instead of the one the plan names");
   add_tables_options(*sheet_app, options);
+
+  AuditCommand audit_asked;
+  CLI::App* audit_app = add_audit_command(app, audit_asked);
+  add_tables_options(*audit_app, options);
+
+  SignCommand sign_asked;
+  CLI::App* sign_app = add_sign_command(app, sign_asked);
+  add_tables_options(*sign_app, options);
 
   CLI::App* need_command = app.add_subcommand("need", "the strength that each stage needs, and what decides it");
   need_command->add_option("PLAN", options.plans, "plan file")->required()->expected(1);
@@ -388,8 +401,14 @@ int run(int argc, char** argv) {
   if (*card_app) return card(options);
   if (*sheet_app) return sheet(options);
   if (editor_commands.chosen()) return editor_commands.run([&] { return read_all_tables(options); });
-  if (*tables_command) return list_tables(options);
-  return list_rules(options);
+  if (*audit_app) return audit(options, audit_asked);
+  if (*sign_app) return sign(options, sign_asked);
+  const ListCommand list{.filter = options.filter, .json = options.json, .unconfirmed = options.unconfirmed,
+                         .width = terminal_width()};
+  const auto tables = read_all_tables(options);
+  if (!tables) return exit_wrong_input;
+  *tables_command ? list_tables(list, *tables) : list_rules(list, *tables);
+  return exit_go;
 }
 
 }  // namespace

@@ -48,18 +48,21 @@ std::variant<PreparedPlan, std::vector<Diagnostic>> prepare_plan(const std::stri
 
 std::variant<CheckedPlan, std::vector<Diagnostic>> check_plan_whole(const std::string& file, std::string_view text,
                                                                     const std::string& rules,
-                                                                    const tables::Tables& tables) {
+                                                                    const tables::Tables& tables,
+                                                                    const std::optional<SignOffText>& sign_off) {
   auto prepared = prepare_plan(file, text, rules, tables);
   if (auto* faults = std::get_if<std::vector<Diagnostic>>(&prepared)) return std::move(*faults);
   auto& [plan, body, rule_set] = std::get<PreparedPlan>(prepared);
-  auto report = checks::evaluate_plan(plan, body, rule_set, tables, fingerprint_of(text, rule_set.id, tables));
+  auto report = checks::evaluate_plan(plan, body, rule_set, tables, fingerprint_of(text, rule_set.id, tables),
+                                       sign_off_state(sign_off, text, rule_set.id, tables));
   return CheckedPlan{std::move(plan), std::move(body), std::move(report)};
 }
 
 std::variant<checks::Report, std::vector<Diagnostic>> check_plan(const std::string& file, std::string_view text,
                                                                  const std::string& rules,
-                                                                 const tables::Tables& tables) {
-  auto checked = check_plan_whole(file, text, rules, tables);
+                                                                 const tables::Tables& tables,
+                                                                 const std::optional<SignOffText>& sign_off) {
+  auto checked = check_plan_whole(file, text, rules, tables, sign_off);
   if (auto* faults = std::get_if<std::vector<Diagnostic>>(&checked)) return std::move(*faults);
   return std::move(std::get<CheckedPlan>(checked).report);
 }

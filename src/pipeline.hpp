@@ -10,6 +10,7 @@
 #include "piece/body.hpp"
 #include "plan/plan.hpp"
 #include "record/diagnostic.hpp"
+#include "sign_off.hpp"
 #include "tables/tables.hpp"
 
 namespace firstpick {
@@ -26,10 +27,12 @@ std::variant<PreparedPlan, std::vector<Diagnostic>> prepare_plan(const std::stri
                                                                    const tables::Tables& tables);
 
 // Checks one plan. `rules` overrides the rule set that the plan names; empty: the plan's, else "us", printed either way.
-// Same file name, text, rules and tables: same report, on every run and machine.
+// `sign_off` is the text of the file beside the plan; absent: nobody has signed it.
+// Same file name, text, rules, tables and sign-off: same report, on every run and machine.
 std::variant<checks::Report, std::vector<Diagnostic>> check_plan(const std::string& file, std::string_view text,
                                                                  const std::string& rules,
-                                                                 const tables::Tables& tables);
+                                                                 const tables::Tables& tables,
+                                                                 const std::optional<SignOffText>& sign_off = {});
 
 // The same, with what the report was made from: for the lift card, which draws the piece and lists the gear.
 struct CheckedPlan {
@@ -39,7 +42,8 @@ struct CheckedPlan {
 };
 std::variant<CheckedPlan, std::vector<Diagnostic>> check_plan_whole(const std::string& file, std::string_view text,
                                                                     const std::string& rules,
-                                                                    const tables::Tables& tables);
+                                                                    const tables::Tables& tables,
+                                                                    const std::optional<SignOffText>& sign_off = {});
 
 // The rule set to use: `rules`, else the plan's, else "us".
 std::variant<const tables::RuleSet*, Diagnostic> chosen_rules(const std::string& file, const std::string& rules,

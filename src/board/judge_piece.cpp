@@ -62,7 +62,8 @@ PieceAnswer judge_piece(const PieceQuestion& question, const tables::Tables& tab
     for (plan::Stage& stage : plan.stages) stage.at = question.now;
 
   PieceAnswer answer{
-      {}, checks::evaluate_plan(plan, question.body, question.rules, tables, std::move(fingerprint))};
+      {}, checks::evaluate_plan(plan, question.body, question.rules, tables, std::move(fingerprint),
+                                question.sign_off)};
   const checks::Report& report = answer.report;
   Judged& judged = answer.judged;
   judged.checked = true;

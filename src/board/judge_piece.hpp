@@ -20,6 +20,7 @@ struct PieceQuestion {
   const checks::StrengthQuestion* pour = nullptr;  // null: the shift file names none
   const clock::Zone& zone;
   plan::Timestamp now;  // with its offset
+  checks::SignOffState sign_off = {};
 };
 
 struct PieceAnswer {

@@ -16,6 +16,8 @@ const std::array rules{
     Rule{"stage-evaluated", "a stage that this version cannot evaluate passes unseen", "firstpick",
          Scope::piece, stage_evaluated},
     Rule{"engineer-named", "nobody owns the design of the lift", "plan practice", Scope::piece, engineer_named},
+    Rule{"changed-since-sign-off", "the plan, the tables or the program are not those that the engineer signed",
+         "plan practice", Scope::piece, changed_since_sign_off},
     Rule{"stated-weight", "the piece weighs more than the drawing says", "29 CFR 1910.180(h)(1)", Scope::piece,
          stated_weight},
     Rule{"attached-parts", "form parts leave with the piece and nobody counted them, or they fall as they are freed",

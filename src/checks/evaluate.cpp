@@ -148,7 +148,7 @@ StageReport evaluate_stage(const StageFacts& facts, Trace& trace) {
 }
 
 Report evaluate_plan(const plan::Plan& plan, const piece::Body& body, const tables::RuleSet& rules,
-                     const tables::Tables& tables, std::string fingerprint) {
+                     const tables::Tables& tables, std::string fingerprint, SignOffState sign_off) {
   Report report{.file = plan.file,
                 .mark = plan.piece.mark,
                 .title = plan.piece.title,
@@ -168,7 +168,8 @@ Report evaluate_plan(const plan::Plan& plan, const piece::Body& body, const tabl
                 .choices = choices_of(rules),
                 .cautions = cautions_of(rules),
                 .not_checked = {},
-                .trace = Trace::recording()};
+                .trace = Trace::recording(),
+                .sign_off = std::move(sign_off)};
 
   for (std::string& text : cautions_of(plan)) report.cautions.push_back(std::move(text));
   const ModelChoice model = piece_model(plan, body, rules.cracking);
@@ -181,6 +182,7 @@ Report evaluate_plan(const plan::Plan& plan, const piece::Body& body, const tabl
     trace.about([&] { return fmt::format("{}: loads and strength", word_for(stage.kind)); });
     StageFacts facts = stage_facts(plan, stage, body, prepared, rules, tables, trace);
     facts.tells_losses = true;
+    facts.sign_off = &report.sign_off;
     report.stages.push_back(evaluate_stage(facts, trace));
     if (const auto* usable = std::get_if<Stress>(&facts.usable_strength)) report.usable_strength = *usable;
     if (const auto& required = report.stages.back().required_strength)

@@ -14,6 +14,6 @@ StageReport evaluate_stage(const StageFacts& facts, Trace& trace);
 
 // The whole plan under one rule set. `fingerprint` is the caller's; with `with_steps` the calculation is recorded.
 Report evaluate_plan(const plan::Plan& plan, const piece::Body& body, const tables::RuleSet& rules,
-                     const tables::Tables& tables, std::string fingerprint);
+                     const tables::Tables& tables, std::string fingerprint, SignOffState sign_off = {});
 
 }  // namespace firstpick::checks

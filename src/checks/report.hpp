@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "checks/finding.hpp"
+#include "checks/sign_off_state.hpp"
 #include "demands/hanging.hpp"
 #include "loads/stage_load.hpp"
 #include "plan/plan.hpp"
@@ -98,6 +99,7 @@ struct Report {
   std::vector<std::string> cautions;
   std::vector<std::string> not_checked;    // what this version cannot check: a GO never implies it
   Trace trace;                             // steps, where asked for
+  SignOffState sign_off;                   // of the file beside the plan
 };
 
 }  // namespace firstpick::checks

@@ -35,6 +35,7 @@ std::vector<std::string> subjects_of(Scope scope, const StageFacts& facts);
 // One declaration for each rule; each is defined in the file of its name.
 std::vector<Finding> engineer_named(const StageFacts& facts, Trace& trace);
 std::vector<Finding> stage_evaluated(const StageFacts& facts, Trace& trace);
+std::vector<Finding> changed_since_sign_off(const StageFacts& facts, Trace& trace);
 std::vector<Finding> stated_weight(const StageFacts& facts, Trace& trace);
 std::vector<Finding> strength_evidence(const StageFacts& facts, Trace& trace);
 std::vector<Finding> evidence_age(const StageFacts& facts, Trace& trace);

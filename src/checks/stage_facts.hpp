@@ -48,6 +48,7 @@ struct Anchorage {
 };
 
 struct BendingMemo;
+struct SignOffState;
 
 struct StageFacts {
   const plan::Plan& plan;
@@ -75,6 +76,7 @@ struct StageFacts {
   ModeTable modes;                                    // of the inserts, empty where the situations are not assessed
   bool tells_losses = false;  // the report names what the loss of one point asks of the others, even if it does not decide
   bool in_words = true;  // false: who only asks for results is spared the sentences of headed inserts that fail
+  const SignOffState* sign_off = nullptr;  // null: nobody has signed the plan
 };
 
 // The situations as the inserts feel them. Not assessed: a leg that would run into the concrete.

@@ -128,6 +128,10 @@ std::vector<std::string> choices_of(const tables::RuleSet& rules) {
           ? std::string("what the loss of one point asks of the others is told and does not decide")
           : fmt::format("a lift that would not survive the loss of one point is {}",
                         rules.loss_of_a_point.value == tables::LossOfAPoint::hold ? "held" : "refused"),
+      rules.no_sign_off.value == tables::NoSignOff::note
+          ? std::string("a plan that no engineer has signed is told as such; one that has changed since is held")
+          : fmt::format("a plan that no engineer has signed is {}; one that has changed since is held",
+                        rules.no_sign_off.value == tables::NoSignOff::hold ? "held" : "refused"),
       counted_in_words(rules),
       fmt::format("a side pull of {} at the rim may roll a hanging piece by {} at most; one that was set down leans {} "
                   "before it tips, or is held", print(rules.side_pull.value, UnitSystem::si),

@@ -20,18 +20,6 @@ using checks::Verdict;
 
 constexpr int reload_after_s = 10;
 
-// As a content security policy names an inline style or script.
-std::string policy_hash(std::string_view text) {
-  sha256_ctx hash;
-  sha256_init(&hash);
-  sha256_update(&hash, text.size(), reinterpret_cast<const std::uint8_t*>(text.data()));
-  std::array<std::uint8_t, SHA256_DIGEST_SIZE> digest{};
-  sha256_digest(&hash, digest.size(), digest.data());
-  std::string encoded(BASE64_ENCODE_RAW_LENGTH(SHA256_DIGEST_SIZE), '\0');
-  base64_encode_raw(encoded.data(), digest.size(), digest.data());
-  return "'sha256-" + encoded + "'";
-}
-
 std::string head(const std::string& title) {
   return fmt::format(
       "<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\"/>\n"
@@ -110,6 +98,17 @@ std::string body(long long made_s, long long stale_after_s, const std::string& m
 }
 
 }  // namespace
+
+std::string policy_hash(std::string_view text) {
+  sha256_ctx hash;
+  sha256_init(&hash);
+  sha256_update(&hash, text.size(), reinterpret_cast<const std::uint8_t*>(text.data()));
+  std::array<std::uint8_t, SHA256_DIGEST_SIZE> digest{};
+  sha256_digest(&hash, digest.size(), digest.data());
+  std::string encoded(BASE64_ENCODE_RAW_LENGTH(SHA256_DIGEST_SIZE), '\0');
+  base64_encode_raw(encoded.data(), digest.size(), digest.data());
+  return "'sha256-" + encoded + "'";
+}
 
 std::string html_text(std::string_view text) {
   std::string out;

@@ -22,4 +22,7 @@ std::string board_faults_html(const std::string& file, long long made_utc_s, con
 // Text of strangers inside an element or a quoted attribute.
 std::string html_text(std::string_view text);
 
+// As a content security policy names an inline style or script.
+std::string policy_hash(std::string_view text);
+
 }  // namespace firstpick::output

@@ -103,11 +103,19 @@ Json heading(Json plan) {
           {"plan", std::move(plan)}};
 }
 
+Json sign_off(const checks::SignOffState& s) {
+  return {{"state", checks::word_for(s.kind)},     {"file", text_or_null(s.file)},
+          {"engineer", text_or_null(s.engineer)},  {"signed", text_or_null(s.signed_at)},
+          {"verdict", text_or_null(s.verdict_then)}, {"changed", s.changed},
+          {"fault", text_or_null(s.fault)}};
+}
+
 Json report(const checks::Report& r) {
   Json json =
       heading({{"file", r.file}, {"mark", r.mark}, {"revision", r.revision}, {"fingerprint", r.fingerprint}});
   json["rules"] = r.rules;
   json["verdict"] = checks::word_for(r.verdict);
+  json["sign_off"] = sign_off(r.sign_off);
   json["piece"] = {{"volume_m3", number(in(m3, r.volume))},
                    {"mass_kg", number(in(kg, r.mass))},
                    {"centre_of_gravity_m", point(r.centre_of_gravity)}};

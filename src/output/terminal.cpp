@@ -44,7 +44,7 @@ std::string heading(const Report& report, const TerminalStyle& style) {
                    fmt::format("{}; rules {}; fingerprint {}", printable(report.file), printable(report.rules),
                                report.fingerprint.substr(0, 16)),
                    style.width);
-  return out;
+  return out + paragraph("    ", "    ", printable(checks::in_words(report.sign_off)), style.width);
 }
 
 std::string joined(const std::vector<std::string>& words, std::size_t most) {

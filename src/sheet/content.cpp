@@ -145,6 +145,7 @@ Sheet sheet_of(const plan::Plan& plan, const piece::Body& body, const Report& re
   sheet.heading.push_back(fmt::format("Plan {}; rules {} ({}); firstpick {}", report.file, report.rules,
                                       report.rules_title, program_version));
   sheet.heading.push_back("Fingerprint " + report.fingerprint);
+  sheet.heading.push_back("Sign-off: " + checks::in_words(report.sign_off));
   sheet.heading.push_back(fmt::format("Engineer of record: {}. Prepared by: {}.",
                                       report.engineer.empty() ? "nobody named" : report.engineer,
                                       report.prepared_by.empty() ? "nobody named" : report.prepared_by));

@@ -21,6 +21,8 @@ constexpr Words<InsertLoad, 2> insert_loads{
 constexpr Words<CraneLoad, 2> crane_loads{
     {{"with adhesion", CraneLoad::with_adhesion}, {"weight and gear", CraneLoad::weight_and_gear}}};
 constexpr Words<Sharing, 2> sharings{{{"statics", Sharing::statics}, {"elastic", Sharing::elastic}}};
+constexpr Words<NoSignOff, 3> no_sign_offs{
+    {{"note", NoSignOff::note}, {"hold", NoSignOff::hold}, {"refuse", NoSignOff::refuse}}};
 constexpr Words<LossOfAPoint, 3> losses{
     {{"report", LossOfAPoint::report}, {"hold", LossOfAPoint::hold}, {"refuse", LossOfAPoint::refuse}}};
 constexpr Words<UsableStrength, 5> usable_strengths{
@@ -208,6 +210,7 @@ RuleSet read_rule_set(const TableFile& file, EntryReader& read, Faults& faults) 
       .headed = en_headed ? shared_with_en_1992(read) : headed_insert_model(read),
       .cracking = cracking_model(read, en_tension),
       .mandatory = read_mandatory(file, faults),
+      .no_sign_off = read.word<NoSignOff>("no_sign_off", no_sign_offs),
   };
   read.refuse_others();
   return rules;

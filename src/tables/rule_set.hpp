@@ -29,6 +29,7 @@ enum class UsableStrength {  // what a set of specimens is worth
   fractile_variation_unknown,
   tolerance_bound              // one-sided, normal
 };
+enum class NoSignOff { note, hold, refuse };      // what a plan is worth that no engineer has signed
 enum class LossOfAPoint { report, hold, refuse };  // what a lift is worth that would not survive it
 enum class MaturityUse { refused, validated_with_margin };  // whether maturity may stand in for specimens
 enum class BelowFloor {
@@ -174,6 +175,8 @@ struct RuleSet {
   HeadedInsertModel headed;
   CrackingModel cracking;
   std::vector<Mandatory> mandatory;
+
+  Sourced<NoSignOff> no_sign_off;
 };
 
 }  // namespace firstpick::tables

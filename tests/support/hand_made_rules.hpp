@@ -129,7 +129,8 @@ inline tables::RuleSet hand_made_rules() {
                        .panel_slenderness = made_ratio("panel_slenderness", 5.0),
                        .block_slenderness = made_ratio("block_slenderness", 15.0),
                        .block_size = made("block_size", Length{2.5 * m})},
-          .mandatory = {}};
+          .mandatory = {},
+          .no_sign_off = made("no_sign_off", tables::NoSignOff::note)};
 }
 
 // Finishes smooth (1 kPa) and rough (3 kPa); hoist class slow (1.1 + 0.34 v); ground yard (0.4); specimens 4x8 in (1) and cube

@@ -120,6 +120,7 @@ TEST_CASE("29 CFR: factors of the regulation as printed") {
   check(us().maximum_tilt, 5, deg, Basis::choice, "");
   check(us().loss_step_factor, 2, Basis::choice, "");
   CHECK(us().loss_of_a_point.value == LossOfAPoint::report);
+  CHECK(us().no_sign_off.value == NoSignOff::note);
   check(us().flat_piece, 0.2, Basis::choice, "");
   check(us().edge_shear, 0.05, Basis::choice, "");
   check(us().hook_off_plumb, 3, deg, Basis::choice, "");

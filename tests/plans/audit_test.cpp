@@ -1,0 +1,222 @@
+// Sign-off and audit on plans in memory: what has changed since, a broken plan, hostile text, threads, an earlier audit.
+
+#include <catch2/catch.hpp>
+
+#include <string>
+#include <vector>
+
+#include "audit/earlier.hpp"
+#include "audit_pipeline.hpp"
+#include "output/audit.hpp"
+#include "support/plan_files.hpp"
+
+using namespace firstpick;
+using namespace firstpick::tests;
+
+namespace {
+
+using Kind = checks::SignOffState::Kind;
+
+const std::string beam_file = "tests/plans/ok/beam-on-two-picks.toml";
+
+std::string replaced(std::string text, const std::string& from, const std::string& to) {
+  const std::size_t at = text.find(from);
+  REQUIRE(at != std::string::npos);
+  return text.replace(at, from.size(), to);
+}
+
+// A signature by "R. Example" under `text` as it is.
+plan::SignOff signature_under(const std::string& text) {
+  return new_sign_off("R. Example", {.seconds = 1772438400, .has_offset = true, .text = "2026-03-02T08:00:00Z"}, "GO",
+                      text, "us", real_tables());
+}
+
+checks::Report checked(const std::string& text, const std::optional<SignOffText>& sign_off) {
+  auto answer = check_plan("beam.toml", text, "", real_tables(), sign_off);
+  REQUIRE(std::holds_alternative<checks::Report>(answer));
+  return std::get<checks::Report>(std::move(answer));
+}
+
+std::string reason_for_hold(const checks::Report& report) {
+  for (const checks::StageReport& stage : report.stages)
+    for (const checks::Finding& finding : stage.findings)
+      if (finding.rule == "changed-since-sign-off" && finding.result == checks::Result::missing) return finding.text;
+  return {};
+}
+
+AuditQuestion question_on(std::vector<AuditFile> files, std::size_t threads = 1) {
+  return {.folder = "plans", .rules = {}, .made = "2026-03-04 08:00 +00:00", .now_s = 1772611200, .offset_s = 0,
+          .threads = threads, .files = std::move(files), .unread = {}};
+}
+
+audit::Audit audit_of(std::vector<AuditFile> files, std::size_t threads = 1) {
+  return make_audit(question_on(std::move(files), threads), real_tables(), [](std::size_t, std::size_t) {});
+}
+
+std::vector<AuditFile> some_plans() {
+  std::vector<AuditFile> files;
+  for (const char* name : {"ok/beam-on-two-picks", "ok/slab-with-one-sheave", "hold/no-certificate"})
+    files.push_back({"plans/" + std::string(name) + ".toml", std::string(name) + ".toml",
+                     contents_of("tests/plans/" + std::string(name) + ".toml")});
+  return files;
+}
+
+}  // namespace
+
+TEST_CASE("a sign-off reads back as it was written, whatever the name") {
+  plan::SignOff sign_off = signature_under("any");
+  sign_off.engineer = "R. \"Q\" \\ Example";
+  const auto read = plan::read_sign_off("a.signed.toml", plan::text_of(sign_off), real_tables());
+  REQUIRE(std::holds_alternative<plan::SignOff>(read));
+  const auto& back = std::get<plan::SignOff>(read);
+  CHECK(back.engineer == sign_off.engineer);
+  CHECK(back.fingerprint == sign_off.fingerprint);
+  CHECK(back.signed_at.seconds == sign_off.signed_at.seconds);
+}
+
+TEST_CASE("a signed plan is GO until plan, tables, rule set or program change; then it is HOLD and says which") {
+  const std::string text = contents_of(beam_file);
+  const plan::SignOff good = signature_under(text);
+  const auto state_with = [&](const plan::SignOff& sign_off) {
+    return checked(text, SignOffText{"beam.signed.toml", plan::text_of(sign_off)});
+  };
+  CHECK(checked(text, {}).sign_off.kind == Kind::none);
+  CHECK(checked(text, {}).verdict == checks::Verdict::go);
+  CHECK(state_with(good).sign_off.kind == Kind::valid);
+  CHECK(state_with(good).verdict == checks::Verdict::go);
+
+  const std::string other(64, 'a');
+  const auto told = [&](auto change) {
+    plan::SignOff changed = good;
+    change(changed);
+    const checks::Report report = state_with(changed);
+    CHECK(report.verdict == checks::Verdict::hold);
+    return reason_for_hold(report);
+  };
+  CHECK_THAT(told([&](auto& s) { s.plan = other; }), Catch::Contains("sign-off: the plan"));
+  CHECK_THAT(told([&](auto& s) { s.tables = other; }), Catch::Contains("the tables"));
+  CHECK_THAT(told([&](auto& s) { s.rules = "none"; }), Catch::Contains("the rule set (none then, us now)"));
+  CHECK_THAT(told([&](auto& s) { s.program = "0"; }), Catch::Contains("the program (0 then"));
+  CHECK_THAT(told([&](auto& s) { s.fingerprint = other; }), Catch::Contains("the sign-off file itself"));
+  CHECK(checked(text + "\n", SignOffText{"beam.signed.toml", plan::text_of(good)}).verdict == checks::Verdict::hold);
+}
+
+TEST_CASE("a sign-off that is malformed or cannot be read is HOLD with its place, never none") {
+  const std::string text = contents_of(beam_file);
+  const auto reason = [&](std::optional<std::string> sign_off) {
+    const checks::Report report = checked(text, SignOffText{"beam.signed.toml", std::move(sign_off)});
+    CHECK(report.verdict == checks::Verdict::hold);
+    CHECK(report.sign_off.kind == Kind::faulty);
+    return reason_for_hold(report);
+  };
+  CHECK_THAT(reason({}), Catch::Contains("cannot be read"));
+  CHECK_THAT(reason(""), Catch::Contains("beam.signed.toml:"));
+  CHECK_THAT(reason("format = "), Catch::Contains("beam.signed.toml:1:"));
+  const std::string good = plan::text_of(signature_under(text));
+  CHECK_THAT(reason(replaced(good, "\"GO\"", "\"YES\"")), Catch::Contains("beam.signed.toml:5:"));
+  CHECK_THAT(reason(replaced(good, "fingerprint = \"", "fingerprint = \"z")), Catch::Contains("fingerprint"));
+  CHECK_THAT(reason(good + "more = 1\n"), Catch::Contains("beam.signed.toml:11:"));
+}
+
+TEST_CASE("a signature under a plan that is HOLD or NO-GO does not make it GO") {
+  const std::string text = contents_of("tests/plans/hold/no-certificate.toml");
+  CHECK(checked(text, SignOffText{"a.signed.toml", plan::text_of(signature_under(text))}).verdict ==
+        checks::Verdict::hold);
+}
+
+TEST_CASE("an audit tells verdicts, what is missing, and the age of the test; a broken plan is told and the rest goes on") {
+  auto files = some_plans();
+  files.push_back({"plans/broken.toml", "broken.toml", "[piece\n"});
+  files.push_back({"plans/gone.toml", "gone.toml", {}});
+  const audit::Audit audit = audit_of(files);
+  REQUIRE(audit.entries.size() == 5);
+  CHECK(count_of(audit, audit::Standing::go) == 2);
+  CHECK(count_of(audit, audit::Standing::hold) == 1);
+  CHECK(count_of(audit, audit::Standing::broken) == 2);
+  CHECK(audit.entries[0].file == "broken.toml");
+  CHECK_FALSE(audit.entries[0].faults.empty());
+  CHECK(audit.entries[2].rule == "insert-certificate");
+  REQUIRE(audit.entries[3].evidence_age_days);
+  CHECK(*audit.entries[3].evidence_age_days == Approx(1.0 + 1.0 / 24.0));  // tested on 3 March, 07:00
+  for (const std::string& view : {output::audit_text(audit, {}), output::audit_csv(audit), output::audit_html(audit)})
+    CHECK_THAT(view, Catch::Contains("broken.toml:1:"));
+}
+
+TEST_CASE("an audit is the same on one thread and on two, and in any order of its files") {
+  auto files = some_plans();
+  auto turned = files;
+  std::ranges::reverse(turned);
+  const std::string one = output::audit_json(audit_of(files, 1));
+  CHECK(one == output::audit_json(audit_of(files, 2)));
+  CHECK(one == output::audit_json(audit_of(turned, 2)));
+}
+
+TEST_CASE("an audit finds the same piece and revision in another plan, and not in a copy") {
+  const std::string text = contents_of(beam_file);
+  const audit::Audit audit = audit_of(
+      {{"p/a.toml", "a.toml", text}, {"p/b.toml", "b.toml", text + "# other\n"}, {"p/c.toml", "c.toml", text}});
+  CHECK(audit.entries[0].same_piece == std::vector<std::string>{"b.toml"});
+  CHECK(audit.entries[1].same_piece == std::vector<std::string>{"a.toml", "c.toml"});
+}
+
+TEST_CASE("an audit against an earlier one: better, worse, new and gone; what is no audit is a fault") {
+  auto files = some_plans();
+  const std::string before =
+      R"({"format":1,"plans":[{"file":"hold/no-certificate.toml","verdict":"GO"},)"
+      R"({"file":"ok/beam-on-two-picks.toml","verdict":"NO-GO"},{"file":"gone.toml","verdict":"HOLD"}]})";
+  audit::Audit audit = audit_of(files);
+  REQUIRE_FALSE(audit::compare_with_earlier("before.json", before, audit));
+  std::vector<std::string> told;
+  for (const audit::Change& change : audit.changes)
+    told.push_back(std::string(word_for(change.kind)) + " " + change.file);
+  CHECK(told == std::vector<std::string>{"worse hold/no-certificate.toml", "gone gone.toml",
+                                         "new ok/slab-with-one-sheave.toml", "better ok/beam-on-two-picks.toml"});
+  audit::Audit same = audit_of(files);
+  REQUIRE_FALSE(audit::compare_with_earlier("same.json", output::audit_json(same), same));
+  CHECK(same.changes.empty());
+  for (const char* wrong : {"", "[]", "{}", R"({"format":2,"plans":[]})", R"({"format":1,"plans":[1]})",
+                            R"({"format":1,"plans":[{"file":"a","verdict":"PERHAPS"}]})"})
+    CHECK(audit::compare_with_earlier("wrong.json", wrong, same));
+}
+
+TEST_CASE("hostile text in any field reaches no view of an audit unescaped") {
+  const std::string hostile = "=cmd()<script>alert(1)</script><img src=x>\x1b[2J\x07\xE2\x80\xAE\r\n\"'&";
+  audit::Entry entry{.file = hostile,
+                     .standing = audit::Standing::hold,
+                     .mark = hostile,
+                     .title = hostile,
+                     .revision = hostile,
+                     .engineer = hostile,
+                     .rules = hostile,
+                     .fingerprint = hostile,
+                     .text_hash = hostile,
+                     .rule = hostile,
+                     .subject = hostile,
+                     .reason = hostile,
+                     .remedy = hostile,
+                     .missing = {hostile, hostile + "2"},
+                     .unconfirmed = {hostile},
+                     .overridden = {hostile},
+                     .tested = hostile,
+                     .sign_off = {.kind = Kind::changed, .file = hostile, .engineer = hostile, .signed_at = hostile,
+                                  .verdict_then = hostile, .changed = {hostile}, .fault = hostile},
+                     .same_piece = {hostile}};
+  audit::Entry broken{.file = hostile, .faults = {{.file = hostile, .what = hostile, .help = hostile}}};
+  const audit::Audit audit{.folder = hostile, .made = hostile, .entries = {entry, broken}, .orphans = {hostile},
+                           .unread = {hostile}, .since = hostile,
+                           .changes = {{audit::Change::Kind::worse, hostile, hostile, hostile}},
+                           .cautions = {hostile}, .not_checked = {hostile}};
+  const std::string page = output::audit_html(audit), csv = output::audit_csv(audit);
+  for (const std::string& view : {output::audit_text(audit, {}), csv, page}) {
+    CHECK(view.find('\x1b') == std::string::npos);
+    CHECK(view.find('\x07') == std::string::npos);
+    CHECK(view.find("\xE2\x80\xAE") == std::string::npos);
+  }
+  CHECK(page.find("<script>alert") == std::string::npos);
+  CHECK(page.find("<img") == std::string::npos);
+  for (const char* start : {"\r\n=", "\r\n\"=", ",=", ",\"="}) CHECK(csv.find(start) == std::string::npos);
+  CHECK(std::ranges::count(csv, '\n') == 3);  // no field begins a row of its own
+  const std::string json = output::audit_json(audit);
+  CHECK(json.find('\x1b') == std::string::npos);
+  CHECK(json.find('\x07') == std::string::npos);
+}
