@@ -48,21 +48,17 @@ QuadraticMesh quadratic(const PlateMesh& mesh) {
   return made;
 }
 
-void write_elements(std::ofstream& out, const QuadraticMesh& mesh, const char* type) {
+void write_input(const fs::path& file, const QuadraticMesh& mesh, const std::vector<int>& held, double poisson,
+                 double thickness) {
+  std::ofstream out(file);
   out << "*NODE, NSET=ALL\n";
   for (std::size_t i = 0; i < mesh.nodes.size(); ++i)
     out << fmt::format("{}, {:.12g}, {:.12g}, 0\n", i + 1, mesh.nodes[i].x_m, mesh.nodes[i].y_m);
-  out << fmt::format("*ELEMENT, TYPE={}, ELSET=PLATE\n", type);
+  out << "*ELEMENT, TYPE=S6, ELSET=PLATE\n";
   for (std::size_t t = 0; t < mesh.triangles.size(); ++t) {
     const auto& n = mesh.triangles[t];
     out << fmt::format("{}, {}, {}, {}, {}, {}, {}\n", t + 1, n[0], n[1], n[2], n[3], n[4], n[5]);
   }
-}
-
-void write_input(const fs::path& file, const QuadraticMesh& mesh, const std::vector<int>& held, double poisson,
-                 double thickness) {
-  std::ofstream out(file);
-  write_elements(out, mesh, "S6");
   out << fmt::format("*MATERIAL, NAME=M\n*ELASTIC\n{:.12g}, {:.12g}\n*SHELL SECTION, ELSET=PLATE, MATERIAL=M\n{:.12g}\n",
                      modulus, poisson, thickness);
   out << "*BOUNDARY\n";
@@ -106,25 +102,19 @@ int nearest(const Results& results, const PlatePoint& p, double z) {
   return best;
 }
 
-template <class Write>
-Results run(Write write) {
-  const fs::path folder = fs::temp_directory_path() / fmt::format("firstpick-calculix-{}", getpid());
-  fs::create_directories(folder);
-  write(folder / "plate.inp");
-  const std::string command = fmt::format("cd '{}' && OMP_NUM_THREADS=1 ccx plate >log 2>&1", folder.string());
-  const bool ran = std::system(command.c_str()) == 0;
-  Results results = ran ? read_results(folder / "plate.frd") : Results{};
-  fs::remove_all(folder);
-  return results;
-}
-
 }  // namespace
 
 bool calculix_is_installed() { return std::system("command -v ccx >/dev/null 2>&1") == 0; }
 
 std::optional<CalculixPlate> calculix_plate(const PlateMesh& mesh, const std::vector<int>& held, double poisson,
                                             double thickness, const std::vector<PlatePoint>& places) {
-  const Results results = run([&](const fs::path& file) { write_input(file, quadratic(mesh), held, poisson, thickness); });
+  const fs::path folder = fs::temp_directory_path() / fmt::format("firstpick-calculix-{}", getpid());
+  fs::create_directories(folder);
+  write_input(folder / "plate.inp", quadratic(mesh), held, poisson, thickness);
+  const std::string command = fmt::format("cd '{}' && OMP_NUM_THREADS=1 ccx plate >log 2>&1", folder.string());
+  const bool ran = std::system(command.c_str()) == 0;
+  const Results results = ran ? read_results(folder / "plate.frd") : Results{};
+  fs::remove_all(folder);
   if (results.place.empty() || results.displacement.empty() || results.stress.empty()) return {};
 
   const double rigidity = modulus * std::pow(thickness, 3) / (12.0 * (1.0 - poisson * poisson));
@@ -140,32 +130,6 @@ std::optional<CalculixPlate> calculix_plate(const PlateMesh& mesh, const std::ve
     plate.M_y.push_back(moment(1));
   }
   return plate;
-}
-
-std::optional<CalculixMembrane> calculix_membrane(const PlateMesh& mesh, double poisson, double body_y,
-                                                  const std::vector<std::pair<int, double>>& forces,
-                                                  const std::vector<PlatePoint>& places) {
-  const Results results = run([&](const fs::path& file) {
-    std::ofstream out(file);
-    write_elements(out, quadratic(mesh), "CPS6");
-    out << fmt::format("*MATERIAL, NAME=M\n*ELASTIC\n{:.12g}, {:.12g}\n*DENSITY\n1.\n", modulus, poisson);
-    out << "*SOLID SECTION, ELSET=PLATE, MATERIAL=M\n1.\n*BOUNDARY\n";
-    out << fmt::format("{}, 1, 2\n{}, 2, 2\n", forces[0].first + 1, forces[1].first + 1);
-    out << fmt::format("*STEP\n*STATIC\n*DLOAD\nPLATE, GRAV, {:.12g}, 0., {}, 0.\n*CLOAD\n", std::abs(body_y),
-                       body_y < 0.0 ? "-1." : "1.");
-    for (const auto& [node, force] : forces) out << fmt::format("{}, 2, {:.12g}\n", node + 1, force);
-    out << "*NODE FILE, OUTPUT=2D\nU\n*EL FILE, OUTPUT=2D\nS\n*END STEP\n";
-  });
-  if (results.place.empty() || results.displacement.empty() || results.stress.empty()) return {};
-  CalculixMembrane found;
-  for (const PlatePoint& p : places) {
-    const int node = nearest(results, p, 0.0);
-    found.x.push_back(results.displacement.at(node)[0] * modulus);
-    found.y.push_back(results.displacement.at(node)[1] * modulus);
-    found.n_x.push_back(results.stress.at(node)[0]);
-    found.n_y.push_back(results.stress.at(node)[1]);
-  }
-  return found;
 }
 
 }  // namespace firstpick::tests

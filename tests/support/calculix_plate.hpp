@@ -3,7 +3,6 @@
 #pragma once
 
 #include <optional>
-#include <utility>
 #include <vector>
 
 #include "demands/plate_solve.hpp"
@@ -21,16 +20,5 @@ bool calculix_is_installed();
 // no result.
 std::optional<CalculixPlate> calculix_plate(const demands::PlateMesh& mesh, const std::vector<int>& held, double poisson,
                                             double thickness, const std::vector<demands::PlatePoint>& places);
-
-struct CalculixMembrane {
-  std::vector<double> x, y;        // displacements of a modulus times thickness of one
-  std::vector<double> n_x, n_y;    // per width
-};
-
-// The same panel pulled in its plane by `body_y` per area and by forces along y at nodes, which balance it; the first of
-// these nodes held both ways, the second along y: plane stress of six-cornered triangles.
-std::optional<CalculixMembrane> calculix_membrane(const demands::PlateMesh& mesh, double poisson, double body_y,
-                                                  const std::vector<std::pair<int, double>>& forces,
-                                                  const std::vector<demands::PlatePoint>& places);
 
 }  // namespace firstpick::tests
