@@ -1,16 +1,10 @@
 // Arguments, files, clock, terminal, exit status. Everything else is in the library.
 
 #include <malloc.h>
-#include <sys/ioctl.h>
 #include <unistd.h>
 
-#include <algorithm>
-#include <cstdlib>
 #include <ctime>
-#include <filesystem>
-#include <fstream>
 #include <iostream>
-#include <sstream>
 #include <string>
 #include <vector>
 
@@ -26,6 +20,7 @@
 #include "command_sheet.hpp"
 #include "command_sign.hpp"
 #include "command_strength.hpp"
+#include "main_surroundings.hpp"
 #include "need_pipeline.hpp"
 #include "output/json.hpp"
 #include "output/need.hpp"
@@ -37,10 +32,7 @@
 
 namespace {
 
-namespace fs = std::filesystem;
 using namespace firstpick;
-
-constexpr int exit_go = 0, exit_no_go = 1, exit_wrong_input = 2, exit_hold = 3;
 
 constexpr const char* description =
     "firstpick tells whether a freshly cast precast piece may be lifted out of its form, and why.\n"
@@ -65,74 +57,6 @@ constexpr const char* footer =
     "The plan file (TOML) is described in docs/plan-file.md; docs/demo holds plans to copy.\n"
     "Exit status: 0 GO, 1 NO-GO, 3 HOLD, 2 the input or the call is wrong.\n"
     "FIRSTPICK_TABLES and FIRSTPICK_PLANT stand in for --tables and --plant; NO_COLOR switches colour off.";
-
-struct Options {
-  std::vector<std::string> plans;
-  std::string rules, tables, plant, color = "auto", filter, now, picture, html, record, by, head, stage, paper = "a4";
-  bool json = false, csv = false, all = false, steps = false, unconfirmed = false, watch = false, replace = false;
-};
-
-std::string environment(const char* name) {
-  const char* value = std::getenv(name);
-  return value ? value : "";
-}
-
-bool wants_colour(const Options& options) {
-  if (options.color != "auto") return options.color == "always";
-  return isatty(STDOUT_FILENO) != 0 && environment("NO_COLOR").empty() && environment("TERM") != "dumb";
-}
-
-std::size_t terminal_width() {
-  winsize size{};
-  if (isatty(STDOUT_FILENO) == 0 || ioctl(STDOUT_FILENO, TIOCGWINSZ, &size) != 0 || size.ws_col == 0) return 80;
-  return std::clamp<std::size_t>(size.ws_col, 60, 100);
-}
-
-fs::path tables_directory(const Options& options) {
-  if (!options.tables.empty()) return options.tables;
-  if (const std::string named = environment("FIRSTPICK_TABLES"); !named.empty()) return named;
-  std::error_code ignored;
-  const fs::path program = fs::read_symlink("/proc/self/exe", ignored);
-  return (program.parent_path() / tables_from_program_folder).lexically_normal();
-}
-
-// The whole file, or nothing and the reason on stderr.
-std::optional<std::string> contents(const std::string& file) {
-  std::error_code error;
-  if (fs::is_directory(file, error)) {
-    std::cerr << file << ": error: this is a folder, a plan file was expected\n";
-    return {};
-  }
-  std::ifstream in(file, std::ios::binary);
-  std::ostringstream text;
-  if (!in || !(text << in.rdbuf() || fs::file_size(file, error) == 0)) {
-    std::cerr << file << ": error: the file cannot be read\n";
-    return {};
-  }
-  return std::move(text).str();
-}
-
-fs::path plant_directory(const Options& options) {
-  return options.plant.empty() ? fs::path(environment("FIRSTPICK_PLANT")) : fs::path(options.plant);
-}
-
-std::optional<tables::Tables> read_all_tables(const Options& options) {
-  auto read = tables::read_tables(tables_directory(options), plant_directory(options));
-  if (const auto* faults = std::get_if<std::vector<Diagnostic>>(&read)) {
-    for (const Diagnostic& fault : *faults) std::cerr << show(fault);
-    return {};
-  }
-  return std::move(std::get<tables::Tables>(read));
-}
-
-int exit_status(checks::Verdict verdict) {
-  switch (verdict) {
-    case checks::Verdict::go: return exit_go;
-    case checks::Verdict::hold: return exit_hold;
-    case checks::Verdict::no_go: return exit_no_go;
-  }
-  return exit_hold;
-}
 
 int check(const Options& options) {
   const auto tables = read_all_tables(options);

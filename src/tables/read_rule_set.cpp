@@ -89,12 +89,6 @@ std::optional<Sourced<Ratio>> load_floor(EntryReader& read) {
   return read.quantity<Ratio>("load_floor", Limit::at_least_one);
 }
 
-std::optional<StrengthByMass> minimum_by_mass(EntryReader& read) {
-  if (!read.has("heavier_than") && !read.has("minimum_of_heavy")) return {};
-  return StrengthByMass{.heavier_than = read.quantity<Mass>("heavier_than", Limit::positive),
-                        .minimum = read.quantity<Stress>("minimum_of_heavy", Limit::positive)};
-}
-
 std::optional<Sourced<Stress>> rating_basis(EntryReader& read) {
   if (!read.has("rating_basis")) return {};
   return read.quantity<Stress>("rating_basis", Limit::positive);
@@ -177,7 +171,6 @@ RuleSet read_rule_set(const TableFile& file, EntryReader& read, Faults& faults) 
       .usable_strength = read.word<UsableStrength>("usable_strength", usable_strengths),
       .minimum_results = ratio("minimum_results", Limit::whole),
       .minimum_strength = read.quantity<Stress>("minimum_strength", Limit::positive),
-      .minimum_by_mass = minimum_by_mass(read),
       .below_floor = read.word<BelowFloor>("below_floor", floors),
       .fractile = ratio("fractile", Limit::at_most_one),
       .known_variation = ratio("known_variation", Limit::at_most_one),

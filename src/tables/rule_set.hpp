@@ -98,12 +98,6 @@ struct LoadFactors {
   Sourced<Ratio> grip;    // on the grip of the form
 };
 
-// A least strength that depends on the mass of the piece.
-struct StrengthByMass {
-  Sourced<Mass> heavier_than;
-  Sourced<Stress> minimum;
-};
-
 struct Mandatory {
   std::string rule;   // rule id
   // "piece" | "rigging" | "crane" | "leg" | "gear" | "insert" | "headed insert" | "rated insert" | "beam" | "sheave"
@@ -135,7 +129,6 @@ struct RuleSet {
   Sourced<UsableStrength> usable_strength;
   Sourced<Ratio> minimum_results;    // number of specimens
   Sourced<Stress> minimum_strength;  // to strip or lift at all
-  std::optional<StrengthByMass> minimum_by_mass{};  // and of heavy pieces
   Sourced<BelowFloor> below_floor;
   Sourced<Ratio> fractile;              // share of the concrete that may be weaker than the bound
   Sourced<Ratio> known_variation;       // coefficient of variation, where it counts as known
