@@ -4,13 +4,13 @@
 //
 // Source   ACI 318-19 17.6.2, borrowed (docs/rules/loop-breakout.md).
 // Absent   another insert whose concrete it shares: HOLD, groups of loops are not evaluated.
-// Note     strand and rope: no cone was told of in the tests of strand; bond, steel and edges govern there.
-
+// Absent   strand and rope: no source gives their cone. A declared load, or engineers_document, stands for it: a note.
 
 #include <cmath>
 
 #include "checks/loop_pull.hpp"
 #include "checks/rule.hpp"
+#include "checks/stated_text.hpp"
 #include "resistances/loop_breakout.hpp"
 
 namespace firstpick::checks {
@@ -54,8 +54,13 @@ std::vector<Finding> loop_breakout(const StageFacts& facts, Trace& trace) {
   const UnitSystem units = facts.plan.piece.units;
   return for_each_loop(facts, id, trace, [&](std::size_t i) {
     const plan::Insert& insert = facts.plan.inserts[i];
-    if (insert.kind != "loop-bar")
-      return noted(id, insert.id, "no source gives the cone of a loop of strand or rope: bond, steel, rating and edges govern");
+    if (insert.kind != "loop-bar") {
+      const std::string text = "no source gives the cone of a loop of strand or rope";
+      if (insert.rating) return noted(id, insert.id, text + ": the supplier's declared load stands for it");
+      if (is_stated(insert.engineers_document))
+        return noted(id, insert.id, text + ": the engineer's document " + insert.engineers_document + " stands for it");
+      return missing(id, insert.id, text, "the engineer's own design or test: [[insert]] engineers_document = \"...\"");
+    }
     const auto found = worst_loop_pull(facts, i, LoopWorst::by_leg);
     const auto* pull = std::get_if<std::optional<LoopPull>>(&found);
     if (pull && !*pull) return passed(id, insert.id);
