@@ -50,9 +50,7 @@ Entry read_entry(const TableFile& file, const toml::table& table, const SourceLi
   source.id = fields.text("id");
   source.symbol = fields.text("symbol");
   source.what = fields.text("what");
-  // Tables of words say of which word each value is; rule sets and the models of inserts have values of their own too.
-  const bool has_own = file.is_rule_set() || file.name() == "loops.toml" || file.name() == "plates.toml";
-  entry.of = has_own ? fields.text_or_none("of") : fields.text("of");
+  entry.of = file.has_own_values() ? fields.text_or_none("of") : fields.text("of");
   entry.gives = fields.text("gives");
   entry.id_at = fields.value_region("id");
   entry.of_at = fields.value_region("of");

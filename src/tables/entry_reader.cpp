@@ -50,7 +50,7 @@ bool is_within(double si, Limit limit) {
 EntryReader::EntryReader(const std::vector<Entry>& entries, std::string path, Faults& faults)
     : all_(entries), path_(std::move(path)), faults_(faults) {
   for (const Entry& entry : all_) {
-    const bool incomplete = entry.gives.empty() || (entry.of.empty() && !entry.file->is_rule_set());
+    const bool incomplete = entry.gives.empty() || (entry.of.empty() && !entry.file->has_own_values());
     if (incomplete) continue;  // told when it was read
     const auto [same, is_new] = entries_.emplace(Key{entry.gives, entry.of}, &entry);
     if (!is_new)

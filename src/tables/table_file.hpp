@@ -21,6 +21,8 @@ class TableFile {
   const std::string& path() const { return path_; }  // as messages show it
   const std::string& name() const { return name_; }  // below the directory: "rules/us.toml"
   bool is_rule_set() const { return name_.starts_with("rules/"); }
+  // Tables of words say of which word each value is; rule sets and the models of inserts have values of their own too.
+  bool has_own_values() const { return is_rule_set() || name_ == "loops.toml" || name_ == "plates.toml"; }
   bool is_of_plant() const { return of_plant_; }
   const toml::table& root() const { return root_; }
 
