@@ -72,8 +72,8 @@ Finding leg_against(std::string_view id, const StageFacts& facts, std::size_t in
     trace.add([&] {
       return Step{.words = fmt::format("share of the pull in the more loaded leg of loop {}, {}", subject, worst->situation),
                   .result = {"T", in(kN, worst->leg), "kN"},
-                  .formula = "F * s",
-                  .given = {{"F", in(kN, worst->whole), "kN"}, {"s", double{worst->leg / worst->whole}, "1"}},
+                  .formula = "F_loop * s",
+                  .given = {{"F_loop", in(kN, worst->whole), "kN"}, {"s", double{worst->leg / worst->whole}, "1"}},
                   .clause = "statics"};
     });
     trace.add([&] {

@@ -66,11 +66,12 @@ Outcome<BendingTension> tension_of(const StageFacts& facts, const ModelChoice& m
   if (auto* found = std::get_if<BendingTension>(&tension)) {
     const Stress computed = found->tension;
     found->tension = std::get<Ratio>(raise) * computed;
+    const std::string symbol = turned ? "r_turn" : "r_bend";  // the rule set raises each stage on its own
     trace.add([&] {
       return Step{.words = fmt::format("largest tension in bending, {}; {}", found->where, found->situation),
                   .result = {"sigma", in(MPa, found->tension), "MPa"},
-                  .formula = "r_bend * sigma_0",
-                  .given = {{"r_bend", std::get<Ratio>(raise).value(), "1"}, {"sigma_0", in(MPa, computed), "MPa"}},
+                  .formula = symbol + " * sigma_0",
+                  .given = {{symbol, std::get<Ratio>(raise).value(), "1"}, {"sigma_0", in(MPa, computed), "MPa"}},
                   .clause = theory_of(model),
                   .sources = sources_of(model, facts.rules.cracking)};
     });

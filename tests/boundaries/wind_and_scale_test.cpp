@@ -76,7 +76,7 @@ TEST_CASE("wind: the factor is the peak pull of a pendulum that a gust takes fro
   CHECK(wind.swing.value() == Approx(farthest).epsilon(1e-3));
 }
 
-TEST_CASE("wind: legs and inserts are judged in it, heavier by its factor; the hook is not") {
+TEST_CASE("wind: legs and inserts are judged in it, heavier by its factor, the hook is not") {
   SlabLift calm, windy;
   windy.stage().wind_speed = 60.0 * m_per_s;
   const double factor = wind_of(windy).factor.value();
@@ -89,7 +89,7 @@ TEST_CASE("wind: legs and inserts are judged in it, heavier by its factor; the h
   CHECK(std::get<Force>(hook_load_of(windy)) == std::get<Force>(hook_load_of(calm)));
 }
 
-TEST_CASE("wind-side-load: no speed is still air and passes; no wind at all too") {
+TEST_CASE("wind-side-load: no speed is still air and passes, no wind at all too") {
   SlabLift lift;
   CHECK(wind_finding(lift).result == Result::pass);
   CHECK_FALSE(lift.facts().wind);
@@ -220,7 +220,7 @@ TEST_CASE("scale-reading: nothing without one, HOLD where it cannot be compared"
   check_says_why(scale_finding(lift));
 }
 
-TEST_CASE("stiffness of legs: stated, by size, nearly rigid; by size nearly rigid legs are judged beside it") {
+TEST_CASE("stiffness of legs: stated, by size, nearly rigid, by size nearly rigid legs are judged beside it") {
   SlabLift lift;
   lift.rules.sharing.value = tables::Sharing::elastic;
   const auto stiffness_kN = [](const StageFacts& facts) {

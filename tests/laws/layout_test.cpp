@@ -49,7 +49,7 @@ std::string long_legged_beam(const std::string& first, const std::string& second
   text = replaced(text, "\"3.50 m\"", "\"400 m\"");
   text = replaced(text, "load = \"90 kN\"", "load = \"900 kN\"");
   text = replaced(text, "rated = \"60 kN\"", "rated = \"600 kN\"");
-  text = replaced(text, "rated = \"10 t\"\\ndesign", "rated = \"100 t\"\\ndesign");
+  text = replaced(text, "rated = \"10 t\"\ndesign", "rated = \"100 t\"\ndesign");
   text = replaced(text, "kind = \"strip\"", "kind = \"yard\"");
   text = replaced(text, "\"1.25 m\"", first);
   text = replaced(text, "\"4.75 m\"", second);

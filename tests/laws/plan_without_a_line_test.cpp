@@ -33,7 +33,6 @@ const std::map<std::string, std::string, std::less<>> optional_keys{
     {"axis", "z unless said: another solid, whose weight is held against the drawing's"},
     {"cracked", "asked for by headed inserts only"},
     {"hanger_bar", "recorded; no resistance is taken from it"},
-    {"bending_check", "a small, stocky block passes without it by the rule set's choice, and says so"},
     {"lifting_strength", "asked for by stages after the strip only"},
     {"wind_speed", "judged in still air, and a caution on every output says so"},
     {"scale_reading", "compared where there is one"},

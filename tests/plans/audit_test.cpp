@@ -74,7 +74,7 @@ TEST_CASE("a sign-off reads back as it was written, whatever the name") {
   CHECK(back.signed_at.seconds == sign_off.signed_at.seconds);
 }
 
-TEST_CASE("a signed plan is GO until plan, tables, rule set or program change; then it is HOLD and says which") {
+TEST_CASE("a signed plan is GO until plan, tables, rule set or program change, then it is HOLD and says which") {
   const std::string text = contents_of(beam_file);
   const plan::SignOff good = signature_under(text);
   const auto state_with = [&](const plan::SignOff& sign_off) {
@@ -124,7 +124,7 @@ TEST_CASE("a signature under a plan that is HOLD or NO-GO does not make it GO") 
         checks::Verdict::hold);
 }
 
-TEST_CASE("an audit tells verdicts, what is missing, and the age of the test; a broken plan is told and the rest goes on") {
+TEST_CASE("an audit tells verdicts, what is missing, and the age of the test, a broken plan is told and the rest goes on") {
   auto files = some_plans();
   files.push_back({"plans/broken.toml", "broken.toml", "[piece\n"});
   files.push_back({"plans/gone.toml", "gone.toml", {}});
@@ -159,7 +159,7 @@ TEST_CASE("an audit finds the same piece and revision in another plan, and not i
   CHECK(audit.entries[1].same_piece == std::vector<std::string>{"a.toml", "c.toml"});
 }
 
-TEST_CASE("an audit against an earlier one: better, worse, new and gone; what is no audit is a fault") {
+TEST_CASE("an audit against an earlier one: better, worse, new and gone, what is no audit is a fault") {
   auto files = some_plans();
   const std::string before =
       R"({"format":1,"plans":[{"file":"hold/no-certificate.toml","verdict":"GO"},)"

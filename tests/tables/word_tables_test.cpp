@@ -54,7 +54,7 @@ TEST_CASE("strengths of steels") {
       {"F1554-36", 58, 36, ksi, Basis::quoted},         {"F1554-55", 75, 55, ksi, Basis::from_memory},
       {"F1554-105", 125, 105, ksi, Basis::from_memory}, {"A108-stud", 65, 51, ksi, Basis::from_memory},
       {"ISO-4.6", 400, 240, MPa, Basis::from_memory},   {"ISO-5.6", 500, 300, MPa, Basis::from_memory},
-      {"ISO-8.8", 800, 640, MPa, Basis::from_memory}};
+      {"ISO-8.8", 800, 640, MPa, Basis::from_memory},   {"plain-250", 250, 250, MPa, Basis::quoted}};
   CHECK(tables.steels.size() == rows.size());
   for (const Row& row : rows) {
     CAPTURE(row.steel);

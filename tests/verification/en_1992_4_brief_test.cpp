@@ -63,7 +63,7 @@ TEST_CASE("EN 1992-4 table 4.1: partial factors, permanent and transient") {
   CHECK(shear(801.0, 600.0) == printed(1.5, 1e-12));
 }
 
-TEST_CASE("EN 1992-4 (7.34): steel in shear, k6 0.6 to 500 MPa, 0.5 above, none above 1000; short shanks 0.8") {
+TEST_CASE("EN 1992-4 (7.34): steel in shear, k6 0.6 to 500 MPa, 0.5 above, none above 1000, short shanks 0.8") {
   const auto& model = eu_rules().headed;
   Trace trace;
   HeadedInsert insert = steel_of(500.0, 300.0);

@@ -16,7 +16,7 @@ using namespace firstpick;
 using namespace firstpick::tests;
 using namespace firstpick::resistances;
 
-TEST_CASE("N0 = 167.3129 kN and 210.8383 kN; A0_c,N = 810 000 and 1 102 500 mm2; A_c,N = 640 000 mm2") {
+TEST_CASE("N0 = 167.3129 kN and 210.8383 kN, A0_c,N = 810 000 and 1 102 500 mm2, A_c,N = 640 000 mm2") {
   tables::HeadedInsertModel model = eu_rules().headed;
   model.en->k1_cracked.value = 7.2 * newton / (root(MPa) * power<3, 2>(mm));
   Trace trace = Trace::recording();

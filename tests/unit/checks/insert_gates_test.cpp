@@ -40,7 +40,7 @@ TEST_CASE("insert-kind: headed and rated are evaluated, any other kind is missin
   CHECK(finding_for("insert-kind", "A1", lift.facts()).result == Result::pass);
   lift.plan.inserts[0] = rated_insert_at("A1", 1.0 * m, 0.5 * m);
   CHECK(finding_for("insert-kind", "A1", lift.facts()).result == Result::pass);
-  for (const char* kind : {"loop-strand", "loop-bar", "plate", "threaded", "", "Headed"}) {
+  for (const char* kind : {"toggle", "bent-bar", "", "Headed"}) {
     CAPTURE(kind);
     lift.plan.inserts[0] = headed_insert_at("A1", 1.0 * m, 0.5 * m);
     lift.plan.inserts[0].kind = kind;
@@ -57,7 +57,7 @@ TEST_CASE("insert-kind: headed and rated are evaluated, any other kind is missin
 TEST_CASE("insert-kind: another kind with a rating is still HOLD until the plan calls it rated") {
   SlabLift lift;
   lift.plan.inserts[0] = rated_insert_at("A1", 1.0 * m, 0.5 * m);
-  lift.plan.inserts[0].kind = "loop-strand";
+  lift.plan.inserts[0].kind = "Rated";
   const StageFacts facts = lift.facts();
   CHECK(finding_for("insert-kind", "A1", facts).result == Result::missing);
   CHECK(finding_for("insert-rating", "A1", facts).result == Result::pass);  // held to its rating all the same

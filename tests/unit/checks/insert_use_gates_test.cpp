@@ -36,7 +36,8 @@ struct EdgeLift : SlabLift {
 }  // namespace
 
 TEST_CASE("bent-bar-eye: bar bent to an eye and toggles fail without a document, and are a note with one") {
-  for (const char* kind : {"bent-bar", "loop-bar", "toggle"}) {
+  for (const auto& [kind, evaluated] : {std::pair{"bent-bar", Result::missing}, {"loop-bar", Result::pass},
+                                        {"toggle", Result::missing}}) {
     CAPTURE(kind);
     SlabLift lift;
     lift.plan.inserts[0].kind = kind;
@@ -49,7 +50,7 @@ TEST_CASE("bent-bar-eye: bar bent to an eye and toggles fail without a document,
     const Finding allowed = finding_for("bent-bar-eye", "A1", lift.facts());
     CHECK(allowed.result == Result::note);
     CHECK(allowed.text.find("document 12") != std::string::npos);
-    CHECK(result_of("insert-kind", lift) == Result::missing);  // a document is no resistance
+    CHECK(result_of("insert-kind", lift) == evaluated);  // a document is no resistance
     CHECK(finding_for("bent-bar-eye", "A2", lift.facts()).result == Result::pass);
   }
 }

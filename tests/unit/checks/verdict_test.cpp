@@ -95,6 +95,8 @@ TEST_CASE("a complete set of findings has no gap, and is GO") {
 TEST_CASE("each rule that says nothing about its subjects leaves a gap for each of them, and HOLD") {
   SlabLift lift;
   add_rated_insert(lift);
+  lift.plan.inserts[1].kind = "loop-bar";
+  lift.plan.inserts[2].kind = "plate";
   // Through a sheave and a beam, so that every scope has a subject.
   plan::Rigging& rigging = lift.plan.riggings.front();
   rigging.sheaves = {{.id = "block", .weight = 0.2 * kN, .rated = 500.0 * kN, .inspected = {}, .place = {}}};

@@ -32,7 +32,7 @@ Keys keys(const Json& object) {
 
 TEST_CASE("the keys and their nesting are those of format 1, in this order") {
   const Json json = of(hand_made_report());
-  CHECK(keys(json) == Keys{"format", "program", "plan", "rules", "verdict", "piece", "strength", "stages", "unconfirmed",
+  CHECK(keys(json) == Keys{"format", "program", "plan", "rules", "verdict", "sign_off", "piece", "strength", "stages", "unconfirmed",
                            "not_checked", "cautions"});
   CHECK(keys(json["program"]) == Keys{"name", "version"});
   CHECK(keys(json["plan"]) == Keys{"file", "mark", "revision", "fingerprint"});

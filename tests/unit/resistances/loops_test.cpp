@@ -82,7 +82,7 @@ TEST_CASE("bond of strand: the lowest safe bond, in proportion below the strengt
   CHECK(bond_kN(strand(), facts(std::nextafter(20.0, 0.0))) <= bond_kN(strand(), facts(20.0)));
 }
 
-TEST_CASE("bond of strand: number, offset and hook multiply; what was not tested is not assessed") {
+TEST_CASE("bond of strand: number, offset and hook multiply, what was not tested is not assessed") {
   plan::Insert insert = strand();
   insert.loop->strands = 2;
   CHECK_FALSE(is_assessed(bond(insert, facts(20.0))));  // nobody says that they lie level
@@ -110,7 +110,7 @@ TEST_CASE("bond of strand: the engineer's own only with his document") {
   CHECK(bond_kN(insert, facts(20.0, LoopGrip::pin, true)) == Approx(1.5 * one_kN).epsilon(1e-12));
 }
 
-TEST_CASE("bond of bar: the lowest coefficient, root of the strength for the formulas; wire rope has none") {
+TEST_CASE("bond of bar: the lowest coefficient, root of the strength for the formulas, wire rope has none") {
   CHECK(bond_kN(bar(), facts(25.0)) == Approx(0.3 * 5.0 * M_PI * 15.0 * 800.0 / 1000.0).epsilon(1e-12));
   resistances::LoopFacts floored = facts(10.0);
   floored.formula = 4.0 * MPa;
@@ -206,7 +206,7 @@ TEST_CASE("grip of strand: a hook, or a pin at least as thick as in the tests") 
   }
 }
 
-TEST_CASE("bearing under a plate: coefficient, strength and area; nothing without them") {
+TEST_CASE("bearing under a plate: coefficient, strength and area, nothing without them") {
   const tables::PlateModel plates{.bearing = some(Ratio{0.85}),
                                   .punching = some(RootStress::from_value(220.0)),
                                   .thread_engagement = some(Ratio{1.5})};

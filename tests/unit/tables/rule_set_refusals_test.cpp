@@ -123,7 +123,7 @@ TEST_CASE("each model is one of its words") {
             "bound'"},
         Row{"us.maturity", "maturity", "refuse", "did you mean 'refused'?"},
         Row{"us.below_floor", "below_floor", "refused", "did you mean 'refuse'?"},
-        Row{"us.rating_scaling", "rating_scaling", "linear", "there are: 'proportional', 'square root'"}}) {
+        Row{"us.rating_scaling", "rating_scaling", "linear", "there are: 'proportional', 'square root', 'as declared'"}}) {
     const WrittenTables tables;
     set_field(tables, row.id, "value", "\"" + row.word + "\"");
     CHECK(tables.faults() == Texts{place_of_value(tables, row.id, "value") + ": '" + row.name +
