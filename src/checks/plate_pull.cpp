@@ -51,8 +51,8 @@ Finding plate_against(std::string_view id, const StageFacts& facts, std::size_t 
   trace.add([&] {
     return Step{.words = fmt::format("share of what is allowed: {} behind the factor on inserts, {}", id, pull->situation),
                 .result = {"u", *finding.utilization, "1"},
-                .formula = "F / (R / n_i)",
-                .given = {{"F", in(kN, pull->whole), "kN"}, {"R", in(kN, R), "kN"}, {"n_i", n.value.value(), "1"}},
+                .formula = "F_pull / (R / n_i)",
+                .given = {{"F_pull", in(kN, pull->whole), "kN"}, {"R", in(kN, R), "kN"}, {"n_i", n.value.value(), "1"}},
                 .clause = n.source.locator,
                 .sources = {n.source, facts.rules.headed.interaction_small.source}};
   });

@@ -60,8 +60,10 @@ void record(Group group, const GroupLayout& layout, const Eccentricity& e, const
               .result = mm_n("A_cN", f.A_cN),
               .clause = "EN 1992-4 7.2.1.4"};
     if (const auto shape = area_formula(group, layout, f.reach, f.A_cN)) {
-      step.formula = shape->formula;
-      step.given = {mm_n("c_1", shape->c[0]), mm_n("r", f.reach), mm_n("c_2", shape->c[1]),
+      step.formula = shape->formula;  // of ACI, whose r is another length: the reach of shear in EN
+      for (std::size_t at = 0; (at = step.formula.find(", r)", at)) != std::string::npos; at += 6)
+        step.formula.replace(at, 4, ", r_N)");
+      step.given = {mm_n("c_1", shape->c[0]), mm_n("r_N", f.reach), mm_n("c_2", shape->c[1]),
                     mm_n("c_3", shape->c[2]), mm_n("c_4", shape->c[3])};
     }
     return step;
