@@ -16,7 +16,7 @@ namespace firstpick::checks {
 
 namespace {
 
-Force asked_of(const StageFacts& facts, const Situation& situation, std::size_t carrier) {
+Force hanging_below(const StageFacts& facts, const Situation& situation, std::size_t carrier) {
   Force sum{};
   for (std::size_t i = 0; i < facts.rigging->legs.size(); ++i) {
     const plan::Leg& leg = facts.rigging->legs[i];
@@ -30,7 +30,7 @@ Force asked_of(const StageFacts& facts, const Situation& situation, std::size_t 
 }  // namespace
 
 std::vector<Finding> beam_overload(const StageFacts& facts, Trace& trace) {
-  constexpr CarrierRule rule{"beam-overload", "beam", "hangs below", asked_of};
+  constexpr CarrierRule rule{"beam-overload", "beam", "hangs below", hanging_below};
   std::vector<Finding> findings;
   if (!facts.rigging) return findings;
   for (std::size_t i = 0; i < facts.rigging->beams.size(); ++i) {

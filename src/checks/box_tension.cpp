@@ -28,7 +28,6 @@ namespace firstpick::checks {
 namespace {
 
 constexpr double even_about = 0.02, carry_alike = 0.05;
-const char* const state_a_check = "[piece] bending_check: name the engineer's own check of its bending";
 
 struct Lines {  // of picks
   Length pick{};           // from the outside of the box
@@ -51,7 +50,7 @@ Outcome<Lines> lines_of(const StageFacts& facts, const BoxShape& shape, const Si
     if (norm(force) == Force{}) continue;
     const Position off = insert->at - shape.middle;
     if (!(abs(off.z - 0.5 * shape.depth) <= 1.0 * mm))
-      return NotAssessed{fmt::format("{} does not sit in the top face of the box", insert->id), state_a_check};
+      return NotAssessed{fmt::format("{} does not sit in the top face of the box", insert->id), name_own_check};
     const std::size_t side = across(off) > Length{} ? 1 : 0;
     const double sign = side == 1 ? -1.0 : 1.0;
     const Length from_outside = 0.5 * shape.width - abs(across(off));
@@ -63,7 +62,7 @@ Outcome<Lines> lines_of(const StageFacts& facts, const BoxShape& shape, const Si
   const Force all = up[0] + up[1];
   if (!(all > Force{}) || count[0] == 0 || count[1] == 0 || !(abs(up[0] - up[1]) <= carry_alike * all) ||
       !(std::max(farthest[0], farthest[1]) - std::min(nearest[0], nearest[1]) <= even_about * shape.width))
-    return NotAssessed{"the picks are not in two lines along the barrel, even about its middle", state_a_check};
+    return NotAssessed{"the picks are not in two lines along the barrel, even about its middle", name_own_check};
   lines.pick = std::max(farthest[0], farthest[1]);
   lines.up = std::max(up[0], up[1]);
   lines.thrust = std::max({inward[0], inward[1], Force{}});
@@ -98,14 +97,14 @@ Found most_tension(const demands::BoxMoments& m, const BoxShape& shape, double r
 
 Outcome<BendingTension> box_tension(const StageFacts& facts) {
   const auto shape = box_shape(facts.body);
-  if (!shape) return NotAssessed{"the piece is not a box of even walls and slabs with a barrel right through", state_a_check};
+  if (!shape) return NotAssessed{"the piece is not a box of even walls and slabs with a barrel right through", name_own_check};
   demands::BoxFrame frame{.width = shape->width - shape->side,
                           .height = shape->depth - 0.5 * (shape->top + shape->bottom),
                           .top = shape->top, .bottom = shape->bottom, .side = shape->side};
   const Length B = frame.width, H = frame.height;
   if (!is_slender(*shape, facts.rules.cracking))
     return NotAssessed{fmt::format("a slab or wall of the box is thicker than 1/{:.3g} of its span",
-                                   facts.rules.cracking.line_slenderness.value.value()), state_a_check};
+                                   facts.rules.cracking.line_slenderness.value.value()), name_own_check};
   const Area around = B * (frame.top + frame.bottom) + 2.0 * H * frame.side;
   BendingTension worst;
   for (const Situation& situation : std::get<std::vector<Situation>>(facts.gear_situations)) {
@@ -116,7 +115,7 @@ Outcome<BendingTension> box_tension(const StageFacts& facts) {
     for (std::size_t i = 1; i < set.loads.size(); ++i) {
       const Position off = set.loads[i].at - shape->middle;
       if (!(std::max(abs(off.x), abs(off.y)) <= even_about * std::min(shape->width, shape->length)))
-        return NotAssessed{"a part or the grip of the form lies to one side of the box", state_a_check};
+        return NotAssessed{"a part or the grip of the form lies to one side of the box", name_own_check};
       others += set.loads[i].force;
     }
     const auto found = lines_of(facts, *shape, situation);

@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <exception>
 #include <limits>
-#include <set>
 
 #include <fmt/format.h>
 
@@ -12,6 +11,7 @@
 #include "checks/piece_model.hpp"
 #include "checks/rule.hpp"
 #include "checks/standing_texts.hpp"
+#include "checks/unconfirmed_values.hpp"
 #include "checks/verdict.hpp"
 #include "checks/worst_leg.hpp"
 #include "strength/evidence_age.hpp"
@@ -84,16 +84,6 @@ void tell_losses(const StageFacts& facts, StageReport& report) {
     constexpr double not_found = std::numeric_limits<double>::infinity();
     return a.use.value_or(not_found) > b.use.value_or(not_found);
   });
-}
-
-std::vector<Source> unconfirmed_in(const Trace& trace) {
-  std::vector<Source> found;
-  std::set<std::string> seen;
-  for (const Trace::Entry& entry : trace.steps())
-    for (const Source& source : entry.step.sources)
-      if (source.unconfirmed() && seen.insert(source.id).second) found.push_back(source);
-  std::ranges::sort(found, {}, &Source::id);
-  return found;
 }
 
 // A note of piece-cracking stands for what was not computed.

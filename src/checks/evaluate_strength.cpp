@@ -1,12 +1,12 @@
 #include "checks/evaluate_strength.hpp"
 
 #include <algorithm>
-#include <set>
 
 #include <fmt/format.h>
 
 #include "checks/standing_texts.hpp"
 #include "checks/strength_parts.hpp"
+#include "checks/unconfirmed_values.hpp"
 #include "strength/evidence_age.hpp"
 #include "strength/strength_at_lift.hpp"
 
@@ -63,15 +63,6 @@ StrengthNeeded judged(const StrengthQuestion::Lift& lift, const Outcome<Stress>&
     needed.remedy = "let the concrete gain strength and test again";
   }
   return needed;
-}
-
-std::vector<Source> unconfirmed_in(const Trace& trace) {
-  std::vector<Source> found;
-  std::set<std::string> seen;
-  for (const Trace::Entry& entry : trace.steps())
-    for (const Source& source : entry.step.sources)
-      if (source.unconfirmed() && seen.insert(source.id).second) found.push_back(source);
-  return found;
 }
 
 std::vector<std::string> cautions_for(const tables::RuleSet& rules) {

@@ -5,17 +5,12 @@
 
 #include <fmt/format.h>
 
+#include "checks/named.hpp"
 #include "plan/rigging_tree.hpp"
 
 namespace firstpick::checks {
 
 namespace {
-
-template <class Named>
-const Named* named(const std::vector<Named>& all, const std::string& id) {
-  const auto found = std::ranges::find(all, id, &Named::id);
-  return found == all.end() ? nullptr : &*found;
-}
 
 Outcome<Force> weight_of(const std::optional<Force>& weight, std::string_view kind, const std::string& id) {
   if (weight) return *weight;

@@ -18,7 +18,7 @@ namespace firstpick::checks {
 
 namespace {
 
-constexpr std::string_view id = "landing-stability";
+constexpr std::string_view landing_rule = "landing-stability";
 constexpr std::string_view lines_to_write = "[[stage]] landing = { on = \"flat\", level = true, legs_off = true }";
 
 Outcome<demands::Standing> standing_of(const StageFacts& facts) {
@@ -54,7 +54,7 @@ Finding tips(const StageFacts& facts, const demands::Standing& standing, Trace& 
                 .sources = {limit.source}};
   });
   const bool stands = standing.margin > Length{};
-  Finding finding = compared<Angle>(id, mark, Demand<Angle>{limit.value}, Resistance<Angle>{standing.tipping}, 1.0,
+  Finding finding = compared<Angle>(landing_rule, mark, Demand<Angle>{limit.value}, Resistance<Angle>{standing.tipping}, 1.0,
                                     "rule set " + facts.rules.id);
   if (stands && finding.result != Result::fail) return finding;
   finding.result = Result::fail;
@@ -72,11 +72,11 @@ Finding tips(const StageFacts& facts, const demands::Standing& standing, Trace& 
 std::vector<Finding> landing_stability(const StageFacts& facts, Trace& trace) {
   const std::string& mark = facts.plan.piece.mark;
   if (!facts.stage.landing)
-    return {missing(id, mark, "what the piece is set down on is not in the plan", std::string(lines_to_write))};
+    return {missing(landing_rule, mark, "what the piece is set down on is not in the plan", std::string(lines_to_write))};
   const plan::Landing& landing = *facts.stage.landing;
   const auto standing = standing_of(facts);
   Finding finding;
-  if (const auto* gap = std::get_if<NotAssessed>(&standing)) finding = missing(id, mark, gap->why, gap->remedy);
+  if (const auto* gap = std::get_if<NotAssessed>(&standing)) finding = missing(landing_rule, mark, gap->why, gap->remedy);
   else finding = tips(facts, std::get<demands::Standing>(standing), trace);
 
   if (is_held(landing) && finding.result != Result::pass) {

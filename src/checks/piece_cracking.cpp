@@ -23,7 +23,7 @@ namespace firstpick::checks {
 
 namespace {
 
-constexpr std::string_view id = "piece-cracking";
+constexpr std::string_view cracking_rule = "piece-cracking";
 constexpr double as_cast = 1.0 - 1e-9;  // of the cosine between up as cast and up in this stage
 
 constexpr std::string_view its_own_check = "[piece] bending_check: name the engineer's own check of its bending";
@@ -82,9 +82,9 @@ Outcome<BendingTension> tension_of(const StageFacts& facts, const ModelChoice& m
 Finding accepted_cracks(const StageFacts& facts) {
   const std::string& mark = facts.plan.piece.mark;
   if (!facts.plan.concrete.cracked.value_or(false))
-    return missing(id, mark, "the piece may crack, but its inserts are not said to sit in cracked concrete",
+    return missing(cracking_rule, mark, "the piece may crack, but its inserts are not said to sit in cracked concrete",
                    "[concrete] cracked = true, or may_crack = false");
-  return noted(id, mark,
+  return noted(cracking_rule, mark,
                "the engineer states that the piece may crack while it hangs: its bars must carry it, and are not "
                "checked here");
 }
@@ -93,7 +93,7 @@ constexpr std::string_view state_a_check =
     "[piece] model = \"line\" or \"panel\" where it is one, or bending_check: name the engineer's own check";
 
 Finding checked_by_engineer(const plan::Piece& piece) {
-  return noted(id, piece.mark, fmt::format("its bending is checked elsewhere, as the plan states: {}", piece.bending_check));
+  return noted(cracking_rule, piece.mark, fmt::format("its bending is checked elsewhere, as the plan states: {}", piece.bending_check));
 }
 
 // `why`: what stands against the model that its shape would have.
@@ -103,9 +103,9 @@ Finding not_computed(const StageFacts& facts, const std::string& why) {
   const Stockiness stocky = stockiness(facts.body, facts.rules.cracking);
   const std::string told_of = told(stocky, facts.rules.cracking, piece.units);
   if (stocky.is_stocky)
-    return noted(id, piece.mark,
+    return noted(cracking_rule, piece.mark,
                  fmt::format("passes as a small, stocky block, its bending is not computed{}: {}", why, told_of));
-  return missing(id, piece.mark,
+  return missing(cracking_rule, piece.mark,
                  fmt::format("its bending is not computed{}, and it is no small, stocky block: {}", why, told_of),
                  std::string(state_a_check));
 }
@@ -113,7 +113,7 @@ Finding not_computed(const StageFacts& facts, const std::string& why) {
 // A word in the plan is no way round a model that fits: a slab called a beam bends across, too.
 Finding called_what_it_is_not(const plan::Piece& piece) {
   if (is_stated(piece.bending_check)) return checked_by_engineer(piece);
-  return missing(id, piece.mark,
+  return missing(cracking_rule, piece.mark,
                  fmt::format("the plan calls it a {}, and by its shape it is none",
                              piece.model == plan::PieceModel::line ? "line" : "block"),
                  "[piece] model: leave it out, or bending_check: name the engineer's own check");
@@ -148,7 +148,7 @@ std::vector<Finding> piece_cracking(const StageFacts& facts, Trace& trace) {
                 .sources = {factor.source}};
   });
 
-  Finding finding = compared<Stress>(id, piece.mark, tension, rupture, factor.value.value(),
+  Finding finding = compared<Stress>(cracking_rule, piece.mark, tension, rupture, factor.value.value(),
                                      facts.rules.cracking.en ? "EN 1992-1-1 3.1.8" : "ACI 318-25 19.2.3.1");
   // A stated check stands in for what the models cannot judge; it mends neither a failure nor missing strength.
   if (std::holds_alternative<NotAssessed>(found) && is_assessed(facts.load) && is_assessed(facts.gear_situations) &&

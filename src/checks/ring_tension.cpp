@@ -22,14 +22,13 @@ namespace firstpick::checks {
 namespace {
 
 constexpr double beside_the_middle = 0.25;  // of the wall
-constexpr double even_within = 0.02;        // of the radius: parts and grip about the axis
-const char* const state_a_check = "[piece] bending_check: name the engineer's own check of its bending";
+constexpr double even_about_axis_within = 0.02;        // of the radius: parts and grip about the axis
 
 std::optional<NotAssessed> uneven(const BendingLoads& loads, const RingShape& shape) {
   for (std::size_t i = 1; i < loads.set.loads.size(); ++i) {
     const Position off = loads.set.loads[i].at - shape.middle;
-    if (!(std::hypot(in(m, off.x), in(m, off.y)) <= even_within * in(m, shape.outside)))
-      return NotAssessed{"a part or the grip of the form lies to one side of the ring", state_a_check};
+    if (!(std::hypot(in(m, off.x), in(m, off.y)) <= even_about_axis_within * in(m, shape.outside)))
+      return NotAssessed{"a part or the grip of the form lies to one side of the ring", name_own_check};
   }
   return {};
 }
@@ -49,7 +48,7 @@ Outcome<demands::Ring> loaded(const StageFacts& facts, const RingShape& shape, c
     const Position off = insert->at - shape.middle;
     const double x = in(m, off.x), y = in(m, off.y), r = std::hypot(x, y);
     if (!(std::abs(r - in(m, ring.radius)) <= beside_the_middle * in(m, ring.wall)))
-      return NotAssessed{fmt::format("{} does not pull at the middle of the ring's wall", insert->id), state_a_check};
+      return NotAssessed{fmt::format("{} does not pull at the middle of the ring's wall", insert->id), name_own_check};
     const double c = x / r, s = y / r;
     demands::RingForce at{.at = std::atan2(y, x) * radian, .up = force.z, .inward = -c * force.x - s * force.y,
                           .around = -s * force.x + c * force.y, .above_middle = insert->at.z - shape.middle.z};
@@ -70,10 +69,10 @@ Outcome<demands::Ring> loaded(const StageFacts& facts, const RingShape& shape, c
 
 Outcome<BendingTension> ring_tension(const StageFacts& facts) {
   const auto shape = ring_shape(facts.body);
-  if (!shape) return NotAssessed{"the piece is not a round ring of one section", state_a_check};
+  if (!shape) return NotAssessed{"the piece is not a round ring of one section", name_own_check};
   if (!is_slender(*shape, facts.rules.cracking))
     return NotAssessed{fmt::format("the wall of the ring is thicker than 1/{:.3g} of its radius",
-                                   facts.rules.cracking.line_slenderness.value.value()), state_a_check};
+                                   facts.rules.cracking.line_slenderness.value.value()), name_own_check};
   BendingTension worst;
   const UnitSystem units = facts.plan.piece.units;
   for (const Situation& situation : std::get<std::vector<Situation>>(facts.gear_situations)) {

@@ -33,4 +33,7 @@ std::optional<BoxShape> box_shape(const piece::Body& body);
 bool is_slender(const RingShape& ring, const tables::CrackingModel& limits);
 bool is_slender(const BoxShape& box, const tables::CrackingModel& limits);
 
+// What to write where the model does not hold.
+inline constexpr const char* name_own_check = "[piece] bending_check: name the engineer's own check of its bending";
+
 }  // namespace firstpick::checks

@@ -23,7 +23,7 @@ namespace firstpick::checks {
 
 namespace {
 
-constexpr std::string_view id = "scale-reading";
+constexpr std::string_view scale_rule = "scale-reading";
 
 struct OnTheHook {
   Force gear{};   // slings, beams and sheaves
@@ -51,7 +51,7 @@ Finding while_breaking_free(const StageFacts& facts, const plan::ScaleReading& s
                 .given = {{"R", in(kN, *scale.shows), "kN"}, {"G_not_counted", in(kN, pull - *scale.shows), "kN"}},
                 .clause = "statics"};
   });
-  Finding finding = compared<Force>(id, facts.plan.piece.mark, Demand<Force>{pull}, Resistance<Force>{hook.total()}, 1.0,
+  Finding finding = compared<Force>(scale_rule, facts.plan.piece.mark, Demand<Force>{pull}, Resistance<Force>{hook.total()}, 1.0,
                                     "pull not to exceed");
   if (finding.result == Result::fail) {
     const UnitSystem units = facts.plan.piece.units;
@@ -67,7 +67,7 @@ Finding as_it_hung(const StageFacts& facts, const plan::ScaleReading& scale, con
   const UnitSystem units = facts.plan.piece.units;
   const auto& load = std::get<loads::StageLoad>(facts.load);
   const auto least = loads::least_weight(facts.plan, facts.body);
-  if (const auto* gap = std::get_if<NotAssessed>(&least)) return missing(id, subject, gap->why, gap->remedy);
+  if (const auto* gap = std::get_if<NotAssessed>(&least)) return missing(scale_rule, subject, gap->why, gap->remedy);
   const Force gear = *scale.rigging ? on.gear : Force{}, block = *scale.block ? on.block : Force{};
   const Force parts = scale.attached.value_or(false) ? load.attached : Force{};
   const Force weighed = *scale.shows - gear - block - parts;
@@ -84,7 +84,7 @@ Finding as_it_hung(const StageFacts& facts, const plan::ScaleReading& scale, con
                 .sources = {facts.rules.scale_disagreement.source}};
   });
 
-  Finding finding = compared<Force>(id, subject, Demand<Force>{weighed}, Resistance<Force>{load.weight}, 1.0,
+  Finding finding = compared<Force>(scale_rule, subject, Demand<Force>{weighed}, Resistance<Force>{load.weight}, 1.0,
                                     "weight that the lift is checked for");
   if (finding.result == Result::missing) {
     finding.text = "the scale shows no more than the gear on it weighs";
@@ -114,15 +114,15 @@ Finding as_it_hung(const StageFacts& facts, const plan::ScaleReading& scale, con
 
 std::vector<Finding> scale_reading(const StageFacts& facts, Trace& trace) {
   const std::string& subject = facts.plan.piece.mark;
-  if (!facts.stage.scale_reading) return {passed(id, subject)};
+  if (!facts.stage.scale_reading) return {passed(scale_rule, subject)};
   const plan::ScaleReading& scale = *facts.stage.scale_reading;
-  if (const auto gap = what_is_not_said(facts, scale)) return {missing(id, subject, gap->why, gap->remedy)};
+  if (const auto gap = what_is_not_said(facts, scale)) return {missing(scale_rule, subject, gap->why, gap->remedy)};
   const auto cranes = cranes_of(facts);
   if (facts.stage.kind == plan::StageKind::turn || cranes.size() != 1)
-    return {missing(id, subject, "a reading of one scale says nothing of a piece that another crane or the ground helps to "
+    return {missing(scale_rule, subject, "a reading of one scale says nothing of a piece that another crane or the ground helps to "
                                  "carry", "a reading as the piece hangs on one crane")};
   const auto hook = hook_load(facts, cranes.front());
-  if (const auto* gap = std::get_if<NotAssessed>(&hook)) return {missing(id, subject, gap->why, gap->remedy)};
+  if (const auto* gap = std::get_if<NotAssessed>(&hook)) return {missing(scale_rule, subject, gap->why, gap->remedy)};
   const auto& load = std::get<HookLoad>(hook);
   const OnTheHook on{load.rigging + load.carriers, load.block};
   return {*scale.state == plan::ScaleState::breaking_free ? while_breaking_free(facts, scale, load, on, trace)

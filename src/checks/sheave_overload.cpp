@@ -13,7 +13,7 @@ namespace firstpick::checks {
 
 namespace {
 
-Force asked_of(const StageFacts& facts, const Situation& situation, std::size_t carrier) {
+Force pull_of_legs(const StageFacts& facts, const Situation& situation, std::size_t carrier) {
   Force sum{};
   for (std::size_t i = 0; i < facts.rigging->legs.size(); ++i) {
     const plan::Leg& leg = facts.rigging->legs[i];
@@ -26,7 +26,7 @@ Force asked_of(const StageFacts& facts, const Situation& situation, std::size_t 
 }  // namespace
 
 std::vector<Finding> sheave_overload(const StageFacts& facts, Trace& trace) {
-  constexpr CarrierRule rule{"sheave-overload", "sheave", "pulls", asked_of};
+  constexpr CarrierRule rule{"sheave-overload", "sheave", "pulls", pull_of_legs};
   std::vector<Finding> findings;
   if (!facts.rigging) return findings;
   for (std::size_t i = 0; i < facts.rigging->sheaves.size(); ++i) {

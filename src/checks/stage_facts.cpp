@@ -8,6 +8,7 @@
 #include "checks/cracked_inserts.hpp"
 #include "checks/hung_rigging.hpp"
 #include "checks/insert_modes.hpp"
+#include "checks/named.hpp"
 #include "checks/piece_bending.hpp"
 #include "demands/length_errors.hpp"
 #include "checks/standing.hpp"
@@ -17,12 +18,6 @@
 namespace firstpick::checks {
 
 namespace {
-
-template <class Named>
-const Named* named(const std::vector<Named>& all, const std::string& id) {
-  const auto found = std::ranges::find(all, id, &Named::id);
-  return found == all.end() ? nullptr : &*found;
-}
 
 // Legs that are not as long as drawn: every combination of long and short within the plan's tolerance.
 std::optional<NotAssessed> add_lengths(const plan::Rigging& rigging, const std::string& set,

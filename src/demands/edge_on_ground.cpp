@@ -9,7 +9,7 @@ namespace firstpick::demands {
 
 namespace {
 
-constexpr Length as_drawn = 1.0 * mm;
+constexpr Length drawn_within = 1.0 * mm;
 
 }  // namespace
 
@@ -19,7 +19,7 @@ std::optional<NotAssessed> edge_refusal(const piece::Body& body, const TurningFr
   // Of a piece with curved faces these are the corners of the box around it too: none of it lies lower.
   for (const Position& p : corners_of(body))
     for (const Direction& up : ends)
-      if (!(dot(up, p - frame.on_axis) >= -as_drawn))
+      if (!(dot(up, p - frame.on_axis) >= -drawn_within))
         return NotAssessed{"the piece reaches below the edge about which it is to turn", remedy};
 
   Length low = Length::from_value(INFINITY), high = -low;
@@ -28,11 +28,11 @@ std::optional<NotAssessed> edge_refusal(const piece::Body& body, const TurningFr
       for (const Position& p : ring) {
         const Position out = p - frame.on_axis;
         const Length s = dot(frame.along, out);
-        if (!(norm(out - frame.along * s) <= as_drawn)) continue;
+        if (!(norm(out - frame.along * s) <= drawn_within)) continue;
         low = std::min(low, s);
         high = std::max(high, s);
       }
-  if (!(low <= as_drawn) || !(high >= frame.reach - as_drawn))
+  if (!(low <= drawn_within) || !(high >= frame.reach - drawn_within))
     return NotAssessed{"the two points do not lie on an edge of the piece", remedy};
   return {};
 }

@@ -15,7 +15,7 @@ namespace firstpick::demands {
 
 namespace {
 
-constexpr double balanced_within = 1e-9;  // of the total load, of load x size, of the size
+constexpr double at_rest_within = 1e-9;  // of the total load, of load x size, of the size
 
 // A vector of space in the axes of the piece.
 Direction in_piece_axes(const Pose& piece, const Point& v) {
@@ -100,7 +100,7 @@ Outcome<Hanging> hang_bodies(const HungPiece& piece) {
   if (!(dot(hanging.up, upright) > -1e-6)) return rolled_over(piece, hanging);
 
   const Imbalance left = imbalance(piece, hanging);
-  if (!(left.force <= balanced_within && left.moment <= balanced_within && left.length <= balanced_within) ||
+  if (!(left.force <= at_rest_within && left.moment <= at_rest_within && left.length <= at_rest_within) ||
       left.a_leg_pushes)
     return NotAssessed{"the forces found on the hanging piece do not balance",
                        "check the legs for extreme numbers"};

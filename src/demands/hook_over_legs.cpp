@@ -12,7 +12,7 @@ namespace firstpick::demands {
 namespace {
 
 constexpr std::size_t most_legs = 16;
-constexpr double rounding = 1e-9;      // of a length; of the pull
+constexpr double meets_within = 1e-9;      // of a length; of the pull
 constexpr double carries = 1e-12;      // a smaller share is that of a set with fewer legs
 
 using Point = Vector<double>;          // metres
@@ -39,17 +39,17 @@ std::vector<Point> highest(std::span<const Ball> balls, const Point& up) {
   if (balls.size() == 2) {
     const Point across = up - dot(up, e) * e;
     const double length = norm(across);
-    if (!(length > rounding)) return {};
+    if (!(length > meets_within)) return {};
     return {centre + (std::sqrt(square) / length) * across};
   }
   const Point to_third = balls[2].centre - centre;
   const Point side = to_third - dot(to_third, e) * e;
   const double s = norm(side);
-  if (!(s > rounding * d)) return {};
+  if (!(s > meets_within * d)) return {};
   const Point f = (1.0 / s) * side;
   const double y = (square + dot(to_third, to_third) - balls[2].radius * balls[2].radius) / (2.0 * s);
   const double rest = square - y * y;
-  if (!(rest >= -rounding * square)) return {};
+  if (!(rest >= -meets_within * square)) return {};
   const Point g = std::sqrt(std::max(0.0, rest)) * cross(e, f);
   return {centre + y * f + g, centre + y * f - g};
 }
@@ -74,7 +74,7 @@ std::optional<std::array<double, 3>> balance(std::span<const Point> u, const Poi
     if (!(t[i] > carries)) return {};
     left = left - t[i] * u[i];
   }
-  if (!(norm(left) <= rounding)) return {};
+  if (!(norm(left) <= meets_within)) return {};
   return t;
 }
 
@@ -110,7 +110,7 @@ std::optional<Point> hook_of(std::span<const Ball> balls, const Point& up) {
     for (const std::size_t i : set) some.push_back(balls[i]);
     for (const Point& hook : highest(some, up)) {
       const bool reached = std::ranges::all_of(balls, [&](const Ball& ball) {
-        return norm(hook - ball.centre) <= ball.radius * (1.0 + rounding);
+        return norm(hook - ball.centre) <= ball.radius * (1.0 + meets_within);
       });
       if (reached && balance_at(hook, balls, set, up)) {
         found = hook;

@@ -13,11 +13,10 @@ namespace firstpick::demands {
 
 namespace {
 
-constexpr double balanced_within = 1e-4, turning_within = 2e-3;  // of the load, of load x size
+constexpr double loads_within = 1e-4, turning_within = 2e-3;  // of the load, of load x size
 constexpr int first_divisions = 14, most_refinements = 5;
 constexpr double finer = 0.7;             // each mesh from the one before
 
-PlatePoint point(const plan::PlanarPoint& p) { return {in(m, p.x), in(m, p.y)}; }
 
 struct Flat {  // the panel in newton and metre
   PlateShape shape;
@@ -61,15 +60,15 @@ void add_reading_points(Flat& flat, double patch_radius_m) {
 
 Flat flat(const Panel& panel) {
   Flat made;
-  for (const auto& p : panel.outer) made.shape.outer.push_back(point(p));
+  for (const auto& p : panel.outer) made.shape.outer.push_back(plate_point(p));
   for (const auto& hole : panel.holes) {
     PlateRing ring;
-    for (const auto& p : hole) ring.push_back(point(p));
+    for (const auto& p : hole) ring.push_back(plate_point(p));
     made.shape.holes.push_back(std::move(ring));
   }
   for (const PanelLoad& load : panel.loads)
     for (const PanelForce& force : load.forces) {
-      const PlatePoint p = point(force.at);
+      const PlatePoint p = plate_point(force.at);
       if (made.focus.empty() || !(distance_m(p, made.focus[made.focus_of(p)]) < 1e-6)) made.focus.push_back(p);
     }
   for (const PlatePoint& p : made.shape.outer) {
@@ -86,7 +85,7 @@ std::vector<PlateNodeLoad> node_loads(const PanelLoad& load, const Flat& flat, c
   std::vector<PlateNodeLoad> made;
   for (std::size_t i = 0; i < load.forces.size(); ++i) {
     const PanelForce& force = load.forces[i];
-    const int first = 3 * mesh.focus_nodes[flat.focus_of(point(force.at))];
+    const int first = 3 * mesh.focus_nodes[flat.focus_of(plate_point(force.at))];
     const double arm_m = in(m, force.above_middle);
     made.push_back({first, -in(newton, force.up)});
     made.push_back({first + 1, arm_m * in(newton, force.along_y)});
@@ -108,7 +107,7 @@ std::vector<MembraneNodeForce> membrane_forces(const PanelLoad& load, const Flat
   const auto add = [&](int node, double share, const PanelForce& force) {
     made.push_back({node, share * in(newton, force.along_x), share * in(newton, force.along_y)});
   };
-  for (const PanelForce& force : load.forces) add(mesh.focus_nodes[flat.focus_of(point(force.at))], 1.0, force);
+  for (const PanelForce& force : load.forces) add(mesh.focus_nodes[flat.focus_of(plate_point(force.at))], 1.0, force);
   if (load.edge)
     for (const EdgeShare& each : shares) add(each.node, each.share, *load.edge);
   return made;
@@ -140,7 +139,7 @@ Most read_membrane(const Panel& panel, const PanelLoad& load, const Flat& flat, 
   Most most;
   for (const PlatePoint& p : flat.reading) {
     const bool at_pick = std::ranges::any_of(load.forces, [&](const PanelForce& force) {
-      return force.is_pick && distance_m(point(force.at), p) < 2.0 * radius_m;
+      return force.is_pick && distance_m(plate_point(force.at), p) < 2.0 * radius_m;
     });
     if (at_pick) continue;
     if (const auto n = solution.patch_forces(p, radius_m))
@@ -156,7 +155,7 @@ Found read_moments(const Panel& panel, const PanelLoad& load, const Flat& flat, 
   Found found;
   std::vector<PlatePoint> picks;
   for (const PanelForce& force : load.forces)
-    if (force.is_pick) picks.push_back(point(force.at));
+    if (force.is_pick) picks.push_back(plate_point(force.at));
   for (const PlatePoint& node : flat.reading) {
     const bool near_pick = std::ranges::any_of(picks, [&](const PlatePoint& pick) {
       return std::abs(node.x_m - pick.x_m) <= 0.5 * across_x_m && std::abs(node.y_m - pick.y_m) <= 0.5 * across_y_m;
@@ -236,7 +235,7 @@ std::optional<NotAssessed> refusal(const Panel& panel, const Flat& flat) {
     const double off_y = sum.about_y - sum.down * flat.focus.front().y_m;
     if (panel.in_plane && !(std::hypot(sum.along_x, sum.along_y) <= turning_within * sum.size))
       return NotAssessed{"the forces along the panel do not balance", {}};
-    if (!(std::abs(sum.down) <= balanced_within * sum.size && std::abs(off_x) <= most_turning &&
+    if (!(std::abs(sum.down) <= loads_within * sum.size && std::abs(off_x) <= most_turning &&
           std::abs(off_y) <= most_turning))
       return NotAssessed{"the forces on the panel do not balance", {}};
   }
@@ -294,7 +293,7 @@ class MeshedPanel {
   std::optional<std::vector<EdgeShare>> shares(const PanelLoad& load, const PlateMesh& mesh) const {
     if (!load.edge) return std::vector<EdgeShare>{};
     if (!panel_.edge) return {};
-    return edge_shares(mesh, flat_.shape, {point((*panel_.edge)[0]), point((*panel_.edge)[1])}, point(load.edge->at));
+    return edge_shares(mesh, flat_.shape, {plate_point((*panel_.edge)[0]), plate_point((*panel_.edge)[1])}, plate_point(load.edge->at));
   }
   static PlateProblem plate_of(const Panel& panel, const PlateMesh& mesh) {
     PlateProblem posed;

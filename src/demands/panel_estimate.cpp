@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "demands/panel_supports.hpp"
 #include "demands/plate_solve.hpp"
 
 namespace firstpick::demands {
@@ -11,24 +12,6 @@ namespace {
 
 constexpr double divisions = 12.0, longest_divisions = 40.0;  // of the lesser side; of the greater, at most
 constexpr int strip_points = 16;
-
-PlatePoint point(const plan::PlanarPoint& p) { return {in(m, p.x), in(m, p.y)}; }
-
-// Any three nodes far apart: the forces balance, so they carry nothing.
-std::vector<int> holding_nodes(const PlateMesh& mesh) {
-  const auto most = [&](auto value) {
-    const auto best = std::ranges::max_element(mesh.nodes, {}, value);
-    return static_cast<int>(best - mesh.nodes.begin());
-  };
-  const int a = most([](const PlatePoint& p) { return -p.x_m - p.y_m; });
-  const PlatePoint at_a = mesh.nodes[static_cast<std::size_t>(a)];
-  const int b = most([&](const PlatePoint& p) { return distance_m(p, at_a); });
-  const PlatePoint at_b = mesh.nodes[static_cast<std::size_t>(b)];
-  const int c = most([&](const PlatePoint& p) {
-    return std::abs((at_b.x_m - at_a.x_m) * (p.y_m - at_a.y_m) - (at_b.y_m - at_a.y_m) * (p.x_m - at_a.x_m));
-  });
-  return {3 * a, 3 * b, 3 * c};
-}
 
 PanelMoment moment(double value, const PlatePoint& p) {
   return {PlateMoment::from_value(value), {p.x_m * m, p.y_m * m}};
@@ -44,7 +27,7 @@ struct PanelEstimate::Parts {
   std::optional<std::vector<PlateNodeLoad>> node_loads(const PanelLoad& load) const {
     std::vector<PlateNodeLoad> made;
     for (const PanelForce& force : load.forces) {
-      const auto shares = solver->shares(point(force.at));
+      const auto shares = solver->shares(plate_point(force.at));
       if (!shares) return {};
       const double arm_m = in(m, force.above_middle);
       for (const PlateShare& corner : *shares) {
@@ -79,7 +62,7 @@ struct PanelEstimate::Parts {
     };
     std::vector<PlatePoint> picks;
     for (const PanelForce& force : load.forces)
-      if (force.is_pick) picks.push_back(point(force.at));
+      if (force.is_pick) picks.push_back(plate_point(force.at));
     for (const PlatePoint& p : reading) {
       bool at_pick = false, near_pick = false;
       for (const PlatePoint& pick : picks) {
@@ -109,10 +92,10 @@ PanelEstimate::~PanelEstimate() = default;
 
 std::shared_ptr<const PanelEstimate> PanelEstimate::of(const Panel& panel) {
   PlateShape shape;
-  for (const auto& p : panel.outer) shape.outer.push_back(point(p));
+  for (const auto& p : panel.outer) shape.outer.push_back(plate_point(p));
   for (const auto& hole : panel.holes) {
     shape.holes.emplace_back();
-    for (const auto& p : hole) shape.holes.back().push_back(point(p));
+    for (const auto& p : hole) shape.holes.back().push_back(plate_point(p));
   }
   if (shape.outer.size() < 3) return nullptr;
   const auto [low_x, high_x] = std::ranges::minmax_element(shape.outer, {}, &PlatePoint::x_m);

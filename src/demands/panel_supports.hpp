@@ -13,8 +13,11 @@
 #include <vector>
 
 #include "demands/plate_mesh.hpp"
+#include "plan/plan.hpp"
 
 namespace firstpick::demands {
+
+inline PlatePoint plate_point(const plan::PlanarPoint& p) { return {in(m, p.x), in(m, p.y)}; }
 
 struct EdgeShare {
   int node = 0;       // of the mesh

@@ -12,7 +12,7 @@ namespace {
 
 constexpr int parts = 2880;               // of the whole ring, an eighth of a degree
 constexpr double lopsided_within = 0.02;  // of the weight
-constexpr double level_within = 0.02;     // level forces that do not balance, of the load
+constexpr double level_forces_within = 0.02;     // level forces that do not balance, of the load
 
 struct At {  // what acts on one section, newton and metre
   double a = 0.0;
@@ -121,7 +121,7 @@ Outcome<RingState> ring_state(const Ring& ring) {
   if (!(std::hypot(w_c, w_s) <= lopsided_within * w))
     return NotAssessed{"the picks of the ring do not stand evenly about its axis",
                        "picks at even distances round the ring"};
-  if (!(std::hypot(x, y) <= level_within * up) || !(turn <= level_within * up * R))
+  if (!(std::hypot(x, y) <= level_forces_within * up) || !(turn <= level_forces_within * up * R))
     return NotAssessed{"the legs pull the ring aside or round", "legs that run towards the axis of the ring"};
   const auto count = static_cast<double>(loads.size());
   for (Load& load : loads) load.x -= x / count, load.y -= y / count;

@@ -13,9 +13,9 @@ namespace firstpick::demands {
 namespace {
 
 using plan::PlanarPoint;
-using Ring = std::vector<PlanarPoint>;
+using Outline = std::vector<PlanarPoint>;
 
-constexpr double rounding = 1e-9;         // of a side
+constexpr double on_a_side_within = 1e-9;         // of a side
 constexpr double nearly_parallel = 1e-3;  // sine of the angle between two bearers
 
 Area cross_of(const PlanarPoint& a, const PlanarPoint& b) { return a.x * b.y - a.y * b.x; }
@@ -26,9 +26,9 @@ PlanarPoint between(const PlanarPoint& a, const PlanarPoint& b, double t) {
 Length length_of(const PlanarPoint& p) { return root(p.x * p.x + p.y * p.y); }
 
 // Even-odd over all rings: inside an outline and in no opening.
-bool stands_on(const std::vector<Ring>& rings, const PlanarPoint& p) {
+bool stands_on(const std::vector<Outline>& rings, const PlanarPoint& p) {
   bool inside = false;
-  for (const Ring& ring : rings)
+  for (const Outline& ring : rings)
     for (std::size_t i = 0, j = ring.size() - 1; i < ring.size(); j = i++) {
       const PlanarPoint &a = ring[i], &b = ring[j];
       if ((a.y > p.y) == (b.y > p.y)) continue;
@@ -38,7 +38,7 @@ bool stands_on(const std::vector<Ring>& rings, const PlanarPoint& p) {
 }
 
 // The bearing face of a bearer, counter-clockwise or clockwise, on the ground.
-Ring face_of(const BasePlane& base, const plan::Bearer& bearer) {
+Outline face_of(const BasePlane& base, const plan::Bearer& bearer) {
   const PlanarPoint a = base.foot((*bearer.along)[0]), b = base.foot((*bearer.along)[1]);
   const PlanarPoint along = b - a;
   const double half = (0.5 * bearer.width / length_of(along)).value();
@@ -47,11 +47,11 @@ Ring face_of(const BasePlane& base, const plan::Bearer& bearer) {
 }
 
 // Corner points of where a bearer meets the faces above it: enough for the hull of all of it.
-Ring contact(const std::vector<Ring>& rings, const Ring& bearer) {
-  Ring points;
+Outline contact(const std::vector<Outline>& rings, const Outline& bearer) {
+  Outline points;
   for (const PlanarPoint& corner : bearer)
     if (stands_on(rings, corner)) points.push_back(corner);
-  for (const Ring& ring : rings)
+  for (const Outline& ring : rings)
     for (std::size_t i = 0, j = ring.size() - 1; i < ring.size(); j = i++) {
       if (stands_on({bearer}, ring[i])) points.push_back(ring[i]);
       for (std::size_t k = 0, l = bearer.size() - 1; k < bearer.size(); l = k++) {
@@ -59,7 +59,7 @@ Ring contact(const std::vector<Ring>& rings, const Ring& bearer) {
         const Area parallel = cross_of(r, s);
         if (parallel == Area{}) continue;
         const double t = (cross_of(d, s) / parallel).value(), w = (cross_of(d, r) / parallel).value();
-        const auto on = [](double along) { return along >= -rounding && along <= 1.0 + rounding; };
+        const auto on = [](double along) { return along >= -on_a_side_within && along <= 1.0 + on_a_side_within; };
         if (on(t) && on(w)) points.push_back(between(ring[j], ring[i], t));
       }
     }
@@ -67,7 +67,7 @@ Ring contact(const std::vector<Ring>& rings, const Ring& bearer) {
 }
 
 // From the sides of the hull to the foot, inwards; zero on anything that is no area.
-Length margin_in(const Ring& hull, const PlanarPoint& foot) {
+Length margin_in(const Outline& hull, const PlanarPoint& foot) {
   Length least = Length::from_value(INFINITY);
   for (std::size_t i = 0, j = hull.size() - 1; i < hull.size(); j = i++) {
     const PlanarPoint side = hull[i] - hull[j];
@@ -97,23 +97,23 @@ Outcome<Standing> set_down(const piece::Body& body, const std::vector<plan::Bear
   if (const auto* gap = std::get_if<NotAssessed>(&plane)) return *gap;
   const auto& base = std::get<BasePlane>(plane);
 
-  Ring points;
+  Outline points;
   if (bearers.empty())
-    for (const Ring& ring : base.rings) points.insert(points.end(), ring.begin(), ring.end());
+    for (const Outline& ring : base.rings) points.insert(points.end(), ring.begin(), ring.end());
   for (std::size_t i = 0; i < bearers.size(); ++i) {
     if (!bearers[i].along)
       return NotAssessed{fmt::format("the ends of bearer {} are not known", i + 1), "along = [ [x, y, z], [x, y, z] ]"};
     if (!(length_of(base.foot((*bearers[i].along)[1]) - base.foot((*bearers[i].along)[0])) > 1.0 * mm))
       return NotAssessed{fmt::format("bearer {} stands on its end as the piece is set down", i + 1),
                          "the ends of each bearer, level, in the axes of the piece"};
-    const Ring here = contact(base.rings, face_of(base, bearers[i]));
+    const Outline here = contact(base.rings, face_of(base, bearers[i]));
     if (here.empty())
       return NotAssessed{fmt::format("bearer {} is not under the piece", i + 1),
                          "the place of each bearer in the axes of the piece"};
     points.insert(points.end(), here.begin(), here.end());
   }
 
-  const Ring hull = convex_hull(std::move(points));
+  const Outline hull = convex_hull(std::move(points));
   const PlanarPoint foot = base.foot(centre);
   Standing standing;
   standing.height = dot(up, centre) - base.level;

@@ -18,7 +18,7 @@ namespace firstpick::demands {
 
 namespace {
 
-constexpr double rounding = 1e-9;  // of the load, of the size
+constexpr double slack_within = 1e-9;  // of the load, of the size
 
 // Each sharing of the main legs with each of the tail legs.
 std::vector<Sharing> together(const std::vector<Sharing>& main, const std::vector<Sharing>& tail) {
@@ -54,7 +54,7 @@ Outcome<TurnPose> turn_between_hooks(const TurnedPiece& piece, Angle angle) {
     return NotAssessed{"the two hooks stand over each other, or have changed sides: their shares are not known",
                        "end the turn before, or picks farther apart"};
   double share = (x / span).value();
-  if (!(share >= -rounding) || !(share <= 1.0 + rounding))
+  if (!(share >= -slack_within) || !(share <= 1.0 + slack_within))
     return NotAssessed{share > 1.0 ? "the tail hook goes slack: the piece swings on the main hook"
                                    : "the main hook goes slack: the piece swings on the tail hook",
                        "end the turn before, or picks on both sides of the centre of gravity"};
@@ -66,7 +66,7 @@ Outcome<TurnPose> turn_between_hooks(const TurnedPiece& piece, Angle angle) {
   const Length aside = abs(dot(frame.along, centre.at - beside)), depth = dot(pose.up, beside - centre.at);
   if (!(depth > Length{}))
     return NotAssessed{"the centre of gravity lies above the hooks: the piece would roll", "longer legs"};
-  if (aside > rounding * centre.size) pose.sideways = std::atan2(in(m, aside), in(m, depth)) * radian;
+  if (aside > slack_within * centre.size) pose.sideways = std::atan2(in(m, aside), in(m, depth)) * radian;
   pose.sharings = together(pulled_legs(piece.legs, main, pose.main_pull, pose.up),
                            pulled_legs(piece.tail_legs, tail, pose.tail_pull, pose.up));
   return pose;

@@ -11,7 +11,7 @@ namespace firstpick::demands {
 
 namespace {
 
-constexpr double level_within = 1e-6;  // of the size
+constexpr double in_line_within = 1e-6;  // of the size
 
 double along(const Position& p, const Direction& d, Length size) {
   return (d.x * p.x + d.y * p.y + d.z * p.z) / size;
@@ -32,7 +32,7 @@ double height_of_picks(const HungPiece& piece, const Hanging& hanging, const Dir
     for (const Position& b : taut)
       if (norm(b - a) > norm(line)) one = a, line = b - a;
   const Position level = line - up * (along(line, up, centre.size) * centre.size);
-  if (!(norm(level) > level_within * centre.size)) return along(one + 0.5 * line, up, centre.size);
+  if (!(norm(level) > in_line_within * centre.size)) return along(one + 0.5 * line, up, centre.size);
   const double to_centre = -dot(one, level) / dot(level, level);
   return along(one + to_centre * line, up, centre.size);
 }
@@ -52,10 +52,10 @@ NotAssessed would_move(const HungPiece& piece, const Hanging& hanging) {
         "enough below the picks to stop them",
         "legs that are not equalised, or longer ones"};
   const double height = height_of_picks(piece, hanging, hanging.up);
-  if (height < -level_within)
+  if (height < -in_line_within)
     return {"the piece would roll: its centre of gravity is above the picks",
             "inserts well above the centre of gravity, or a third leg off the line of the others"};
-  if (height < level_within)
+  if (height < in_line_within)
     return {"the piece would roll: its centre of gravity is level with the picks, and nothing brings it back",
             "inserts well above the centre of gravity, or a third leg off the line of the others"};
   return {"the piece would not hang still: it can move without lifting its weight",

@@ -13,10 +13,10 @@ constexpr long long longest_shift_s = 24 * 3600;  // a longer one is a wrong dat
 const Duration stale_unless_stated = 5.0 * minute;
 const Duration stale_at_most = 1.0 * hour;  // nobody lifts by a page of an hour ago
 
-const Section& part(std::string_view path) { return section(path, shift_file_sections()); }
+const Section& of_shift_file(std::string_view path) { return section(path, shift_file_sections()); }
 
 ShiftPiece read_piece_line(const toml::table& table, Reading& reading) {
-  Fields in(table, part("piece"), reading);
+  Fields in(table, of_shift_file("piece"), reading);
   ShiftPiece piece{.plan = in.line("plan"),
                    .pour = in.line("pour"),
                    .count = in.whole("count").value_or(0),
@@ -70,7 +70,7 @@ void check_length(const Shift& shift, Fields& in, Reading& reading) {
 }
 
 Shift read_shift(const std::string& file, const toml::table& table, Reading& reading) {
-  Fields in(table, part(""), reading);
+  Fields in(table, of_shift_file(""), reading);
   Shift shift{.file = file};
   in.format("format");
   shift.plant = in.line("plant");

@@ -7,21 +7,21 @@
 namespace firstpick::plan {
 namespace {
 
-const Section& part(std::string_view path) { return section(path, strength_file_sections()); }
+const Section& of_strength_file(std::string_view path) { return section(path, strength_file_sections()); }
 
 RequiredStrength read_required(const toml::table& table, Reading& reading) {
-  Fields in(table, part("required"), reading);
+  Fields in(table, of_strength_file("required"), reading);
   return {.strength = in.quantity<Stress>("strength").value_or(Stress{}), .at = in.moment("at"),
           .place = in.place()};
 }
 
 TemperatureLogFile read_log(const toml::table& table, Reading& reading) {
-  Fields in(table, part("temperature_log"), reading);
+  Fields in(table, of_strength_file("temperature_log"), reading);
   return {.file = in.line("file"), .sensor = in.line("sensor"), .cast = in.moment("cast"), .place = in.place()};
 }
 
 Companion read_companion(const toml::table& table, Reading& reading) {
-  Fields in(table, part("calibration.companion"), reading);
+  Fields in(table, of_strength_file("calibration.companion"), reading);
   return {.tested = in.moment("tested"),
           .results = in.quantities<Stress>("results"),
           .specimen = in.specimen("specimen"),
@@ -30,7 +30,7 @@ Companion read_companion(const toml::table& table, Reading& reading) {
 }
 
 Calibration read_calibration(const toml::table& table, Reading& reading) {
-  Fields in(table, part("calibration"), reading);
+  Fields in(table, of_strength_file("calibration"), reading);
   Calibration calibration{
       .mix = in.line("mix"),
       .file = in.line("file"),
@@ -48,7 +48,7 @@ Calibration read_calibration(const toml::table& table, Reading& reading) {
 }
 
 Growth read_growth(const toml::table& table, Reading& reading) {
-  Fields in(table, part("growth"), reading);
+  Fields in(table, of_strength_file("growth"), reading);
   return {.curve = in.word("curve"),
           .strength_at_28_days = in.quantity<Stress>("strength_at_28_days"),
           .temperature = in.quantity<Temperature>("temperature"),
@@ -56,19 +56,19 @@ Growth read_growth(const toml::table& table, Reading& reading) {
 }
 
 Season read_season(const toml::table& table, Reading& reading) {
-  Fields in(table, part("season"), reading);
+  Fields in(table, of_strength_file("season"), reading);
   return {.file = in.line("file"), .specified = in.quantity<Stress>("specified"), .place = in.place()};
 }
 
 StrengthFile read_parts(const std::string& name, const toml::table& table, Reading& reading) {
-  Fields in(table, part(""), reading);
+  Fields in(table, of_strength_file(""), reading);
   StrengthFile file{.file = name};
   in.format("format");
   file.rules = in.word("rules");
   file.mark = in.line("mark");
   file.units = in.choice<UnitSystem>("units", unit_system_words).value_or(UnitSystem::si);
   if (const toml::table* evidence = in.inside("evidence")) {
-    file.evidence = read_evidence(*evidence, part("evidence"), reading);
+    file.evidence = read_evidence(*evidence, of_strength_file("evidence"), reading);
     file.evidence->section = "[evidence]";
   }
   if (const toml::table* required = in.inside("required")) file.required = read_required(*required, reading);

@@ -22,14 +22,14 @@ namespace firstpick::resistances {
 
 namespace {
 
-struct Point_m {
+struct AlongUp_m {
   double x, y;
 };
 
 constexpr double none = std::numeric_limits<double>::infinity();
 constexpr double within_45_deg = 0.70710678118654752 - 1e-9;  // an edge at exactly 45 deg counts both ways
 
-double squared_distance_m2(Point_m p, Point_m q) {  // from the origin to the nearest point of the segment
+double squared_distance_m2(AlongUp_m p, AlongUp_m q) {  // from the origin to the nearest point of the segment
   const double dx = q.x - p.x, dy = q.y - p.y, length2 = dx * dx + dy * dy;
   const double t = length2 > 0.0 ? std::clamp(-(p.x * dx + p.y * dy) / length2, 0.0, 1.0) : 0.0;
   const double x = p.x + t * dx, y = p.y + t * dy;
@@ -37,18 +37,18 @@ double squared_distance_m2(Point_m p, Point_m q) {  // from the origin to the ne
 }
 
 // The part of the segment on the side where a x + b y >= 0; empty: false.
-bool keep_side(Point_m& p, Point_m& q, double a, double b) {
+bool keep_side(AlongUp_m& p, AlongUp_m& q, double a, double b) {
   const double at_p = a * p.x + b * p.y, at_q = a * q.x + b * q.y;
   if (!(at_p >= 0.0 || at_q >= 0.0)) return false;
   if (at_p >= 0.0 && at_q >= 0.0) return true;
   const double t = at_p / (at_p - at_q);
-  const Point_m crossing{p.x + t * (q.x - p.x), p.y + t * (q.y - p.y)};
+  const AlongUp_m crossing{p.x + t * (q.x - p.x), p.y + t * (q.y - p.y)};
   (at_p < 0.0 ? p : q) = crossing;
   return true;
 }
 
 // In axes turned so that the direction is +x: how far the segment is, squared, as an edge of that direction.
-double squared_distance_ahead_m2(Point_m p, Point_m q, bool faces_that_way) {
+double squared_distance_ahead_m2(AlongUp_m p, AlongUp_m q, bool faces_that_way) {
   double found = none;
   if (p.y * q.y <= 0.0) {  // straight ahead
     const double x = p.y == q.y ? std::min(p.x, q.x) : p.x + (q.x - p.x) * (p.y / (p.y - q.y));
@@ -71,7 +71,7 @@ struct Nearest {  // squared distances
     for (std::size_t i = 0; i < ring.size(); ++i) {
       const auto& from = ring[i];
       const auto& to = ring[i + 1 == ring.size() ? 0 : i + 1];
-      const Point_m p{in(m, from.x), in(m, from.y)}, q{in(m, to.x), in(m, to.y)};
+      const AlongUp_m p{in(m, from.x), in(m, from.y)}, q{in(m, to.x), in(m, to.y)};
       finite = finite && std::isfinite(p.x) && std::isfinite(p.y);
       const double dx = q.x - p.x, dy = q.y - p.y, long_enough = within_45_deg * std::sqrt(dx * dx + dy * dy);
       if (long_enough == 0.0) continue;
@@ -80,8 +80,8 @@ struct Nearest {  // squared distances
         turns_right += p.y > 0.0 ? -1 : 1;
 
       const auto& [u_x, u_y, v_x, v_y] = turn;
-      const Point_m pt{p.x * u_x + p.y * u_y, p.x * v_x + p.y * v_y};
-      const Point_m qt{q.x * u_x + q.y * u_y, q.x * v_x + q.y * v_y};
+      const AlongUp_m pt{p.x * u_x + p.y * u_y, p.x * v_x + p.y * v_y};
+      const AlongUp_m qt{q.x * u_x + q.y * u_y, q.x * v_x + q.y * v_y};
       const double n_u = dy * u_x - dx * u_y, n_v = dy * v_x - dx * v_y;  // times the length of the segment
       c_m2[0] = std::min(c_m2[0], squared_distance_ahead_m2(pt, qt, n_u >= long_enough));
       c_m2[1] =

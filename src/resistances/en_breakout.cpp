@@ -25,13 +25,13 @@ namespace firstpick::resistances {
 
 namespace {
 
-struct Factors {
+struct ConeFactors {
   Length reach;  // c_cr,N
   Area A_cN, A0_cN;
   Ratio psi_s, psi_re, psi_ec;
 };
 
-Factors factors(const HeadedInsert& insert, const GroupLayout& layout, const Eccentricity& e, Length reach, Area A_cN,
+ConeFactors factors(const HeadedInsert& insert, const GroupLayout& layout, const Eccentricity& e, Length reach, Area A_cN,
                 const tables::En1992HeadedModel& en) {
   const Length c = layout.edges.nearest;
   const Ratio near_edge = en.psi_s_base.value + en.psi_s_slope.value * (c / reach);
@@ -43,7 +43,7 @@ Factors factors(const HeadedInsert& insert, const GroupLayout& layout, const Ecc
           .psi_ec = 1.0 / ((1.0 + abs(e.u) / reach) * (1.0 + abs(e.v) / reach))};
 }
 
-void record(Group group, const GroupLayout& layout, const Eccentricity& e, const Factors& f, Length depth,
+void record(Group group, const GroupLayout& layout, const Eccentricity& e, const ConeFactors& f, Length depth,
             const tables::HeadedInsertModel& model, Trace& trace) {
   const tables::En1992HeadedModel& en = *model.en;
   trace.add([&] {
@@ -133,7 +133,7 @@ Outcome<Resistance<Force>> en_breakout(Group group, ProjectedAreas& areas, const
   const Outcome<Area>& area = areas.area(group, reach);
   if (const auto* why = std::get_if<NotAssessed>(&area)) return *why;
 
-  const Factors f = factors(insert, layout, eccentricity, reach, std::get<Area>(area), *model.en);
+  const ConeFactors f = factors(insert, layout, eccentricity, reach, std::get<Area>(area), *model.en);
   record(group, layout, eccentricity, f, depth, model, trace);
   const bool cracked = std::ranges::any_of(group, &HeadedInsert::cracked);
   const Force N0 = en_basic_cone(depth, cracked, f_ck, *model.en, trace);

@@ -22,7 +22,6 @@ namespace firstpick::resistances {
 
 namespace {
 
-constexpr double pi = M_PI;
 
 struct Bond {
   Stress stress;  // on failure
@@ -96,14 +95,14 @@ Outcome<Resistance<Force>> loop_leg_bond(const plan::Insert& insert, const LoopF
   const auto times = strand ? strand_multiplier(insert, facts.grip, model, trace) : Outcome<Ratio>{Ratio{1.0}};
   if (const auto* gap = std::get_if<NotAssessed>(&times)) return *gap;
   const Ratio k = std::get<Ratio>(times);
-  const Force R = bond.stress * (pi * d) * l * k;
+  const Force R = bond.stress * (M_PI * d) * l * k;
   if (!is_usable(R))
     return NotAssessed{fmt::format("the bond of loop {} is not described by numbers above zero", insert.id), {}};
   trace.add([&] {
     return Step{.words = fmt::format("bond of one leg of loop {}", insert.id),
                 .result = {"R", in(kN, R), "kN"},
                 .formula = "f_b * pi * d * l * k / 1000",
-                .given = {{"f_b", in(MPa, bond.stress), "MPa"}, {"pi", pi, "1"}, {"d", in(mm, d), "mm"},
+                .given = {{"f_b", in(MPa, bond.stress), "MPa"}, {"pi", M_PI, "1"}, {"d", in(mm, d), "mm"},
                           {"l", in(mm, l), "mm"}, {"k", k.value(), "1"}},
                 .clause = "uniform bond over the surface of the leg"};
   });

@@ -16,13 +16,13 @@ namespace firstpick::resistances {
 
 namespace {
 
-struct Factors {
+struct StrandFactors {
   Ratio m_n{1.0}, k_o{1.0}, k_h{1.0};
   std::vector<Source> sources{};
 };
 
-Outcome<Factors> of_strands(const plan::Insert& insert, const plan::Loop& loop, const tables::LoopModel& model) {
-  Factors f;
+Outcome<StrandFactors> of_strands(const plan::Insert& insert, const plan::Loop& loop, const tables::LoopModel& model) {
+  StrandFactors f;
   if (*loop.strands == 1) return f;
   const auto many = model.strands.find(*loop.strands);
   if (many == model.strands.end())
@@ -55,7 +55,7 @@ Outcome<Ratio> strand_multiplier(const plan::Insert& insert, LoopGrip grip, cons
                        "[[insert]] loop = { strands = 1 }"};
   auto factors = of_strands(insert, loop, model);
   if (const auto* gap = std::get_if<NotAssessed>(&factors)) return *gap;
-  Factors& f = std::get<Factors>(factors);
+  StrandFactors& f = std::get<StrandFactors>(factors);
   if (grip == LoopGrip::hook) {
     f.k_h = model.hook_factor.value;
     f.sources.push_back(model.hook_factor.source);

@@ -23,7 +23,7 @@ namespace firstpick::resistances {
 
 namespace {
 
-struct Factors {
+struct EdgeFactors {
   Length c_a1, reach, depth;  // c_a1 to calculate with; 1.5 c_a1; min(1.5 c_a1, h_a)
   std::array<Length, 2> sides;
   Length c_a2;
@@ -31,7 +31,7 @@ struct Factors {
   Ratio psi_ec, psi_ed, psi_h;
 };
 
-Factors factors(const ShearEdge& edge, Length c_a1, const tables::HeadedInsertModel& model) {
+EdgeFactors factors(const ShearEdge& edge, Length c_a1, const tables::HeadedInsertModel& model) {
   const Length reach = model.shear_extent.value * c_a1;
   const Length depth = std::min(reach, edge.h_a);
   const std::array<Length, 2> sides{std::min(reach, edge.c_a2[0]), std::min(reach, edge.c_a2[1])};
@@ -49,7 +49,7 @@ Factors factors(const ShearEdge& edge, Length c_a1, const tables::HeadedInsertMo
           .psi_h = edge.h_a >= reach ? Ratio{1.0} : root(reach / edge.h_a)};
 }
 
-void record_areas(const ShearEdge& edge, const Factors& f, const tables::HeadedInsertModel& model,
+void record_areas(const ShearEdge& edge, const EdgeFactors& f, const tables::HeadedInsertModel& model,
                   Trace& trace) {
   trace.add([&] {
     return Step{.words = "how far the breakout body reaches sideways and down",
@@ -78,7 +78,7 @@ void record_areas(const ShearEdge& edge, const Factors& f, const tables::HeadedI
   });
 }
 
-void record_factors(const ShearEdge& edge, const Factors& f, const tables::HeadedInsertModel& model,
+void record_factors(const ShearEdge& edge, const EdgeFactors& f, const tables::HeadedInsertModel& model,
                     Trace& trace) {
   trace.add([&] {
     return Step{.words = "the resultant shear acts beside the centroid of the row",
@@ -113,7 +113,7 @@ EdgeStrength shear_breakout(const ShearEdge& edge, Stress f_c, const tables::Hea
                             Trace& trace) {
   if (model.en) return en_shear_breakout(edge, f_c, model, trace);
   const Length c_a1 = edge_distance_in_section(edge, model, trace);
-  const Factors f = factors(edge, c_a1, model);
+  const EdgeFactors f = factors(edge, c_a1, model);
   const Sourced<Ratio>& psi_c = edge.cracked ? model.psi_cV_cracked : model.psi_cV_uncracked;
   const Force V_b = basic_shear_breakout(c_a1, edge.h_ef, edge.d_a, edge.lambda_a, f_c, model, trace);
   const Force V_far = (f.A_Vc / f.A_Vco) * f.psi_ec * psi_c.value * f.psi_h * V_b;

@@ -10,7 +10,7 @@ namespace firstpick::strength {
 
 namespace {
 
-constexpr const char* header_form = "write the header: age [h],strength [psi]";
+constexpr const char* aged_header = "write the header: age [h],strength [psi]";
 
 template <class Q>
 std::optional<std::size_t> column_named(const CsvTable& table, std::string_view name) {
@@ -38,7 +38,7 @@ std::variant<std::vector<AgedStrength>, std::vector<Diagnostic>> read_aged_stren
   if (!age || !strength)
     return std::vector{Diagnostic{file, table.header.front().place,
                                   fmt::format("the header has no column '{}' with its unit", age ? "strength" : "age"),
-                                  header_form}};
+                                  aged_header}};
   std::vector<AgedStrength> data;
   std::vector<Diagnostic> faults;
   for (const auto& row : table.rows) {
