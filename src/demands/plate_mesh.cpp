@@ -249,8 +249,7 @@ Triangles delaunay(const std::vector<PlatePoint>& points, const PlateShape& shap
 }
 
 // Each free point to the middle of its neighbours.
-void smooth(Cloud& cloud, const PlateShape& shape) {
-  const Triangles triangles = delaunay(cloud.points, shape);
+void smooth(Cloud& cloud, const Triangles& triangles) {
   std::vector<PlatePoint> sum(cloud.points.size());
   std::vector<int> count(cloud.points.size(), 0);
   for (const auto& corners : triangles)
@@ -342,7 +341,11 @@ std::optional<PlateMesh> plate_mesh(const PlateShape& shape, const std::vector<P
   cloud.fixed = cloud.points.size();
   add_inside(cloud, field, shape);
   if (cloud.points.size() > most_points) return {};
-  for (int i = 0; i < smoothings; ++i) smooth(cloud, shape);
+  for (int i = 0; i < smoothings; i += 2) {  // points move so little that neighbours are told anew at every second turn
+    const Triangles triangles = delaunay(cloud.points, shape);
+    smooth(cloud, triangles);
+    smooth(cloud, triangles);
+  }
   for (int i = 0; i <= halvings; ++i) {
     const Triangles triangles = delaunay(cloud.points, shape);
     if (!halve_lost_sides(cloud, triangles)) return checked(cloud, triangles, shape, focus_points);
