@@ -47,6 +47,20 @@ std::string told(const std::optional<tables::LoadFactors>& one) {
   return fmt::format("{} x weights, {} x grip of the form", told(one->weight), told(one->grip));
 }
 
+// Headed inserts have it only where their model has no partial factors.
+Assumption insert_factor() {
+  return {"factor on inserts",
+          [](const RuleSet& first, const RuleSet& other) { return !same(first.insert_factor, other.insert_factor); },
+          [](const RuleSet& one, const RuleSet& beside, std::string_view) {
+            const bool alike = one.headed.en.has_value() == beside.headed.en.has_value();
+            return told(one.insert_factor) + (alike           ? ""
+                                              : one.headed.en ? ", but on headed inserts"
+                                                              : ", on headed inserts too");
+          },
+          [](RuleSet& into, const RuleSet& from) { into.insert_factor = from.insert_factor; },
+          true};
+}
+
 template <auto member>
 constexpr Assumption value_of(std::string_view name) {
   return {name, [](const RuleSet& first, const RuleSet& other) { return !same(first.*member, other.*member); },
@@ -109,7 +123,7 @@ std::string short_title(const Source& source) { return source.title.substr(0, so
 std::string told_headed(const RuleSet& one, const RuleSet& beside, std::string_view) {
   const tables::HeadedInsertModel& model = one.headed;
   if (model.en.has_value() == beside.headed.en.has_value()) return constants_that_differ(model, beside.headed);
-  if (!model.en) return fmt::format("{}, over the factor on inserts", short_title(model.k_c.source));
+  if (!model.en) return fmt::format("{}, over one factor of {}", short_title(model.k_c.source), told(one.insert_factor));
   return fmt::format("{}, over {} (concrete) or {} f_uk / f_yk, {} or more (steel)", short_title(model.en->gamma_c.source),
                      (model.en->gamma_c.value * model.en->gamma_inst.value).value(),
                      model.en->gamma_s_tension.value.value(), model.en->gamma_s_tension_least.value.value());
@@ -123,7 +137,7 @@ std::string told_cracking(const RuleSet& one, const RuleSet& beside, std::string
 }
 
 Assumption headed_model() {
-  return {"resistance of headed inserts, and what stands over it",
+  return {"resistance of headed inserts and its factors",
           [](const RuleSet& first, const RuleSet& other) {
             return !same_constants(sources_of(first.headed), sources_of(other.headed));
           },
@@ -188,7 +202,7 @@ std::span<const Assumption> all_assumptions() {
       value_of<&RuleSet::minimum_strength>("least strength to lift at all"),
       value_of<&RuleSet::below_floor>("inserts below the strength that the formulas cover"),
       headed_model(),
-      value_of<&RuleSet::insert_factor>("factor on inserts"),
+      insert_factor(),
       value_of<&RuleSet::hardware_factor>("factor on lifting hardware"),
       value_of<&RuleSet::rating_scaling>("declared load of an insert in weaker concrete"),
       value_of<&RuleSet::rating_basis>("strength for which every load must be declared"),

@@ -17,6 +17,7 @@ struct Assumption {
   // What each of the two has, in words, in a stage: "1.2" and "1.3". Of models of one kind the constants that differ.
   std::string (*told)(const tables::RuleSet& one, const tables::RuleSet& beside, std::string_view stage);
   void (*take)(tables::RuleSet& into, const tables::RuleSet& from);
+  bool on_headed_inserts_by_one_factor_only = false;  // a model with partial factors does not use it for them
 };
 
 std::span<const Assumption> all_assumptions();

@@ -67,7 +67,7 @@ struct StageContrast {
   plan::StageKind kind = plan::StageKind::strip;
   checks::Verdict first = checks::Verdict::hold, other = checks::Verdict::hold;
   std::vector<Pair> pairs;              // every rule and subject with a use under either, in the order of the rules
-  std::vector<Explained> explained;     // those that decide under either
+  std::vector<Explained> explained;     // those that decide under either, where the two are not alike
   std::vector<Difference> differences;
   std::vector<Turned> turned;
 };

@@ -36,13 +36,13 @@ std::optional<Finding> copy_of(const Finding* finding) {
 
 bool is_near(double a, double b) { return std::abs(a - b) <= of_the_same * std::abs(b); }
 
-// Demand, nominal and factor of a finding as numbers, where they give its use.
+// Demand, nominal and factor of a finding as numbers, where they give its use. None of a share of other uses (interaction).
 struct Split {
   double demand, nominal, factor;
 };
 std::optional<Split> split_of(const Finding& f) {
   if (!f.demand || !f.nominal || !f.factor || !f.utilization) return {};
-  if (f.demand->index() != f.nominal->index()) return {};
+  if (f.demand->index() != f.nominal->index() || std::holds_alternative<Ratio>(*f.demand)) return {};
   const Split split{checks::si_number(*f.demand), checks::si_number(*f.nominal), *f.factor};
   const bool is_usable = split.demand > 0.0 && split.nominal > 0.0 && split.factor > 0.0;
   if (!is_usable || !is_near(split.demand * split.factor / split.nominal, *f.utilization)) return {};
@@ -65,8 +65,13 @@ std::optional<Part> largest_of(const Ratios& ratios) {
 
 // Worse first: result, then use.
 bool decides_before(const Finding& a, const Finding& b) {
+  constexpr double more = 1.0 + 1e-9;  // of equals the first, whatever their last bits
   if (a.result != b.result) return a.result > b.result;
-  return a.utilization.value_or(-1.0) > b.utilization.value_or(-1.0);
+  return a.utilization.value_or(0.0) > more * b.utilization.value_or(0.0);
+}
+
+bool is_meant_for(const Swapped& swap, std::string_view rule) {
+  return std::ranges::find(swap.not_meant_for, rule) == swap.not_meant_for.end();
 }
 
 Pair pair_of(const Finding& finding, const StageReport& first, const StageReport& other) {
@@ -96,16 +101,24 @@ const Finding* worst_of(const StageReport& stage, Wanted is_wanted) {
   return worst;
 }
 
-// What decides under either set, and what decides among those that split; then each rule that one set passes and the other
-// does not, at its worst subject.
+bool is_used_alike(const Finding& f, const StageReport& beside) {
+  const Finding* same = find(beside, f.rule, f.subject);
+  if (!same || !same->utilization || !f.utilization) return false;
+  return f.result == same->result && std::abs(*f.utilization - *same->utilization) <= changes_nothing * *f.utilization;
+}
+
+// What decides under either set, and what decides among those that split, where the two are not alike; then each rule that one
+// set passes and the other does not, at its worst subject.
 std::vector<const Finding*> deciding(const StageReport& first, const StageReport& other) {
   std::vector<const Finding*> found;
   const auto add = [&](const Finding* f) {
     if (f && std::ranges::none_of(found, [&](const Finding* k) { return k->rule == f->rule; })) found.push_back(f);
   };
   for (const StageReport* stage : {&first, &other}) {
-    add(worst_of(*stage, [](const Finding&) { return true; }));
-    add(worst_of(*stage, [](const Finding& f) { return split_of(f).has_value(); }));
+    const StageReport& beside = stage == &first ? other : first;
+    const Finding* worst = worst_of(*stage, [](const Finding&) { return true; });
+    if (worst && !is_used_alike(*worst, beside)) add(worst);
+    add(worst_of(*stage, [&](const Finding& f) { return split_of(f) && !is_used_alike(f, beside); }));
   }
   for (const StageReport* stage : {&first, &other}) {
     const StageReport& beside = stage == &first ? other : first;
@@ -125,7 +138,7 @@ std::vector<Effect> effects_on(const Pair& pair, std::size_t stage, std::span<co
   if (!pair.first || !pair.first->utilization || !(*pair.first->utilization > 0.0)) return effects;
   for (const Swapped& one : swapped) {
     const Finding* then = find(one.stages.at(stage), pair.rule, pair.subject);
-    if (!then || !then->utilization) continue;
+    if (!then || !then->utilization || !is_meant_for(one, pair.rule)) continue;
     const double ratio = *then->utilization / *pair.first->utilization;
     if (!(ratio > 0.0) || !(std::abs(std::log(ratio)) > changes_nothing)) continue;
     effects.push_back({one.assumption, one.first.at(stage), one.other.at(stage), *then->utilization, ratio});
@@ -157,7 +170,7 @@ std::vector<Difference> differences(const StageReport& first, const StageReport&
     if (is_told_alike(one, two)) continue;
     Difference fresh{key->rule, {key->subject}, result(one), result(two), text(one), text(two), {}};
     for (const Swapped& swap : swapped)
-      if (is_told_alike(find(swap.stages.at(stage), key->rule, key->subject), two))
+      if (is_meant_for(swap, key->rule) && is_told_alike(find(swap.stages.at(stage), key->rule, key->subject), two))
         fresh.turned_by.emplace_back(swap.assumption);
     const auto known = std::ranges::find_if(all, [&](const Difference& d) { return is_one(d, fresh); });
     if (known == all.end()) all.push_back(std::move(fresh));
@@ -181,7 +194,7 @@ StageContrast contrast_of(const StageReport& first, const StageReport& other, st
   }
   contrast.differences = differences(first, other, stage, swapped);
   for (const Swapped& one : swapped)
-    if (one.stages.at(stage).verdict != first.verdict)
+    if (one.not_meant_for.empty() && one.stages.at(stage).verdict != first.verdict)
       contrast.turned.push_back({one.assumption, one.first.at(stage), one.other.at(stage), one.stages.at(stage).verdict});
   return contrast;
 }

@@ -6,6 +6,7 @@
 
 #include "checks/evaluate.hpp"
 #include "checks/insert_modes.hpp"
+#include "checks/rule.hpp"
 #include "checks/stage_facts.hpp"
 #include "comparison/assumptions.hpp"
 
@@ -87,6 +88,17 @@ std::vector<StageReport> judged(const Question& q, const tables::RuleSet& rules,
   return stages;
 }
 
+// Every rule of headed inserts where only one of the two has partial factors on them.
+std::vector<std::string_view> rules_not_meant(const Assumption& assumption, const tables::RuleSet& first,
+                                              const tables::RuleSet& other) {
+  std::vector<std::string_view> rules;
+  if (!assumption.on_headed_inserts_by_one_factor_only || first.headed.en.has_value() == other.headed.en.has_value())
+    return rules;
+  for (const checks::Rule& rule : checks::all_rules())
+    if (rule.scope == checks::Scope::headed_insert) rules.push_back(rule.id);
+  return rules;
+}
+
 std::vector<std::string> told(const Assumption& assumption, const tables::RuleSet& one, const tables::RuleSet& beside,
                               const plan::Plan& plan) {
   std::vector<std::string> words;
@@ -111,11 +123,11 @@ std::vector<Swapped> one_at_a_time(const plan::Plan& plan, const piece::Body& bo
     tables::RuleSet mixed = first;
     assumption.take(mixed, other);
     all.push_back({assumption.name, told(assumption, first, other, plan), told(assumption, other, first, plan),
-                   judged(q, mixed)});
+                   judged(q, mixed), rules_not_meant(assumption, first, other)});
   }
   const std::vector<Cracks> own = cracks_under(q, first), others = cracks_under(q, other);
   if (own != others)
-    all.push_back({"concrete at the inserts", in_words(own), in_words(others), judged(q, first, &others)});
+    all.push_back({"concrete at the inserts", in_words(own), in_words(others), judged(q, first, &others), {}});
   return all;
 }
 

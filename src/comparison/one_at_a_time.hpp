@@ -16,6 +16,8 @@ struct Swapped {
   std::string_view assumption;
   std::vector<std::string> first, other;     // what each has, in words, by stage
   std::vector<checks::StageReport> stages;   // of the first rule set with what the other has
+  // Rules for which the other rule set does not use it: its factor on inserts, where it has partial factors on headed ones.
+  std::vector<std::string_view> not_meant_for{};
 };
 
 // The stages of a plan under a rule set, without the sentences and steps that nobody will read.

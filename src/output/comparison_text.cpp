@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <cmath>
 
 #include <fmt/format.h>
 
@@ -70,11 +71,17 @@ class SideBySide {
   std::size_t value_columns_;
 };
 
-std::string change_in_words(double ratio) { return "x " + fmt::format("{:.2f}", ratio); }
+std::string change_in_words(double ratio) { return fmt::format("x {:.2f}", ratio); }
+
+// Nothing where the two are the same to the figures printed: what differs is to be seen.
+std::string change_if_any(double ratio) {
+  constexpr double to_the_figures = 0.005;
+  return std::abs(ratio - 1.0) < to_the_figures ? std::string() : change_in_words(ratio);
+}
 
 template <class Q>
 std::string change_between(const Q& one, const Q& two) {
-  return one > Q{} && two > Q{} ? change_in_words(two / one) : std::string();
+  return one > Q{} && two > Q{} ? change_if_any(two / one) : std::string();
 }
 
 // --- verdicts
@@ -139,7 +146,7 @@ std::string loads_of(const StageReport& one, const StageReport& two, const SideB
     out += sides.row("dynamic factor", number(a.dynamic_factor), number(b.dynamic_factor),
                      change_between(a.dynamic_factor, b.dynamic_factor));
     out += load_row("load on the legs", a.total, b.total, sides);
-    out += load_row("most on the inserts", most_on_inserts(a), most_on_inserts(b), sides);
+    out += load_row("on headed inserts, in all", most_on_inserts(a), most_on_inserts(b), sides);
   } else {
     out += paragraph("  ", "  ",
                      fmt::format("The loads are not known by {}.",
@@ -189,7 +196,7 @@ std::string uses_of(const StageContrast& stage, const SideBySide& sides) {
   std::string out = sides.header(sides.tells_all() ? "used of what is allowed" : "used of what is allowed, worst subject");
   for (const Pair* pair : to_tell(stage, sides.tells_all()))
     out += sides.row(fmt::format("{}, {}", pair->rule, printable(pair->subject)), use_of_side(pair->first),
-                     use_of_side(pair->other), pair->ratios ? change_in_words(pair->ratios->use) : "");
+                     use_of_side(pair->other), pair->ratios ? change_if_any(pair->ratios->use) : "");
   return out;
 }
 
@@ -234,6 +241,12 @@ std::string largest_in_words(const Pair& pair, const SideBySide& sides) {
                                fmt::format("{:.2f}", alone), sides.first_name()), sides.width());
 }
 
+std::string both_in_words(std::string_view assumption, const std::string& first, const std::string& other,
+                          const SideBySide& sides) {
+  return fmt::format("{}. {}: {}; {}: {}", assumption, sides.first_name(), printable(first), sides.other_name(),
+                     printable(other));
+}
+
 std::string effect_rows(const Explained& one, const SideBySide& sides) {
   if (!one.pair.first || !one.pair.first->utilization) return {};
   if (one.effects.empty())
@@ -245,9 +258,8 @@ std::string effect_rows(const Explained& one, const SideBySide& sides) {
                                           sides.other_name()), sides.width());
   for (const Effect& effect : one.effects)
     out += paragraph("      ", "             ",
-                     fmt::format("{} ({})  {}: {} in {}, {} in {}", print_utilization(effect.use), change_in_words(effect.ratio),
-                                 effect.assumption, printable(effect.first), sides.first_name(), printable(effect.other),
-                                 sides.other_name()), sides.width());
+                     fmt::format("{} ({}) {}", print_utilization(effect.use), change_in_words(effect.ratio),
+                                 both_in_words(effect.assumption, effect.first, effect.other, sides)), sides.width());
   return out;
 }
 
@@ -287,24 +299,29 @@ std::string turned_text(const StageContrast& stage, const SideBySide& sides) {
   std::string out;
   for (const comparison::Turned& t : stage.turned)
     out += paragraph("  - ", "    ",
-                     fmt::format("{} with {}: {} in {}, {} in {}", checks::word_for(t.verdict), t.assumption, printable(t.first),
-                                 sides.first_name(), printable(t.other), sides.other_name()), sides.width());
+                     fmt::format("{} with {}", checks::word_for(t.verdict), both_in_words(t.assumption, t.first, t.other, sides)),
+                     sides.width());
   if (out.empty())
     return stage.first == stage.other
                ? std::string()
                : paragraph("  ", "  ", fmt::format("No single assumption of {} gives this stage another verdict by {}.",
                                                    sides.other_name(), sides.first_name()), sides.width());
   return paragraph("  ", "  ",
-                   fmt::format("{} by {} is another verdict with one assumption of {}:", checks::word_for(stage.first),
-                               sides.first_name(), sides.other_name()), sides.width()) + out;
+                   fmt::format("{} by {} would be another verdict with one assumption of {}. A mixture is no code: this tells "
+                               "what matters, not what may be done.", checks::word_for(stage.first), sides.first_name(),
+                               sides.other_name()), sides.width()) + out;
 }
 
 std::string stage_section(const StageContrast& stage, const StageReport& one, const StageReport& two, const SideBySide& sides,
                           bool colour) {
-  std::string out = fmt::format("\n{}  {} by {}, {} by {}\n", checks::word_for(stage.kind), verdict_words(stage.first, colour),
-                                sides.first_name(), verdict_words(stage.other, colour), sides.other_name());
+  std::string out = "\n" + paragraph("", "  ", fmt::format("{}  {} by {}, {} by {}", checks::word_for(stage.kind),
+                                                           verdict_words(stage.first, colour), sides.first_name(),
+                                                           verdict_words(stage.other, colour), sides.other_name()),
+                                     sides.width());
   out += loads_of(one, two, sides) + uses_of(stage, sides);
-  out += sides.header("what makes the difference");
+  if (stage.explained.empty())
+    out += paragraph("  ", "  ", "What governs is used alike by both.", sides.width());
+  else out += sides.header("what makes the difference");
   for (const Explained& explained : stage.explained) out += explained_text(explained, sides);
   return out + turned_text(stage, sides) + differences_text(stage, sides);
 }

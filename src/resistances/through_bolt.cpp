@@ -32,7 +32,7 @@ Outcome<Resistance<Force>> through_bolt_steel(const plan::Insert& insert, const 
   if (steel == tables.steels.end())
     return NotAssessed{fmt::format("the steel '{}' of insert {} is not in tables/steels.toml", insert.steel, insert.id),
                        "[[insert]] steel = a key of tables/steels.toml"};
-  const auto area = shank_area(insert, trace);
+  const auto area = shank_area(insert, rules.headed, trace);
   if (const auto* gap = std::get_if<NotAssessed>(&area)) return *gap;
   const Area A_se = std::get<Area>(area);
   const auto& headed = rules.headed;

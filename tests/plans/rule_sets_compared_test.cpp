@@ -113,7 +113,7 @@ TEST_CASE("the culvert's cone by two codes: load factors raise what is asked, th
   std::vector<std::string_view> named;
   for (const auto& effect : cone->effects) named.push_back(effect.assumption);
   for (const std::string_view assumption :
-       {"resistance of headed inserts, and what stands over it", "load factors on headed inserts", "dynamic factor"}) {
+       {"resistance of headed inserts and its factors", "load factors on headed inserts", "dynamic factor"}) {
     CAPTURE(assumption);
     CHECK(std::ranges::find(named, assumption) != named.end());
   }

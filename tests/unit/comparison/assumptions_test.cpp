@@ -63,7 +63,7 @@ TEST_CASE("a constant of a model that a plant has changed is told by its symbol"
   const tables::RuleSet first = hand_made_rules();
   tables::RuleSet other = first;
   other.headed.k_c.source.value_text = "20 lbf/(psi^0.5 in^1.5)";
-  const std::string_view name = "resistance of headed inserts, and what stands over it";
+  const std::string_view name = "resistance of headed inserts and its factors";
   CHECK(differing(first, other) == std::set<std::string_view>{name});
   CHECK(named(name).told(other, first, "strip") == "k_c 20 lbf/(psi^0.5 in^1.5)");
 }

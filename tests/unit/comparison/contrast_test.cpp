@@ -48,7 +48,7 @@ comparison::StageContrast stage_of(const checks::Report& first, const checks::Re
 }
 
 comparison::Swapped swap(std::string_view name, const checks::Report& then) {
-  return {name, {"one"}, {"two"}, then.stages};
+  return {name, {"one"}, {"two"}, then.stages, {}};
 }
 
 }  // namespace
@@ -162,6 +162,31 @@ TEST_CASE("what changes a use is named with its number, largest first; what chan
   REQUIRE(stage.turned.size() == 1);
   CHECK(stage.turned.front().assumption == "model");
   CHECK(stage.turned.front().verdict == Verdict::no_go);
+}
+
+TEST_CASE("an assumption that the other set does not use for a rule is not told of that rule, nor of the verdict") {
+  const auto first = report_with({finding_of("insert-breakout", "A1", 12.0, 40.0, 4.0), finding_of("insert-rating", "B1", 8.0, 40.0, 4.0)},
+                                 Verdict::no_go);
+  const auto other = report_with({finding_of("insert-breakout", "A1", 12.0, 40.0, 1.5), finding_of("insert-rating", "B1", 8.0, 40.0, 3.0)},
+                                 Verdict::go);
+  const auto then = report_with({finding_of("insert-breakout", "A1", 12.0, 40.0, 3.0), finding_of("insert-rating", "B1", 8.0, 40.0, 3.0)},
+                                Verdict::go);
+  comparison::Swapped factor = swap("factor", then);
+  factor.not_meant_for = {"insert-breakout"};
+  const auto stage = stage_of(first, other, {factor});
+  CHECK(stage.turned.empty());
+  for (const auto& one : stage.explained) CHECK(one.effects.empty() == (one.pair.rule == "insert-breakout"));
+  REQUIRE(stage.differences.size() == 1);
+  CHECK(stage.differences.front().turned_by.empty());
+}
+
+TEST_CASE("a share of other uses does not split") {
+  Finding share = finding_of("insert-interaction", "A1", 1.0, 1.0, 1.0);
+  share.demand = Ratio{1.2};
+  share.nominal = Ratio{1.0};
+  share.utilization = 1.2;
+  REQUIRE(comparison::ratios_of(share, share));
+  CHECK_FALSE(comparison::ratios_of(share, share)->demand);
 }
 
 TEST_CASE("a difference names the assumptions that make it") {

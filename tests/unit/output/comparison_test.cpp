@@ -99,9 +99,9 @@ TEST_CASE("every caution stands in it: that of all once, that of one under its n
 TEST_CASE("the numbers of the split and of each assumption are told, and the largest part is marked") {
   const std::string text =
       output::comparison_text(compared({report_by("us", Verdict::go), report_by("eu", Verdict::no_go)}), {});
-  for (const char* part : {"x 1.50", "held, before the factor (largest)", "x 0.80", "0.87 (x 1.09)  dynamic factor: 1.2 in us, 1.3",
+  for (const char* part : {"x 1.50", "held, before the factor (largest)", "x 0.80", "0.87 (x 1.09) dynamic factor. us: 1.2; eu: 1.3",
                            "gear-inspection, chain, hook: pass by us; nothing by eu", "made by: time between examinations",
-                           "HOLD with factor on inserts: 4 in us, 3 in eu"}) {
+                           "HOLD with factor on inserts. us: 4; eu: 3"}) {
     CAPTURE(part, text);
     CHECK(holds(text, part));
   }
