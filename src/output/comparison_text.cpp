@@ -3,6 +3,7 @@
 
 #include <fmt/format.h>
 
+#include "checks/rule.hpp"
 #include "output/comparison.hpp"
 #include "output/text_layout.hpp"
 #include "output/verdict_words.hpp"
@@ -129,6 +130,14 @@ Force most_on_inserts(const loads::StageLoad& load) {
   return most;
 }
 
+// Rules of inserts that are asked for this load; declared loads, gear and crane are not.
+bool has_computed_inserts(const StageReport& stage) {
+  return std::ranges::any_of(stage.findings, [](const Finding& finding) {
+    const checks::Rule* rule = checks::rule_named(finding.rule);
+    return rule && (rule->scope == checks::Scope::headed_insert || rule->scope == checks::Scope::loop_insert);
+  });
+}
+
 std::string strength_row(std::string_view label, const std::optional<Stress>& one, const std::optional<Stress>& two,
                          const SideBySide& sides, Rounding rounding) {
   const auto told = [&](const std::optional<Stress>& s) { return s ? firstpick::print(*s, sides.units(), rounding) : "-"; };
@@ -146,7 +155,8 @@ std::string loads_of(const StageReport& one, const StageReport& two, const SideB
     out += sides.row("dynamic factor", number(a.dynamic_factor), number(b.dynamic_factor),
                      change_between(a.dynamic_factor, b.dynamic_factor));
     out += load_row("load on the legs", a.total, b.total, sides);
-    out += load_row("on headed inserts, in all", most_on_inserts(a), most_on_inserts(b), sides);
+    if (has_computed_inserts(one) || has_computed_inserts(two))
+      out += load_row("on headed inserts and loops", most_on_inserts(a), most_on_inserts(b), sides);
   } else {
     out += paragraph("  ", "  ",
                      fmt::format("The loads are not known by {}.",
