@@ -42,5 +42,8 @@ Term term_of(const tables::HeadedInsertModel& model, std::string symbol, Area ar
 Term term_of(const tables::HeadedInsertModel& model, std::string symbol, Force force) {
   return either(model, std::move(symbol), force);
 }
+Term term_of(const tables::HeadedInsertModel& model, std::string symbol, Stress stress) {
+  return either(model, std::move(symbol), stress);
+}
 
 }  // namespace firstpick::resistances

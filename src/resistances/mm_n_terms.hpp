@@ -22,5 +22,6 @@ Term term_of(const tables::HeadedInsertModel& model, std::string symbol, Ratio n
 Term term_of(const tables::HeadedInsertModel& model, std::string symbol, Length length);
 Term term_of(const tables::HeadedInsertModel& model, std::string symbol, Area area);
 Term term_of(const tables::HeadedInsertModel& model, std::string symbol, Force force);
+Term term_of(const tables::HeadedInsertModel& model, std::string symbol, Stress stress);
 
 }  // namespace firstpick::resistances
