@@ -79,7 +79,8 @@ std::string partial_factors_in_words(const tables::RuleSet& rules) {
   const bool moving = rules.insert_load.value == tables::InsertLoad::with_adhesion_and_dynamic;
   return fmt::format("headed inserts: {} times weight and form parts{}, against "
                      "characteristic resistances over {} (concrete) or {} f_uk / f_yk, {} or more (steel in tension); "
-                     "declared loads of inserts: no load factor, and {} to failure; legs and crane: no load factor",
+                     "declared loads of inserts: no load factor, and {} to failure; loops: these load factors, and the same to "
+                     "failure; legs and crane: no load factor",
                      rules.load_factors->weight.value.value(),
                      moving ? fmt::format(" with the dynamic factor, plus {} times the grip of the form",
                                           rules.load_factors->grip.value.value())

@@ -1,6 +1,8 @@
 // Line method of the PCI Design Handbook for panels stripped flat, from memory; its numbers for one panel computed beforehand
 // by a separate script. 20 ft x 10 ft x 8 in, 150 lb/ft3, multiplier 1.4: 140 psf. Tolerance: half a unit of the last digit.
 // The plate of panel_bending.hpp is compared with it: where the strips are half the panel the two have the same statics.
+//
+// Computed piece-cracking
 
 #include <catch2/catch.hpp>
 

@@ -4,6 +4,8 @@
 // Where a force acts at a point the stress grows without limit as the mesh is refined: nothing is compared within 0.1 of
 // the short side of a pick. Tolerance: 2 % of the largest force per width compared, for stresses at nodes are means of what
 // the triangles around have, and 1 % of the largest stretch between two places.
+//
+// Outside  piece-cracking
 
 #include <catch2/catch.hpp>
 
