@@ -153,7 +153,7 @@ std::string json(const std::vector<Answer>& answers) {
   Json all = Json::array();
   for (const Answer& answer : answers) all.push_back(answer.report ? report(*answer.report) : broken(answer));
   const Json& whole = answers.size() == 1 ? all.front() : all;
-  return whole.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
+  return whole.dump(2, ' ', true, Json::error_handler_t::replace) + "\n";
 }
 
 }  // namespace firstpick::output
