@@ -27,7 +27,7 @@ struct FaceView {
   plan::PlanarPoint seen(const Position& p) const { return {dot(right, p), dot(up, p)}; }
 };
 
-FaceView view_of(const Direction& normal) {
+FaceView view_of_face(const Direction& normal) {
   if (normal.z > level_normal) return {{1.0, 0.0, 0.0}, {0.0, 1.0, 0.0}};
   if (normal.z < -level_normal) return {{1.0, 0.0, 0.0}, {0.0, -1.0, 0.0}};
   const double level = std::hypot(normal.x, normal.y);
@@ -44,7 +44,7 @@ std::string side_in_words(const Direction& n) {
   return "sloping or slanting side, seen from outside";
 }
 
-piece::Outline drawn(const piece::Outline& outline, const piece::InsertSite& site, const Position& at,
+piece::Outline drawn_outline(const piece::Outline& outline, const piece::InsertSite& site, const Position& at,
                      const FaceView& view) {
   const auto ring = [&](const std::vector<plan::PlanarPoint>& points) {
     std::vector<plan::PlanarPoint> seen;
@@ -56,7 +56,7 @@ piece::Outline drawn(const piece::Outline& outline, const piece::InsertSite& sit
   return made;
 }
 
-std::vector<BreakoutFace> breakouts(const StageFacts& facts) {
+std::vector<BreakoutFace> breakout_faces(const StageFacts& facts) {
   const auto found = facts.anchorage.areas.found();
   const auto largest_of = [&](const piece::InsertSite* site) -> const resistances::ProjectedAreas::Found* {
     const resistances::ProjectedAreas::Found* largest = nullptr;
@@ -72,15 +72,15 @@ std::vector<BreakoutFace> breakouts(const StageFacts& facts) {
     const auto* area = site.planar ? largest_of(&site) : nullptr;
     if (!area) continue;
     const Position& at = facts.plan.inserts[i].at;
-    const FaceView view = view_of(site.normal);
+    const FaceView view = view_of_face(site.normal);
     BreakoutFace& face = faces[site.face];
     if (face.bodies.empty()) {
       face.side = side_in_words(site.normal);
-      face.outline = drawn(site.outline, site, at, view);
+      face.outline = drawn_outline(site.outline, site, at, view);
     }
     const resistances::Square square{.centre = {}, .half_side = area->half_side};
     face.bodies.push_back({site.insert, view.seen(at), area->half_side,
-                           drawn(resistances::covered_part(site.outline, square), site, at, view)});
+                           drawn_outline(resistances::covered_part(site.outline, square), site, at, view)});
     std::string names;
     for (const piece::InsertSite* each : area->inserts) names += (names.empty() ? "" : ", ") + each->insert;
     if (std::ranges::find(face.areas, names, &std::pair<std::string, Area>::first) == face.areas.end())
@@ -91,7 +91,7 @@ std::vector<BreakoutFace> breakouts(const StageFacts& facts) {
   return all;
 }
 
-std::optional<TensionLine> line_of(const StageFacts& facts, const ModelChoice& model, const Situation& situation,
+std::optional<TensionLine> line_picture(const StageFacts& facts, const ModelChoice& model, const Situation& situation,
                                    Ratio raise) {
   const auto state = line_state(facts, model, situation);
   if (!is_assessed(state)) return {};
@@ -101,7 +101,7 @@ std::optional<TensionLine> line_of(const StageFacts& facts, const ModelChoice& m
   return line;
 }
 
-std::optional<TensionMap> map_of(const StageFacts& facts, const Situation& situation, Ratio raise) {
+std::optional<TensionMap> map_picture(const StageFacts& facts, const Situation& situation, Ratio raise) {
   const auto face = panel_face(facts.plan, facts.body);
   const auto loads = bending_loads(facts, situation);
   if (!face || !is_assessed(loads)) return {};
@@ -145,7 +145,7 @@ std::optional<TensionMap> map_of(const StageFacts& facts, const Situation& situa
   return map;
 }
 
-std::optional<TensionPicture> tension_of(const StageFacts& facts, const StageReport& stage) {
+std::optional<TensionPicture> tension_picture(const StageFacts& facts, const StageReport& stage) {
   const auto cracking = std::ranges::find(stage.findings, std::string_view("piece-cracking"), &Finding::rule);
   if (cracking == stage.findings.end() || cracking->situation.empty() || facts.stage.kind == plan::StageKind::turn)
     return {};
@@ -161,13 +161,13 @@ std::optional<TensionPicture> tension_of(const StageFacts& facts, const StageRep
   if (cracking->capacity)
     if (const auto* allowed = std::get_if<Stress>(&*cracking->capacity)) picture.allowed = *allowed;
   const ModelChoice model = piece_model(facts.plan, facts.body, facts.rules.cracking);
-  if (model.model == plan::PieceModel::line) picture.line = line_of(facts, model, *situation, std::get<Ratio>(raise));
-  if (model.model == plan::PieceModel::panel) picture.map = map_of(facts, *situation, std::get<Ratio>(raise));
+  if (model.model == plan::PieceModel::line) picture.line = line_picture(facts, model, *situation, std::get<Ratio>(raise));
+  if (model.model == plan::PieceModel::panel) picture.map = map_picture(facts, *situation, std::get<Ratio>(raise));
   if (!picture.line && !picture.map) return {};
   return picture;
 }
 
-std::vector<TurnAt> turn_of(const StageFacts& facts) {
+std::vector<TurnAt> pulls_of_turn(const StageFacts& facts) {
   const auto* sweep = facts.turning ? std::get_if<TurnSweep>(&*facts.turning) : nullptr;
   std::vector<TurnAt> turn;
   if (sweep)
@@ -187,7 +187,7 @@ std::vector<StageFigures> stage_figures(const plan::Plan& plan, const piece::Bod
     const StageFacts facts = stage_facts(plan, plan.stages[i], body, anchored, rules, tables, silent);
     // The areas are the same at any strength, and found, into `anchored`, only where there is one.
     if (!is_assessed(facts.formula_strength)) with_strength(facts, rules.minimum_strength.value);
-    all.push_back({breakouts(facts), tension_of(facts, report.stages[i]), turn_of(facts)});
+    all.push_back({breakout_faces(facts), tension_picture(facts, report.stages[i]), pulls_of_turn(facts)});
   }
   return all;
 }

@@ -143,7 +143,7 @@ Outcome<std::vector<std::optional<PanelEstimate::Principal>>> PanelEstimate::mom
   if (!solution) return NotAssessed{"the bending of the panel gave no numbers", {}};
   std::vector<std::optional<Principal>> read;
   for (const plan::PlanarPoint& place : places) {
-    const auto here = solution->patch_moments(point(place), parts_->radius_m);
+    const auto here = solution->patch_moments(plate_point(place), parts_->radius_m);
     if (!here) {
       read.emplace_back();
       continue;

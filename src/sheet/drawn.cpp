@@ -151,7 +151,8 @@ Figure map_figure(const checks::TensionPicture& picture, const Report& report, c
   Box box{.name = "tension", .at = {0.0, 0.0, wide, high}, .lines = {}, .texts = {}};
   Stress largest{};
   for (const auto& cell : map.cells) largest = std::max({largest, cell.bottom, cell.top});
-  const bool of_allowed = picture.allowed && *picture.allowed > Stress{};
+  // Where little of what is allowed is used, shades of it would all be white.
+  const bool of_allowed = picture.allowed && *picture.allowed > Stress{} && largest > 0.4 * *picture.allowed;
   const Stress whole = of_allowed ? *picture.allowed : std::max(largest, 1.0 * psi);
   using Cell = checks::TensionMap::Cell;
   for (const auto& [face, title, left] : {std::tuple{&Cell::top, "top as cast, seen from above", 0.0},
@@ -166,7 +167,9 @@ Figure map_figure(const checks::TensionPicture& picture, const Report& report, c
           {left + each / 2, line_high / 2 + 1.0}, Align::centre);
   }
   draw_legend(box, high - line_high, of_allowed);
-  return {caption + ": largest tension in bending, " + picture.situation +
+  const std::string allowed =
+      picture.allowed ? fmt::format("; {} is allowed", print(*picture.allowed, report.units, Rounding::down)) : "";
+  return {caption + ": largest tension in bending, " + picture.situation + allowed +
               ". Circles: picks. At them the rule reads the mean over a strip, which is in the calculation and not here. "
               "The shades are from a coarse mesh: the number that counts is in the calculation.",
           {wide, high, {std::move(box)}}, "tension in bending over the panel, as shades"};

@@ -297,13 +297,13 @@ TEST_CASE("a card tells whether the plan is signed, by whom and when, and whethe
   CHECK(words().find("Engineer's signature\nnot signed\n") != std::string::npos);
   state = {.kind = Kind::valid, .file = "a.signed.toml", .engineer = "R. Example" + std::string(60, 'e'),
            .signed_at = "2026-03-02 08:00 +00:00", .verdict_then = "GO", .changed = {}, .fault = {}};
-  CHECK(words().find("Engineer's signature\nsigned\n\nby R. Example") != std::string::npos);
+  CHECK(words().find("Engineer's signature\nsigned\nby R. Example") != std::string::npos);
   CHECK(words().find(", 2026-03-02 08:00 +00:00, as GO") != std::string::npos);
   checked.report.stages.front().verdict = checks::Verdict::hold;
   state.kind = Kind::changed;
   CHECK(words().find("Engineer's signature\nchanged since sign-off\n") != std::string::npos);
   state.kind = Kind::faulty, state.fault = "a.signed.toml:3:1: no key 'x'";
-  CHECK(words().find("Engineer's signature\ncannot be read\n\na.signed.toml:3:1") != std::string::npos);
+  CHECK(words().find("Engineer's signature\ncannot be read\na.signed.toml:3:1") != std::string::npos);
 }
 
 TEST_CASE("two legs to one insert have each their own row, and a leg that was not computed says so") {

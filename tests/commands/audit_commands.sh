@@ -30,7 +30,7 @@ base=$plans/base.toml
 signature=$plans/base.signed.toml
 
 # sign: what cannot be signed leaves no file
-is "a name is needed" 106 "$(status_of sign "$base")"
+is "a name is needed" 2 "$(status_of sign "$base")"
 is "a name of spaces" 2 "$(status_of sign "$base" --engineer '  ')"
 is "a name that moves the cursor" 2 "$(status_of sign "$base" --engineer "$(printf 'a\033[A')")"
 is "a name that turns the line round" 2 "$(status_of sign "$base" --engineer "$(printf 'a\342\200\256b')")"

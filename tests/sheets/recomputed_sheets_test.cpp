@@ -323,7 +323,7 @@ TEST_CASE("hostile names are text in a sheet") {
 
 namespace {
 
-const sheet::Section& section_named(const sheet::Sheet& sheet, const std::string& title) {
+sheet::Section section_named(const sheet::Sheet& sheet, const std::string& title) {
   const auto found = std::ranges::find(sheet.sections, title, &sheet::Section::title);
   REQUIRE(found != sheet.sections.end());
   return *found;
@@ -346,7 +346,7 @@ std::string words_in(const sheet::Figure& figure) {
 TEST_CASE("the breakout areas of the inserts are drawn with the areas that the calculation has") {
   const CheckedPlan checked = checked_plan("docs/demo/box-culvert.toml");
   const sheet::Sheet sheet = sheet_for(checked, false);
-  const auto& section = section_named(sheet, "Breakout areas");
+  const auto section = section_named(sheet, "Breakout areas");
   REQUIRE(section.figures.size() == 1);
   const std::string words = words_in(section.figures.front());
   for (const plan::Insert& insert : checked.plan.inserts) CHECK(words.find(insert.id + "|") != std::string::npos);
@@ -367,7 +367,7 @@ TEST_CASE("the breakout areas of the inserts are drawn with the areas that the c
 
 TEST_CASE("the tension over a panel is drawn, and is largest where the calculation has it") {
   const CheckedPlan checked = checked_plan("docs/demo/wall-panel.toml");
-  const auto& section = section_named(sheet_for(checked, false), "Tension over the piece");
+  const auto section = section_named(sheet_for(checked, false), "Tension over the piece");
   REQUIRE_FALSE(section.figures.empty());
   CHECK(words_in(section.figures.front()).find("top as cast, seen from above: at most ") != std::string::npos);
   const auto drawn = checks::stage_figures(checked.plan, checked.body, checked.report, real_tables().rule_sets.at("us"),
