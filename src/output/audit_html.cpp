@@ -59,7 +59,8 @@ std::string row(const Entry& e) {
   std::string governs = html_text(reason_of(e));
   if (!e.rule.empty()) governs += fmt::format("<div class=\"rule\">{}, {}</div>", html_text(e.rule), html_text(e.subject));
   if (!e.remedy.empty()) governs += "<div>&gt; " + html_text(e.remedy) + "</div>";
-  std::string rests = fmt::format("<div>{}</div>", html_text(e.standing == Standing::broken ? "" : age_of(e)));
+  std::string rests;
+  if (e.standing != Standing::broken) rests = fmt::format("<div>{}</div>", html_text(age_of(e)));
   rests += lines(e.missing);
   std::string provenance;
   if (!e.unconfirmed.empty()) provenance += fmt::format("<div>{} from memory, unconfirmed</div>", e.unconfirmed.size());

@@ -114,7 +114,7 @@ std::string board_csv(const Board& board) {
                              "rule",        "subject",  "reason",     "remedy",
                              "other rules", "evidence", "usable MPa", "required MPa",
                              "plan",        "pour",     "made",       "plant",
-                             "fingerprint", "sign-off"});
+                             "sign-off",    "fingerprint"});
   std::size_t number = 0;
   for (const Line& line : board.lines) {
     ++number;
@@ -140,8 +140,8 @@ std::string board_csv(const Board& board) {
                       line.pour_file,
                       clock::iso_text(board.zone, board.made_utc_s),
                       board.plant,
-                      line.rests_on.answer,
-                      judged.checked ? checks::in_words(judged.sign_off) : ""});
+                      judged.checked ? checks::in_words(judged.sign_off) : "",
+                      line.rests_on.answer});
   }
   return out;
 }
