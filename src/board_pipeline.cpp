@@ -39,6 +39,7 @@ struct KnownPlan {
   std::string text;
   PreparedPlan prepared;
   std::optional<SignOffText> sign_off;
+  checks::KnownBending bending{};
 };
 
 struct KnownPour {
@@ -52,7 +53,7 @@ class Shelf {
   Shelf(const BoardQuestion& question, const tables::Tables& tables, const ReadFile& read_file)
       : question_(question), tables_(tables), read_file_(read_file) {}
 
-  const std::variant<KnownPlan, Fault>& plan(const std::string& path) {
+  std::variant<KnownPlan, Fault>& plan(const std::string& path) {
     const auto known = plans_.find(path);
     return known != plans_.end() ? known->second : plans_.emplace(path, read_plan(path)).first->second;
   }
@@ -117,7 +118,7 @@ struct LineAnswer {
 LineAnswer answer_line(const std::string& plan_path, const std::string& pour_path, const plan::Shift& shift,
                        const plan::Timestamp& now, Shelf& shelf, const tables::Tables& tables) {
   LineAnswer line;
-  const auto& plan_known = shelf.plan(plan_path);
+  auto& plan_known = shelf.plan(plan_path);
   const std::variant<KnownPour, Fault>* pour_known = pour_path.empty() ? nullptr : &shelf.pour(pour_path);
   if (const auto* plan = std::get_if<KnownPlan>(&plan_known)) {
     line.mark = plan->prepared.plan.piece.mark;
@@ -133,7 +134,7 @@ LineAnswer answer_line(const std::string& plan_path, const std::string& pour_pat
     line.judged = board::not_checked(fault->text);
     return line;
   }
-  const auto& plan = std::get<KnownPlan>(plan_known);
+  auto& plan = std::get<KnownPlan>(plan_known);
   const KnownPour* pour = pour_known ? &std::get<KnownPour>(*pour_known) : nullptr;
   if (pour) line.rests_on.pour = sha256_of({pour->texts});
   const std::string& rules = plan.prepared.rules.id;
@@ -145,7 +146,8 @@ LineAnswer answer_line(const std::string& plan_path, const std::string& pour_pat
                                     .pour = pour ? &pour->question : nullptr,
                                     .zone = shift.zone,
                                     .now = now,
-                                    .sign_off = sign_off_state(plan.sign_off, plan.text, rules, tables)},
+                                    .sign_off = sign_off_state(plan.sign_off, plan.text, rules, tables),
+                                    .bending = &plan.bending},
                                    tables, line.rests_on.answer);
   line.judged = std::move(answer.judged);
   line.unconfirmed = std::move(answer.report.unconfirmed);

@@ -4,6 +4,7 @@
 #include <iostream>
 
 #include "checks/report.hpp"
+#include "checks/stage_figures.hpp"
 #include "pipeline.hpp"
 #include "record/diagnostic.hpp"
 #include "sign_off_beside.hpp"
@@ -24,7 +25,8 @@ int sheet_command(const SheetCommand& command, const tables::Tables& tables, con
     return exit_wrong_input;
   }
   const auto& [plan, body, report] = std::get<CheckedPlan>(checked);
-  const sheet::Sheet sheet = sheet::sheet_of(plan, body, report, command.all);
+  const auto drawn = checks::stage_figures(plan, body, report, tables.rule_sets.at(report.rules), tables);
+  const sheet::Sheet sheet = sheet::sheet_of(plan, body, report, command.all, drawn);
   std::ofstream out(command.output, std::ios::binary);
   out << (as_html ? sheet::html(sheet) : sheet::markdown(sheet));
   out.close();

@@ -16,12 +16,29 @@ using checks::Result;
 
 constexpr double seconds_in_a_day = 86400.0;
 
-void add_once(std::vector<std::string>& list, std::string text) {
-  if (std::ranges::find(list, text) == list.end()) list.push_back(std::move(text));
-}
+// Under each reason the rules that miss it: one test that was not made is missing for many of them.
+class Missing {
+ public:
+  void add(const Finding& finding) {
+    auto known = std::ranges::find(all_, finding.text, &std::pair<std::string, std::vector<std::string>>::first);
+    if (known == all_.end()) known = all_.insert(all_.end(), {finding.text, {}});
+    std::string rule(finding.rule);
+    if (std::ranges::find(known->second, rule) == known->second.end()) known->second.push_back(std::move(rule));
+  }
+  std::vector<std::string> in_words() const {
+    std::vector<std::string> words;
+    for (const auto& [text, rules] : all_) words.push_back(fmt::format("{}: {}", fmt::join(rules, ", "), text));
+    return words;
+  }
 
-// A fail without a number outranks one with; among what passes the highest utilization governs.
+ private:
+  std::vector<std::pair<std::string, std::vector<std::string>>> all_;
+};
+
+// A fail without a number outranks one with; among what passes the highest utilization governs, and no note: its number
+// is held against nothing.
 double weight(const Finding& f) {
+  if (f.result == Result::note) return -1.0;
   return f.utilization.value_or(f.result == Result::fail ? std::numeric_limits<double>::infinity() : -1.0);
 }
 
@@ -68,11 +85,13 @@ Entry entry_of(const checks::Report& report, const std::optional<plan::Timestamp
     case checks::Verdict::no_go: entry.standing = Standing::no_go; break;
   }
   const Finding* governs = nullptr;
+  Missing missing;
   for (const checks::StageReport& stage : report.stages)
     for (const Finding& finding : stage.findings) {
       if (!governs || outranks(finding, *governs)) governs = &finding;
-      if (finding.result == Result::missing) add_once(entry.missing, fmt::format("{}: {}", finding.rule, finding.text));
+      if (finding.result == Result::missing) missing.add(finding);
     }
+  entry.missing = missing.in_words();
   if (governs) {
     entry.rule = governs->rule;
     entry.subject = governs->subject;

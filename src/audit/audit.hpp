@@ -25,7 +25,7 @@ struct Entry {
 
   std::string rule, subject, reason, remedy;  // what governs: the worst that fails, else is missing, else comes nearest
   std::optional<double> utilization;          // of it
-  std::vector<std::string> missing;           // "rule: why", each once
+  std::vector<std::string> missing;           // "rules: why", each reason once
   std::vector<std::string> unconfirmed;       // ids of values from memory
   std::vector<std::string> overridden;        // table entries replaced by the plant's own
   std::string tested;                         // when the specimens were broken; empty: no test

@@ -43,6 +43,7 @@ struct Judged {
   std::optional<long long> counts_until_utc_s;  // end of valid_for of the specimens
   std::optional<Stress> usable, required;
   Expected expected;
+  checks::SignOffState sign_off;              // of the file beside the plan
 };
 
 // Hashes (SHA-256, hexadecimal) of what a verdict rests on.

@@ -55,14 +55,14 @@ std::optional<plan::Evidence> specimens_that_show(Stress wanted, const plan::Pla
 }
 
 // Whether every stage would be GO with specimens that show `strength`.
-bool goes_with(Stress strength, plan::Plan& plan, const piece::Body& body, const tables::RuleSet& rules,
-               const tables::Tables& tables, const plan::Timestamp& now) {
+bool goes_with(Stress strength, plan::Plan& plan, const piece::Body& body, const checks::Anchorage& anchorage,
+               const tables::RuleSet& rules, const tables::Tables& tables, const plan::Timestamp& now,
+               checks::KnownBending& bending) {
   plan.concrete.evidence = specimens_that_show(strength, plan, rules, tables, now);
   if (!plan.concrete.evidence || plan.stages.empty()) return false;
   Trace silent;
-  const checks::Anchorage anchorage = checks::anchorage(plan, body, rules, tables, silent);
-  for (const plan::Stage& stage : plan.stages) {
-    auto facts = checks::stage_facts(plan, stage, body, anchorage, rules, tables, silent);
+  for (std::size_t i = 0; i < plan.stages.size(); ++i) {
+    auto facts = checks::stage_facts(plan, plan.stages[i], body, anchorage, rules, tables, silent, bending.of_stage(i));
     facts.in_words = false;
     if (checks::evaluate_stage(facts, silent).verdict != Verdict::go) return false;
   }
@@ -73,11 +73,15 @@ bool goes_with(Stress strength, plan::Plan& plan, const piece::Body& body, const
 
 std::optional<Stress> strength_that_goes(const plan::Plan& plan, const piece::Body& body,
                                          const tables::RuleSet& rules, const tables::Tables& tables,
-                                         const plan::Timestamp& now, Stress most) {
+                                         const plan::Timestamp& now, Stress most, checks::KnownBending& bending) {
   const auto required = most_required(plan, rules);
   if (!required || !is_finite(most)) return {};
   plan::Plan imagined = plan;
-  const auto goes = [&](Stress strength) { return goes_with(strength, imagined, body, rules, tables, now); };
+  Trace silent;
+  const checks::Anchorage anchorage = checks::anchorage(imagined, body, rules, tables, silent);  // of any strength
+  const auto goes = [&](Stress strength) {
+    return goes_with(strength, imagined, body, anchorage, rules, tables, now, bending);
+  };
   if (goes(*required)) return required;
   Stress low = *required, high = most;
   if (!(high > low) || !goes(high)) return {};

@@ -5,6 +5,7 @@
 
 #include "board/board.hpp"
 #include "checks/evaluate_strength.hpp"
+#include "checks/stage_facts.hpp"
 #include "piece/body.hpp"
 #include "plan/plan.hpp"
 #include "tables/tables.hpp"
@@ -17,7 +18,7 @@ namespace firstpick::board {
 // is not enough either.
 std::optional<Stress> strength_that_goes(const plan::Plan& plan, const piece::Body& body,
                                          const tables::RuleSet& rules, const tables::Tables& tables,
-                                         const plan::Timestamp& now, Stress most);
+                                         const plan::Timestamp& now, Stress most, checks::KnownBending& bending);
 
 // The time at which the growth curve of the pour has `strength`, or the calibration of its mix where that tells a later
 // one. None where the specimens of the calibration never had it. None where specimens of the pour have been

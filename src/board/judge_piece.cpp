@@ -48,6 +48,20 @@ void tell_whose_specimens(const plan::Plan& plan, const checks::StrengthQuestion
   judged.remedy = "break specimens cured with the piece and write [evidence] in the file of the pour";
 }
 
+// Concrete gains strength, so an old test of this pour would be on the safe side; but a form is poured again, and a file
+// that nobody wrote anew still holds the test of the pour before. Without a limit nothing tells the two apart.
+bool hold_without_limit(const std::optional<plan::Evidence>& evidence, const std::string& mark, Judged& judged) {
+  if (judged.verdict != Verdict::go || (evidence && evidence->valid_for)) return false;
+  judged.verdict = Verdict::hold;
+  judged.rule = "evidence-age";
+  judged.subject = mark;
+  judged.reason = fmt::format("how long the test{} may be used is not stated: it may be of an earlier pour in this form",
+                              evidence && evidence->tested ? " of " + evidence->tested->text : "");
+  judged.remedy = fmt::format("make sure that the test is of this pour, and write valid_for in {}",
+                              evidence ? evidence->section : std::string("[evidence]"));
+  return true;
+}
+
 }  // namespace
 
 PieceAnswer judge_piece(const PieceQuestion& question, const tables::Tables& tables,
@@ -61,9 +75,11 @@ PieceAnswer judge_piece(const PieceQuestion& question, const tables::Tables& tab
   if (conflict)
     for (plan::Stage& stage : plan.stages) stage.at = question.now;
 
+  checks::KnownBending of_this_answer;
+  checks::KnownBending& bending = question.bending ? *question.bending : of_this_answer;
   PieceAnswer answer{
       {}, checks::evaluate_plan(plan, question.body, question.rules, tables, std::move(fingerprint),
-                                question.sign_off)};
+                                question.sign_off, &bending)};
   const checks::Report& report = answer.report;
   Judged& judged = answer.judged;
   judged.checked = true;
@@ -77,6 +93,7 @@ PieceAnswer judge_piece(const PieceQuestion& question, const tables::Tables& tab
   }
   judged.usable = report.usable_strength;
   judged.required = report.required_strength;
+  judged.sign_off = question.sign_off;
   tell_governing(report, judged);
   tell_whose_specimens(plan, question.pour, judged);
   if (conflict && judged.verdict != Verdict::no_go) {
@@ -86,10 +103,11 @@ PieceAnswer judge_piece(const PieceQuestion& question, const tables::Tables& tab
     judged.reason = conflict->reason;
     judged.remedy = conflict->remedy;
   }
-  if (conflict || judged.verdict == Verdict::go || !pour) return answer;
+  const bool may_be_stale = hold_without_limit(plan.concrete.evidence, plan.piece.mark, judged);
+  if (conflict || may_be_stale || judged.verdict == Verdict::go || !pour) return answer;
   if (!pour->growth || !pour->growth->strength_at_28_days) return answer;
   const auto needed = strength_that_goes(plan, question.body, question.rules, tables, question.now,
-                                         *pour->growth->strength_at_28_days);
+                                         *pour->growth->strength_at_28_days, bending);
   if (needed) judged.expected = expected_strength(*pour, *needed, question.rules, tables, question.now);
   return answer;
 }

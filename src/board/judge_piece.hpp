@@ -6,6 +6,7 @@
 
 #include "board/board.hpp"
 #include "checks/evaluate_strength.hpp"
+#include "checks/stage_facts.hpp"
 #include "clock/zone.hpp"
 #include "piece/body.hpp"
 #include "plan/plan.hpp"
@@ -21,6 +22,7 @@ struct PieceQuestion {
   const clock::Zone& zone;
   plan::Timestamp now;  // with its offset
   checks::SignOffState sign_off = {};
+  checks::KnownBending* bending = nullptr;  // of this plan, kept for its next pour; null: only for this answer
 };
 
 struct PieceAnswer {

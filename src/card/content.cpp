@@ -27,18 +27,19 @@ std::string_view sign_for(Verdict verdict) {
   return "(?)";
 }
 
-// One crane: its load; two: each with its name, the first on a line of its own.
-Fact of_cranes(std::string label, const Report& report, const StageReport& stage, Rounding rounding,
-               std::string note) {
-  Fact fact{std::move(label), "", std::move(note)};
+// The load on the hook is told once: as a demand it would be rounded up, as a limit down, and a card with 6780 and 6779
+// beside each other is not believed. One crane: its limit; two: each with its name, the first on a line of its own.
+Fact pull_of(const Report& report, const StageReport& stage, const std::string& parts) {
+  Fact fact{"DO NOT PULL BEYOND", "", "the load on the hook, on the crane's scale, block included"};
+  if (!parts.empty()) fact.note += ": " + parts;
   if (stage.hook) {
-    fact.value = print(*stage.hook, report.units, rounding);
+    fact.value = print(*stage.hook, report.units, Rounding::down);
     return fact;
   }
   for (const checks::CraneReport& crane : stage.cranes) {
     if (!crane.hook) continue;
     const std::string text =
-        fmt::format("{} on {}", print(*crane.hook, report.units, rounding), inert(crane.id, 20));
+        fmt::format("{} on {}", print(*crane.hook, report.units, Rounding::down), inert(crane.id, 20));
     if (fact.value.empty())
       fact.value = text;
     else
@@ -52,7 +53,7 @@ std::string made_of(const plan::Plan& plan, const Report& report, std::size_t at
   const StageReport& stage = report.stages[at];
   if (!stage.load) return {};
   const auto up = [&](Force f) { return print(f, report.units, Rounding::up); };
-  std::string text = "piece " + up(stage.load->weight);
+  std::string text = "piece at most " + up(stage.load->weight);
   if (stage.load->attached > Force{}) text += ", form parts " + up(stage.load->attached);
   if (stage.load->adhesion > Force{}) text += ", grip of the form " + up(stage.load->adhesion);
   const auto rigging = rigging_of(plan, plan.stages[at]);
@@ -81,6 +82,21 @@ Fact validity(const plan::Plan& plan, const Report& report, std::size_t at) {
           "the plan sets no limit on the age of the test: the engineer writes it; " + lift};
 }
 
+// Who signed this plan, when, and whether it is still what was signed.
+Fact signature(const Report& report) {
+  const checks::SignOffState& state = report.sign_off;
+  const std::string who = fmt::format("{}, {}, as {}", inert(state.engineer, 50), inert(state.signed_at, 30),
+                                      inert(state.verdict_then, 10));
+  switch (state.kind) {
+    case checks::SignOffState::Kind::none: return {"Engineer's signature", "not signed", "nobody has signed this plan"};
+    case checks::SignOffState::Kind::valid: return {"Engineer's signature", "signed", "by " + who};
+    case checks::SignOffState::Kind::changed:
+      return {"Engineer's signature", "changed since sign-off", "signed by " + who};
+    case checks::SignOffState::Kind::faulty: break;
+  }
+  return {"Engineer's signature", "cannot be read", inert(state.fault, 120)};
+}
+
 std::vector<Fact> facts_of(const plan::Plan& plan, const Report& report, std::size_t at) {
   const StageReport& stage = report.stages[at];
   const Fact strength{
@@ -90,11 +106,8 @@ std::vector<Fact> facts_of(const plan::Plan& plan, const Report& report, std::si
       strength_note(plan, report),
       (report.usable_strength ? print(*report.usable_strength, report.units, Rounding::down) : "none") +
           " shown"};
-  if (stage.verdict != Verdict::go) return {strength};
-  return {
-      of_cranes("Load on the hook", report, stage, Rounding::up, made_of(plan, report, at)),
-      of_cranes("DO NOT PULL BEYOND", report, stage, Rounding::down, "on the crane's scale, block included"),
-      strength, validity(plan, report, at)};
+  if (stage.verdict != Verdict::go) return {strength, signature(report)};
+  return {pull_of(report, stage, made_of(plan, report, at)), strength, validity(plan, report, at), signature(report)};
 }
 
 std::vector<Fact> piece_of(const plan::Plan& plan, const piece::Body& body, const Report& report,

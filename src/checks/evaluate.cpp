@@ -138,7 +138,8 @@ StageReport evaluate_stage(const StageFacts& facts, Trace& trace) {
 }
 
 Report evaluate_plan(const plan::Plan& plan, const piece::Body& body, const tables::RuleSet& rules,
-                     const tables::Tables& tables, std::string fingerprint, SignOffState sign_off) {
+                     const tables::Tables& tables, std::string fingerprint, SignOffState sign_off,
+                     KnownBending* bending) {
   Report report{.file = plan.file,
                 .mark = plan.piece.mark,
                 .title = plan.piece.title,
@@ -170,7 +171,8 @@ Report evaluate_plan(const plan::Plan& plan, const piece::Body& body, const tabl
   const Anchorage prepared = anchorage(plan, body, rules, tables, trace);
   for (const plan::Stage& stage : plan.stages) {
     trace.about([&] { return fmt::format("{}: loads and strength", word_for(stage.kind)); });
-    StageFacts facts = stage_facts(plan, stage, body, prepared, rules, tables, trace);
+    StageFacts facts = stage_facts(plan, stage, body, prepared, rules, tables, trace,
+                                   bending ? bending->of_stage(report.stages.size()) : nullptr);
     facts.tells_losses = true;
     facts.sign_off = &report.sign_off;
     report.stages.push_back(evaluate_stage(facts, trace));

@@ -12,8 +12,9 @@ std::vector<Finding> judge(const Rule& rule, const StageFacts& facts, Trace& tra
 
 StageReport evaluate_stage(const StageFacts& facts, Trace& trace);
 
-// The whole plan under one rule set. `fingerprint` is the caller's; with `with_steps` the calculation is recorded.
+// The whole plan under one rule set. `fingerprint` is the caller's. `bending`: kept from an earlier call; null: found anew.
 Report evaluate_plan(const plan::Plan& plan, const piece::Body& body, const tables::RuleSet& rules,
-                     const tables::Tables& tables, std::string fingerprint, SignOffState sign_off = {});
+                     const tables::Tables& tables, std::string fingerprint, SignOffState sign_off = {},
+                     KnownBending* bending = nullptr);
 
 }  // namespace firstpick::checks

@@ -161,25 +161,44 @@ Outcome<demands::BeamLine> loaded(const StageFacts& facts, const BendingLoads& l
 
 }  // namespace
 
-Outcome<BendingTension> line_tension(const StageFacts& facts, const ModelChoice& model) {
+namespace {
+
+Outcome<Line> line_to_bend(const StageFacts& facts, const ModelChoice& model) {
   BendingReuse* const reuse = facts.bending->reuse.get();
   const auto cut = reuse && reuse->stretches ? *reuse->stretches : stretches_of(facts.plan, model.axis);
   if (reuse) reuse->stretches = cut;
   if (const auto* missing = std::get_if<NotAssessed>(&cut)) return *missing;
   const auto& stretches = std::get<std::vector<piece::Stretch>>(cut);
   if (auto refused = refusal(stretches)) return *std::move(refused);
-  const auto line = line_of(stretches);
+  return line_of(stretches);
+}
+
+Outcome<demands::BeamState> state_under(const StageFacts& facts, const ModelChoice& model, const Line& line,
+                                        const Situation& situation) {
+  const auto loads = bending_loads(facts, situation);
+  if (const auto* missing = std::get_if<NotAssessed>(&loads)) return *missing;
+  const auto beam = loaded(facts, std::get<BendingLoads>(loads), line, OnAxis{model.axis});
+  if (const auto* missing = std::get_if<NotAssessed>(&beam)) return *missing;
+  return demands::beam_state(std::get<demands::BeamLine>(beam));
+}
+
+}  // namespace
+
+Outcome<demands::BeamState> line_state(const StageFacts& facts, const ModelChoice& model, const Situation& situation) {
+  const auto line = line_to_bend(facts, model);
+  if (const auto* missing = std::get_if<NotAssessed>(&line)) return *missing;
+  return state_under(facts, model, std::get<Line>(line), situation);
+}
+
+Outcome<BendingTension> line_tension(const StageFacts& facts, const ModelChoice& model) {
+  const auto line = line_to_bend(facts, model);
   if (const auto* missing = std::get_if<NotAssessed>(&line)) return *missing;
 
   BendingTension worst;
   const UnitSystem units = facts.plan.piece.units;
   const char* const axis = model.axis == plan::Axis::x ? "x" : "y";
   for (const Situation& situation : std::get<std::vector<Situation>>(facts.gear_situations)) {
-    const auto loads = bending_loads(facts, situation);
-    if (const auto* missing = std::get_if<NotAssessed>(&loads)) return *missing;
-    const auto beam = loaded(facts, std::get<BendingLoads>(loads), std::get<Line>(line), OnAxis{model.axis});
-    if (const auto* missing = std::get_if<NotAssessed>(&beam)) return *missing;
-    const auto state = demands::beam_state(std::get<demands::BeamLine>(beam));
+    const auto state = state_under(facts, model, std::get<Line>(line), situation);
     if (const auto* missing = std::get_if<NotAssessed>(&state)) return *missing;
     const auto& bent = std::get<demands::BeamState>(state);
     const auto look = [&](const demands::BeamSection& section, Stress tension, const char* face) {

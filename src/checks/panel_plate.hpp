@@ -10,6 +10,9 @@ namespace firstpick::checks {
 // Outline, Poisson's ratio and widths, still without loads.
 demands::Panel plate_of(const StageFacts& facts, const PanelFace& face);
 
+// Of one situation of a level panel.
+demands::PanelLoad panel_load(const StageFacts& facts, const BendingLoads& loads, const PanelFace& face);
+
 // Takes the tension of one situation into the worst of all. `as_cast` behind the side: " as cast" where it is turned.
 void look_at(BendingTension& worst, const demands::PanelBending& bending, const PanelFace& face,
              const Situation& situation, UnitSystem units, const char* as_cast);

@@ -30,6 +30,8 @@ std::optional<NotAssessed> uneven_grip(const StageFacts& facts, const BendingLoa
   return {};
 }
 
+}  // namespace
+
 demands::PanelLoad panel_load(const StageFacts& facts, const BendingLoads& loads, const PanelFace& face) {
   demands::PanelLoad panel;
   ForceVector pull;
@@ -52,8 +54,6 @@ demands::PanelLoad panel_load(const StageFacts& facts, const BendingLoads& loads
   panel.pressure = (pull.z - parts) / area_of(face.outline);
   return panel;
 }
-
-}  // namespace
 
 demands::Panel plate_of(const StageFacts& facts, const PanelFace& face) {
   demands::Panel panel;

@@ -4,6 +4,11 @@
 
 namespace firstpick::checks {
 
+std::shared_ptr<BendingMemo> KnownBending::of_stage(std::size_t stage) {
+  while (stages_.size() <= stage) stages_.push_back(std::make_shared<BendingMemo>());
+  return stages_[stage];
+}
+
 Outcome<BendingLoads> bending_loads(const StageFacts& facts, const Situation& situation) {
   const auto& load = std::get<loads::StageLoad>(facts.load);
   const auto set = std::ranges::find_if(load.gear_loads, [&](const loads::LoadSet& each) {

@@ -9,6 +9,7 @@
 #include "checks/panel_face.hpp"
 #include "checks/piece_model.hpp"
 #include "checks/stage_facts.hpp"
+#include "demands/beam_line.hpp"
 #include "demands/panel_estimate.hpp"
 #include "piece/section.hpp"
 #include "record/outcome.hpp"
@@ -44,6 +45,7 @@ struct BendingMemo {
 };
 
 Outcome<BendingTension> line_tension(const StageFacts& facts, const ModelChoice& model);
+Outcome<demands::BeamState> line_state(const StageFacts& facts, const ModelChoice& model, const Situation& situation);
 Outcome<BendingTension> panel_tension(const StageFacts& facts, const ModelChoice& model);
 Outcome<BendingTension> ring_tension(const StageFacts& facts);
 Outcome<BendingTension> box_tension(const StageFacts& facts);

@@ -206,7 +206,7 @@ void add_lift(StageFacts& facts) {
 
 StageFacts stage_facts(const plan::Plan& plan, const plan::Stage& stage, const piece::Body& body,
                        const Anchorage& anchorage, const tables::RuleSet& rules, const tables::Tables& tables,
-                       Trace& trace) {
+                       Trace& trace, std::shared_ptr<BendingMemo> bending) {
   const NotAssessed not_yet{"not computed", {}};
   StageFacts facts{.plan = plan,
                    .stage = stage,
@@ -226,7 +226,7 @@ StageFacts stage_facts(const plan::Plan& plan, const plan::Stage& stage, const p
                    .formula_strength = not_yet,
                    .up_before = up_before(plan, stage, body),
                    .up_after = up_after(plan, stage, body),
-                   .bending = std::make_shared<BendingMemo>(),
+                   .bending = bending ? std::move(bending) : std::make_shared<BendingMemo>(),
                    .modes = {}};
 
   if (const auto* usable = std::get_if<Stress>(&facts.usable_strength))

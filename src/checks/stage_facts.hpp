@@ -50,6 +50,16 @@ struct Anchorage {
 struct BendingMemo;
 struct SignOffState;
 
+// The bending of each stage of one plan, kept by who judges it at several strengths or times: neither changes it. Never
+// for another plan, body or rule set.
+class KnownBending {
+ public:
+  std::shared_ptr<BendingMemo> of_stage(std::size_t stage);
+
+ private:
+  std::vector<std::shared_ptr<BendingMemo>> stages_;
+};
+
 struct StageFacts {
   const plan::Plan& plan;
   const plan::Stage& stage;
@@ -93,9 +103,10 @@ struct Shared {
 Outcome<Shared> shared(const plan::Plan& plan, const plan::Rigging* rigging, const loads::LoadSet& set,
                        const tables::RuleSet& rules, const tables::Tables& tables, const Direction& upright);
 
+// `bending`: what is known of it already; null: nothing.
 StageFacts stage_facts(const plan::Plan& plan, const plan::Stage& stage, const piece::Body& body,
                        const Anchorage& anchorage, const tables::RuleSet& rules, const tables::Tables& tables,
-                       Trace& trace);
+                       Trace& trace, std::shared_ptr<BendingMemo> bending = nullptr);
 
 Anchorage anchorage(const plan::Plan& plan, const piece::Body& body, const tables::RuleSet& rules,
                     const tables::Tables& tables, Trace& trace);

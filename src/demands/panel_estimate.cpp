@@ -135,6 +135,27 @@ std::shared_ptr<const PanelEstimate> PanelEstimate::of(const Panel& panel) {
   return std::shared_ptr<const PanelEstimate>(new PanelEstimate(std::move(parts)));
 }
 
+Outcome<std::vector<std::optional<PanelEstimate::Principal>>> PanelEstimate::moments(
+    const PanelLoad& load, const std::vector<plan::PlanarPoint>& places) const {
+  const auto forces = parts_->node_loads(load);
+  if (!forces) return NotAssessed{"a force acts beside the panel or in an opening", {}};
+  const auto solution = parts_->solver->solve(load.pressure.value(), *forces);
+  if (!solution) return NotAssessed{"the bending of the panel gave no numbers", {}};
+  std::vector<std::optional<Principal>> read;
+  for (const plan::PlanarPoint& place : places) {
+    const auto here = solution->patch_moments(plate_point(place), parts_->radius_m);
+    if (!here) {
+      read.emplace_back();
+      continue;
+    }
+    const double middle = 0.5 * ((*here)[0] + (*here)[1]);
+    const double reach = std::hypot(0.5 * ((*here)[0] - (*here)[1]), (*here)[2]);
+    if (!std::isfinite(middle + reach)) return NotAssessed{"the bending of the panel gave no numbers", {}};
+    read.push_back(Principal{PlateMoment::from_value(middle + reach), PlateMoment::from_value(middle - reach)});
+  }
+  return read;
+}
+
 Outcome<std::vector<PanelBending>> PanelEstimate::bending(const std::vector<PanelLoad>& loads) const {
   std::vector<PanelBending> bent;
   for (const PanelLoad& load : loads) {

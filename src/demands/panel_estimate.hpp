@@ -7,6 +7,7 @@
 #pragma once
 
 #include <memory>
+#include <optional>
 #include <vector>
 
 #include "demands/panel_bending.hpp"
@@ -23,6 +24,14 @@ class PanelEstimate {
 
   // Not assessed: a force beside the panel, numbers that are not usable.
   Outcome<std::vector<PanelBending>> bending(const std::vector<PanelLoad>& loads) const;
+
+  // For drawings: the principal moments of one load at places, each a mean over a disc of diameter Panel::patch as
+  // panel_bending.hpp reads them; nothing outside the panel. `most`: tension at the bottom positive. Not assessed: as above.
+  struct Principal {
+    PlateMoment most{}, least{};
+  };
+  Outcome<std::vector<std::optional<Principal>>> moments(const PanelLoad& load,
+                                                         const std::vector<plan::PlanarPoint>& places) const;
 
  private:
   struct Parts;

@@ -1,3 +1,5 @@
+#include <array>
+
 #include <fmt/format.h>
 
 #include "output/audit.hpp"
@@ -41,9 +43,11 @@ Look look_of(Standing standing) {
   return {"broken", "(!) BROKEN", 1};
 }
 
-// A cell with what it is sorted by.
-std::string cell(const std::string& sort, const std::string& content) {
-  return fmt::format("<td data-sort=\"{}\">{}</td>", html_text(sort), content);
+constexpr std::array<std::string_view, 7> heads = {"Verdict", "Piece", "Used", "What governs", "Evidence", "Sign-off", "Rests on"};
+
+// A cell with what it is sorted by, and its head for a narrow screen, where the rows stand as blocks.
+std::string cell(std::size_t column, const std::string& sort, const std::string& content) {
+  return fmt::format("<td data-head=\"{}\" data-sort=\"{}\">{}</td>", heads.at(column), html_text(sort), content);
 }
 
 std::string row(const Entry& e) {
@@ -55,7 +59,8 @@ std::string row(const Entry& e) {
   std::string governs = html_text(reason_of(e));
   if (!e.rule.empty()) governs += fmt::format("<div class=\"rule\">{}, {}</div>", html_text(e.rule), html_text(e.subject));
   if (!e.remedy.empty()) governs += "<div>&gt; " + html_text(e.remedy) + "</div>";
-  std::string rests = fmt::format("<div>{}</div>", html_text(e.standing == Standing::broken ? "" : age_of(e)));
+  std::string rests;
+  if (e.standing != Standing::broken) rests = fmt::format("<div>{}</div>", html_text(age_of(e)));
   rests += lines(e.missing);
   std::string provenance;
   if (!e.unconfirmed.empty()) provenance += fmt::format("<div>{} from memory, unconfirmed</div>", e.unconfirmed.size());
@@ -63,12 +68,12 @@ std::string row(const Entry& e) {
   if (!e.same_piece.empty()) provenance += "<div>same piece, another plan:</div>" + lines(e.same_piece);
   const std::string signature = e.standing == Standing::broken ? "" : checks::in_words(e.sign_off);
   return fmt::format("<tr class=\"{}\">", look.css) +
-         cell(std::to_string(look.rank), "<span class=\"verdict\">" + std::string(look.words) + "</span>") +
-         cell(e.mark.empty() ? e.file : e.mark, name) +
-         cell(e.utilization ? fmt::format("{:012.6f}", *e.utilization) : "", e.utilization ? print_utilization(*e.utilization) : "-") +
-         cell(e.rule, governs) +
-         cell(e.evidence_age_days ? fmt::format("{:012.4f}", *e.evidence_age_days) : "", rests) +
-         cell(signature, html_text(signature)) + cell(fmt::format("{:06}", e.unconfirmed.size()), provenance) + "</tr>\n";
+         cell(0, std::to_string(look.rank), "<span class=\"verdict\">" + std::string(look.words) + "</span>") +
+         cell(1, e.mark.empty() ? e.file : e.mark, name) +
+         cell(2, e.utilization ? fmt::format("{:012.6f}", *e.utilization) : "", e.utilization ? print_utilization(*e.utilization) : "-") +
+         cell(3, e.rule, governs) +
+         cell(4, e.evidence_age_days ? fmt::format("{:012.4f}", *e.evidence_age_days) : "", rests) +
+         cell(5, signature, html_text(signature)) + cell(6, fmt::format("{:06}", e.unconfirmed.size()), provenance) + "</tr>\n";
 }
 
 }  // namespace
@@ -95,7 +100,7 @@ std::string audit_html(const Audit& audit) {
   }
   out += "<h2>Plans</h2>\n<p class=\"find\"><label>Show rows with <input id=\"find\" type=\"search\"/></label> "
          "<span id=\"shown\"></span></p>\n<table>\n<thead><tr>";
-  for (const std::string_view title : {"Verdict", "Piece", "Used", "What governs", "Evidence", "Sign-off", "Rests on"})
+  for (const std::string_view title : heads)
     out += fmt::format("<th scope=\"col\"><button type=\"button\">{}</button></th>", title);
   out += "</tr></thead>\n<tbody>\n";
   for (const Entry& e : audit.entries) out += row(e);

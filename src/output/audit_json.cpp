@@ -76,7 +76,7 @@ std::string audit_json(const audit::Audit& audit) {
                   {"plans", std::move(plans)},
                   {"not_checked", audit.not_checked},
                   {"cautions", audit.cautions}};
-  return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
+  return json.dump(2, ' ', true, Json::error_handler_t::replace) + "\n";
 }
 
 }  // namespace firstpick::output

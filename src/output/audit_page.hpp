@@ -24,8 +24,20 @@ th[aria-sort=descending] button::after{content:" (down)"}
 .broken .verdict{border-style:double;border-width:4px}
 .hold .verdict{border-style:dashed}
 .file,.rule{font-size:.85em;color:#3a434a}
+td:nth-child(3){white-space:nowrap}
+th:nth-child(3){white-space:nowrap}
 input{font:inherit;padding:.2em .4em;width:20em;max-width:100%}
 ul{margin:0;padding-left:1.3em}
+@media (max-width:800px){
+table,tbody,tr,td{display:block}
+tr[hidden]{display:none}
+thead tr{display:flex;flex-wrap:wrap;gap:.3em}
+th{border-width:1px;white-space:nowrap}
+tbody tr{border:2px solid #14181c;margin:.6em 0}
+td{border:0;padding:.2em .5em}
+td:empty{display:none}
+td:nth-child(n+3)::before{content:attr(data-head) ": ";font-weight:bold}
+}
 @media print{body{margin:0;font-size:9pt}.find{display:none}tr{break-inside:avoid}thead{display:table-header-group}}
 )css";
 

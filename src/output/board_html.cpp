@@ -8,6 +8,7 @@
 #include <nettle/sha2.h>
 
 #include "output/board_page_style.hpp"
+#include "output/board_text.hpp"
 #include "output/verdict_words.hpp"
 
 namespace firstpick::output {
@@ -64,7 +65,10 @@ std::string item(const Board& board, const Line& line, std::size_t number) {
   if (!expected.empty())
     out += fmt::format("<div class=\"until\">{} <small>(prediction, never a reason to lift)</small></div>",
                        html_text(expected));
-  return out + html_text(why_of(line)) + "</div>\n</li>\n";
+  out += html_text(why_of(line));
+  if (const std::string signature = signature_of(judged); !signature.empty())
+    out += "<div class=\"signed\">" + html_text(signature) + "</div>";
+  return out + "</div>\n</li>\n";
 }
 
 std::string list(std::string_view title, const std::vector<std::string>& items) {

@@ -56,6 +56,13 @@ Json line(const board::Line& l, std::size_t order, const board::Board& board) {
   json["plan"] = {{"file", l.plan_file}, {"sha256", text_or_null(l.rests_on.plan)}};
   json["pour"] = l.pour_file.empty() ? Json(nullptr)
                                      : Json{{"file", l.pour_file}, {"sha256", text_or_null(l.rests_on.pour)}};
+  const checks::SignOffState& signature = judged.sign_off;
+  json["sign_off"] = {{"state", judged.checked ? checks::word_for(signature.kind) : "unknown"},
+                      {"engineer", text_or_null(signature.engineer)},
+                      {"signed", text_or_null(signature.signed_at)},
+                      {"verdict", text_or_null(signature.verdict_then)},
+                      {"changed", signature.changed},
+                      {"fault", text_or_null(signature.fault)}};
   json["rules"] = text_or_null(l.rests_on.rules);
   json["fingerprint"] = text_or_null(l.rests_on.answer);
   return json;

@@ -39,6 +39,16 @@ std::string name_of(const Line& line) {
   return name;
 }
 
+}  // namespace
+
+std::string signature_of(const board::Judged& judged) {
+  const bool told_already = judged.rule == "changed-since-sign-off";
+  if (!judged.checked || told_already || judged.sign_off.kind == checks::SignOffState::Kind::none) return {};
+  return checks::in_words(judged.sign_off);
+}
+
+namespace {
+
 std::string line_text(const Board& board, const Line& line, std::size_t number, const TerminalStyle& style) {
   const board::Judged& judged = line.judged;
   const std::string plain = verdict_words(line.judged.verdict);
@@ -67,6 +77,8 @@ std::string line_text(const Board& board, const Line& line, std::size_t number, 
     out += paragraph(margin + "> ", margin + "  ", printable(judged.remedy), style.width);
   if (judged.verdict == Verdict::go)
     out += paragraph(margin, margin, printable(judged.evidence), style.width);
+  if (const std::string signature = signature_of(judged); !signature.empty())
+    out += paragraph(margin, margin, printable(signature), style.width);
   return out;
 }
 
@@ -102,7 +114,7 @@ std::string board_csv(const Board& board) {
                              "rule",        "subject",  "reason",     "remedy",
                              "other rules", "evidence", "usable MPa", "required MPa",
                              "plan",        "pour",     "made",       "plant",
-                             "fingerprint"});
+                             "sign-off",    "fingerprint"});
   std::size_t number = 0;
   for (const Line& line : board.lines) {
     ++number;
@@ -128,6 +140,7 @@ std::string board_csv(const Board& board) {
                       line.pour_file,
                       clock::iso_text(board.zone, board.made_utc_s),
                       board.plant,
+                      judged.checked ? checks::in_words(judged.sign_off) : "",
                       line.rests_on.answer});
   }
   return out;

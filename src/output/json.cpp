@@ -157,7 +157,7 @@ OrderedJson broken_json(const std::string& file, const std::vector<Diagnostic>& 
 
 std::string whole_json(const OrderedJson& elements) {
   const Json& whole = elements.size() == 1 ? elements.front() : elements;
-  return whole.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
+  return whole.dump(2, ' ', true, Json::error_handler_t::replace) + "\n";
 }
 
 std::string json(const std::vector<Answer>& answers) {

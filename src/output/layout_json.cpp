@@ -71,7 +71,7 @@ std::string layout_json(const LayoutReport& report, const std::string& written) 
                      {"legs", legs},
                      {"layouts_judged", report.layouts_judged},
                      {"layouts_checked_in_full", report.layouts_checked_in_full}};
-  return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
+  return json.dump(2, ' ', true, Json::error_handler_t::replace) + "\n";
 }
 
 }  // namespace firstpick::output

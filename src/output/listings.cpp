@@ -71,7 +71,7 @@ std::string tables_json(const std::vector<Source>& entries, std::string_view fil
                      {"note", s.note},
                      {"confirmed_by", s.confirmed_by},
                      {"confirmed_on", s.confirmed_on}});
-  return Json{{"format", 1}, {"entries", std::move(all)}}.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
+  return Json{{"format", 1}, {"entries", std::move(all)}}.dump(2, ' ', true, Json::error_handler_t::replace) + "\n";
 }
 
 std::string rules_text(const std::vector<RuleSetLine>& sets, std::string_view filter, std::size_t width) {
@@ -105,7 +105,7 @@ std::string rules_json(const std::vector<RuleSetLine>& sets, std::string_view fi
                        {"demanded_by", demanded_by(sets, rule.id)}});
   for (const RuleSetLine& set : sets) listed.push_back({{"id", set.id}, {"title", set.title}});
   return Json{{"format", 1}, {"rules", std::move(rules)}, {"rule_sets", std::move(listed)}}.dump(
-             2, ' ', false, Json::error_handler_t::replace) +
+             2, ' ', true, Json::error_handler_t::replace) +
          "\n";
 }
 

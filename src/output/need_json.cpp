@@ -47,7 +47,7 @@ std::string need_json(const checks::NeedReport& report) {
                        {"fingerprint", report.fingerprint}}},
                      {"rules", report.rules},
                      {"stages", stages}};
-  return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
+  return json.dump(2, ' ', true, Json::error_handler_t::replace) + "\n";
 }
 
 }  // namespace firstpick::output

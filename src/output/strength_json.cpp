@@ -150,7 +150,7 @@ Json faults(const std::vector<Diagnostic>& all) {
   return json;
 }
 
-std::string written(const Json& json) { return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n"; }
+std::string written(const Json& json) { return json.dump(2, ' ', true, Json::error_handler_t::replace) + "\n"; }
 
 }  // namespace
 

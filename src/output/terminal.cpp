@@ -93,15 +93,17 @@ std::string load_lines(const StageReport& stage, const Report& report, const Ter
   text += fmt::format(", x {} dynamic", print_number(load.dynamic_factor.value(), 3, Rounding::up));
   if (load.adhesion > Force{}) text += fmt::format(", + grip of the form {}", up(load.adhesion));
   text += fmt::format(": {} on the legs", up(load.total));
-  if (stage.hook) text += fmt::format("; {} on the crane", up(*stage.hook));
-  else
+  // Of a strip the load on the hook is the pull not to exceed, below: one number, not one rounded up and one down.
+  const bool told_below = stage.kind == plan::StageKind::strip;
+  if (stage.hook && !told_below) text += fmt::format("; {} on the crane", up(*stage.hook));
+  if (!stage.hook && !told_below)
     for (const auto& crane : stage.cranes)
       if (crane.hook) text += fmt::format("; {} on crane {}", up(*crane.hook), printable(crane.id));
   if (stage.tilt) text += fmt::format("; hangs {} out of level", up(*stage.tilt));
   std::string out = paragraph("  ", "  ", text + ".", style.width);
   if (stage.pull_not_to_exceed)
     out += paragraph("  ", "  ",
-                     fmt::format("Pull not to exceed {} on the crane's scale, block included. {}",
+                     fmt::format("Load on the hook, and pull not to exceed: {} on the crane's scale, block included. {}",
                                  firstpick::print(*stage.pull_not_to_exceed, report.units, Rounding::down),
                                  checks::when_it_sticks),
                      style.width);
@@ -113,7 +115,7 @@ std::string load_lines(const StageReport& stage, const Report& report, const Ter
                              firstpick::print(*crane.hook, report.units, Rounding::down), printable(crane.id));
     if (!pulls.empty())
       out += paragraph("  ", "  ",
-                       fmt::format("Pull not to exceed, on the scale of each: {}, block included. {}", pulls,
+                       fmt::format("Load on each hook, and pull not to exceed on its scale: {}, block included. {}", pulls,
                                    checks::when_it_sticks),
                        style.width);
   }

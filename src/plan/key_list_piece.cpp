@@ -148,7 +148,7 @@ std::vector<Section> piece_sections() {
            .example = R"(["2610 psi", "2550 psi", "2700 psi"])"},
           {.name = "valid_for", .kind = Kind::duration, .limit = Limit::more_than_zero,
            .doc = "how long after the test it may carry a lift",
-           .absent = "a note says that the evidence has no limit",
+           .absent = "a note; on the board of a shift, HOLD",
            .example = "\"24 h\""},
           {.name = "report", .doc = "number of the test report; recorded", .absent = "no effect",
            .example = "\"T-118\""},

@@ -80,7 +80,7 @@ void append_outside(std::vector<Ring>& parts, Ring ring, const Sides& sides) {
   }
 }
 
-double area_inside_m2(const std::vector<plan::PlanarPoint>& outline, const Ring& convex) {
+Ring inside(const std::vector<plan::PlanarPoint>& outline, const Ring& convex) {
   Ring ring;
   ring.reserve(outline.size() + 8);
   for (const auto& point : outline) ring.push_back({in(m, point.x), in(m, point.y)});
@@ -90,7 +90,13 @@ double area_inside_m2(const std::vector<plan::PlanarPoint>& outline, const Ring&
     if (a == 0.0 && b == 0.0) continue;
     ring = clipped(ring, {a, b, a * p.x + b * p.y});
   }
-  return signed_area_m2(ring);
+  return ring;
+}
+
+std::vector<plan::PlanarPoint> with_units(const Ring& ring) {
+  std::vector<plan::PlanarPoint> points;
+  for (const Point_m& p : ring) points.push_back({p.x * m, p.y * m});
+  return points;
 }
 
 }  // namespace
@@ -105,11 +111,19 @@ Area covered_area(const piece::Outline& outline, const std::vector<Square>& squa
       parts = std::move(left);
     }
     for (const Ring& part : parts) {
-      covered_m2 += area_inside_m2(outline.outer, part);
-      for (const auto& hole : outline.holes) covered_m2 += area_inside_m2(hole, part);
+      covered_m2 += signed_area_m2(inside(outline.outer, part));
+      for (const auto& hole : outline.holes) covered_m2 += signed_area_m2(inside(hole, part));
     }
   }
   return covered_m2 * m2;
+}
+
+piece::Outline covered_part(const piece::Outline& outline, const Square& square) {
+  const Ring corners = corners_of(square);
+  piece::Outline part{with_units(inside(outline.outer, corners)), {}};
+  for (const auto& hole : outline.holes)
+    if (Ring open = inside(hole, corners); open.size() > 2) part.holes.push_back(with_units(open));
+  return part;
 }
 
 }  // namespace firstpick::resistances

@@ -19,4 +19,7 @@ struct Square {
 // sides of squares and edges of the outline lie on one line.
 Area covered_area(const piece::Outline& outline, const std::vector<Square>& squares);
 
+// What of the outline one square covers, for drawings; a part of it in two pieces hangs together along the square's sides.
+piece::Outline covered_part(const piece::Outline& outline, const Square& square);
+
 }  // namespace firstpick::resistances

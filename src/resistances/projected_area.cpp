@@ -53,6 +53,13 @@ const Outcome<Area>& ProjectedAreas::area(Group group, Length half_side) {
   return areas_.emplace(std::move(key), projected_area(group, half_side)).first->second;
 }
 
+std::vector<ProjectedAreas::Found> ProjectedAreas::found() const {
+  std::vector<Found> all;
+  for (const auto& [key, area] : areas_)
+    if (is_assessed(area)) all.push_back({key.first, key.second * m, std::get<Area>(area)});
+  return all;
+}
+
 const Outcome<GroupLayout>& ProjectedAreas::layout(Group group) {
   Set key = sites_of(group);
   const auto known = layouts_.find(key);

@@ -24,8 +24,16 @@ class ProjectedAreas {
 
   const Outcome<GroupLayout>& layout(Group group);
 
- private:
+  // Every area found so far: for drawings.
   using Set = std::vector<const piece::InsertSite*>;
+  struct Found {
+    Set inserts;
+    Length half_side{};
+    Area area{};
+  };
+  std::vector<Found> found() const;
+
+ private:
   std::map<std::pair<Set, double>, Outcome<Area>> areas_;
   std::map<Set, Outcome<GroupLayout>> layouts_;
 };

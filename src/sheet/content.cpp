@@ -10,6 +10,7 @@
 #include "card/drawing.hpp"
 #include "checks/reasons.hpp"
 #include "sheet/chosen_steps.hpp"
+#include "sheet/drawn.hpp"
 #include "units/print.hpp"
 #include "version.hpp"
 
@@ -81,7 +82,8 @@ Section layout(const plan::Plan& plan, const piece::Body& body, const Report& re
                      checks::word_for(report.stages[i].kind)),
          {wide,
           high,
-          {card::drawing_box(*drawing, "layout", {1.0, 1.0, wide - 2.0, high - 2.0}, text_size)}}});
+          {card::drawing_box(*drawing, "layout", {1.0, 1.0, wide - 2.0, high - 2.0}, text_size)}},
+         "the inserts seen from above; the table below has their places"});
   }
   section.table = {{"insert", "number in the figure", "kind", "x", "y", "z"}};
   for (std::size_t i = 0; i < plan.inserts.size(); ++i) {
@@ -137,7 +139,8 @@ Section unconfirmed(const Report& report) {
 
 }  // namespace
 
-Sheet sheet_of(const plan::Plan& plan, const piece::Body& body, const Report& report, bool all) {
+Sheet sheet_of(const plan::Plan& plan, const piece::Body& body, const Report& report, bool all,
+               const std::vector<checks::StageFigures>& drawn) {
   Sheet sheet{.title = fmt::format("Calculation of the lift of {}{}", report.mark,
                                    report.revision.empty() ? "" : ", revision " + report.revision),
               .verdict = std::string(checks::word_for(report.verdict))};
@@ -152,7 +155,9 @@ Sheet sheet_of(const plan::Plan& plan, const piece::Body& body, const Report& re
   sheet.heading.emplace_back("Checked: ______________________   Date: ______________");
 
   sheet.sections = {list_of("Cautions", report.cautions), why(report), piece_section(plan, body, report),
-                    layout(plan, body, report), list_of("Assumptions", report.choices)};
+                    layout(plan, body, report)};
+  for (Section& section : drawn_sections(report, drawn)) sheet.sections.push_back(std::move(section));
+  sheet.sections.push_back(list_of("Assumptions", report.choices));
   if (!report.overridden.empty())
     sheet.sections.push_back(list_of("Entries of the plant's own tables", report.overridden));
   sheet.sections.push_back(unconfirmed(report));

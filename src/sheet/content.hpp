@@ -7,6 +7,7 @@
 
 #include "card/page.hpp"
 #include "checks/report.hpp"
+#include "checks/stage_figures.hpp"
 #include "piece/body.hpp"
 #include "plan/plan.hpp"
 #include "record/trace.hpp"
@@ -16,6 +17,7 @@ namespace firstpick::sheet {
 struct Figure {
   std::string caption;
   card::Page page;
+  std::string in_words;                         // for who does not see it
 };
 
 struct Section {
@@ -34,7 +36,8 @@ struct Sheet {
 };
 
 // With `all` every section of the calculation; else of each rule the insert that it is worst for, and the sheet tells
-// how many sections it leaves out.
-Sheet sheet_of(const plan::Plan& plan, const piece::Body& body, const checks::Report& report, bool all);
+// how many sections it leaves out. `drawn`: of each stage what is drawn beside the numbers; none: only the layouts.
+Sheet sheet_of(const plan::Plan& plan, const piece::Body& body, const checks::Report& report, bool all,
+               const std::vector<checks::StageFigures>& drawn = {});
 
 }  // namespace firstpick::sheet

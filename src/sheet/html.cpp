@@ -25,6 +25,8 @@ constexpr std::string_view style =
     ".step "
     ".from{font-size:.85em;margin-left:2em}math{font-size:1.08em;math-style:normal;font-family:\"DejaVu Math "
     "TeX Gyre\",math}img{max-width:100%;border:0}"
+    ".figure{break-inside:avoid}p,li{overflow-wrap:anywhere}@media(max-width:600px){body{padding:0 .5em}table{font-size:.7em}th,td{padding:.1em "
+    ".2em;overflow-wrap:anywhere}.step{overflow-x:auto}}"
     "h2{break-after:avoid}tr{break-inside:avoid}@page{margin:15mm}@media "
     "print{body{margin:0;max-width:none;padding:0}"
     "a{color:#000;text-decoration:none}}";
@@ -86,9 +88,8 @@ std::string figure_html(const Figure& figure) {
   std::string coded(BASE64_ENCODE_RAW_LENGTH(painted.bytes.size()), '\0');
   base64_encode_raw(coded.data(), painted.bytes.size(),
                     reinterpret_cast<const uint8_t*>(painted.bytes.data()));
-  return "<p><img alt=\"inserts seen from above; the table below has their places\" "
-         "src=\"data:image/svg+xml;base64," +
-         coded + "\"><br>" + escaped(figure.caption) + "</p>\n";
+  return "<p class=\"figure\"><img alt=\"" + escaped(figure.in_words) + "\" src=\"data:image/svg+xml;base64," + coded +
+         "\"><br>" + escaped(figure.caption) + "</p>\n";
 }
 
 std::string table_html(const std::vector<std::vector<std::string>>& table) {

@@ -68,6 +68,8 @@ std::string markdown(const Sheet& sheet) {
     const Section& section = sheet.sections[i];
     out += fmt::format("\n## {}. {}\n\n", i + 1, escaped(section.title));
     for (const std::string& text : section.texts) out += escaped(text) + "\n\n";
+    for (const Figure& figure : section.figures)
+      out += escaped(figure.caption + ": in the HTML sheet; " + figure.in_words) + "\n\n";
     for (const std::string& item : section.items) out += "- " + escaped(item) + "\n";
     if (!section.items.empty()) out += "\n";
     out += table_text(section.table);

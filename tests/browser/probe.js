@@ -33,7 +33,7 @@
   if (document.documentElement.scrollWidth > document.documentElement.clientWidth) problems.push("the page scrolls sideways");
   var verdicts = Array.from(document.querySelectorAll(".verdict")).map(function (e) { return e.innerText.trim(); });
   verdicts.forEach(function (v) {
-    if (["(+) GO", "(?) HOLD", "(x) NO-GO", "(?) OLD"].indexOf(v) < 0) problems.push("a verdict reads '" + v + "'");
+    if (["(+) GO", "(?) HOLD", "(x) NO-GO", "(?) OLD", "(!) BROKEN", "GO", "HOLD", "NO-GO"].indexOf(v) < 0) problems.push("a verdict reads '" + v + "'");
   });
   var first = document.querySelector(".verdict");
   parent.postMessage({ texts: texts, least: least.toFixed(2), verdicts: verdicts.join(" "), problems: problems,

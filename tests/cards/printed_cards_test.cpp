@@ -171,10 +171,10 @@ TEST_CASE("the card of the manhole base holds every field that an operator needs
       "Crane radius, rating there",
       "hoist at most 20.0 ft/min",
       "Wind limit, travel speed",
-      "Load on the hook",
-      "6780 lb",
       "DO NOT PULL BEYOND",
       "6779 lb",
+      "the load on the hook, on the crane's scale, block included: piece at most 4760 lb, form parts 60.0 lb",
+      "Engineer's signature not signed",
       "zone closed, path and landing clear",
       "signaller named",
       "Signaller, channel",
@@ -208,6 +208,7 @@ TEST_CASE("the card of the manhole base holds every field that an operator needs
     CAPTURE(field, text);
     CHECK(holds(text, field));
   }
+  CHECK_FALSE(holds(text, "6780 lb"));  // the same load rounded up: two numbers for one load
 }
 
 TEST_CASE("a card that is not GO tells why, and nothing to lift by") {
@@ -218,7 +219,7 @@ TEST_CASE("a card that is not GO tells why, and nothing to lift by") {
     const std::string text = text_of(folder.file("card.pdf"));
     CHECK(holds(text, "DO NOT LIFT"));
     for (const std::string lifting :
-         {"DO NOT PULL BEYOND", "Load on the hook", "As it hangs", "Picks from above", "In this order",
+         {"DO NOT PULL BEYOND", "load on the hook", "As it hangs", "Picks from above", "In this order",
           "Take up the slack", "Valid until", "(+)", "Gear: "}) {
       CAPTURE(lifting, text);
       CHECK_FALSE(holds(text, lifting));

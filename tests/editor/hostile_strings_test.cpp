@@ -163,6 +163,11 @@ bool is_printable(const std::string& text) {
   return true;
 }
 
+// Nothing outside ASCII, no control character: no reader of a log is misled.
+bool is_plain(const std::string& json) {
+  return std::ranges::all_of(json, [](char c) { return c == '\n' || (c >= 0x20 && c < 0x7F); });
+}
+
 struct Pair {
   std::string file;
   CheckedPlan bad, good;
@@ -211,7 +216,7 @@ TEST_CASE("hostile text of a plan in JSON is a string") {
   for (const auto& [file, bad, good] : pairs()) {
     CAPTURE(file);
     const std::string text = output::json({{file, &bad.report, nullptr}});
-    CHECK(std::ranges::all_of(text, [](char c) { return c == '\n' || (c >= 0x20 && c < 0x7F); }));
+    CHECK(is_plain(text));
     const auto read = nlohmann::json::parse(text),
                plain = nlohmann::json::parse(output::json({{file, &good.report, nullptr}}));
     CHECK(read["plan"]["mark"] == bad.plan.piece.mark);
@@ -220,12 +225,36 @@ TEST_CASE("hostile text of a plan in JSON is a string") {
   }
 }
 
+TEST_CASE("an order to write from right to left, a control character and a broken byte reach no JSON as they are") {
+  const std::string hidden = overriding + "\x1b[2J\x7f\xC2\x9B\xFF\xEF\xBB\xBF\xF3\xA0\x80\x81";
+  CheckedPlan checked = firstpick::tests::checked_plan(bases.front());
+  checks::Report& report = checked.report;
+  for (std::string* text : {&report.file, &report.mark, &report.revision, &report.strength_basis, &report.rules,
+                            &report.sign_off.engineer, &report.sign_off.fault})
+    *text += hidden;
+  for (checks::Finding& finding : report.stages.front().findings)
+    for (std::string* text : {&finding.subject, &finding.text, &finding.remedy}) *text += hidden;
+  const std::string json = output::json({{bases.front(), &report, nullptr}});
+  CHECK(is_plain(json));
+  CHECK(json.find("\\u202e") != std::string::npos);
+  CHECK_NOTHROW(nlohmann::json::parse(json));
+
+  const auto asked = need_of_plan("plan.toml", contents_of(bases.front()), "", real_tables());
+  checks::NeedReport need = std::get<checks::NeedReport>(asked);
+  for (std::string* text : {&need.file, &need.mark, &need.title, &need.revision}) *text += hidden;
+  CHECK(is_plain(output::need_json(need)));
+}
+
 TEST_CASE(
     "hostile text of a plan in the calculation sheet adds no element, no attribute, no mark of Markdown") {
   for (const auto& [file, bad, good] : pairs()) {
     CAPTURE(file);
-    const sheet::Sheet sheets[] = {sheet::sheet_of(bad.plan, bad.body, bad.report, true),
-                                   sheet::sheet_of(good.plan, good.body, good.report, true)};
+    const auto drawn = [](const CheckedPlan& one) {
+      return checks::stage_figures(one.plan, one.body, one.report, real_tables().rule_sets.at(one.report.rules),
+                                   real_tables());
+    };
+    const sheet::Sheet sheets[] = {sheet::sheet_of(bad.plan, bad.body, bad.report, true, drawn(bad)),
+                                   sheet::sheet_of(good.plan, good.body, good.report, true, drawn(good))};
     const std::string page = sheet::html(sheets[0]), plain = sheet::html(sheets[1]);
     for (const char* mark : {"<", ">", "\""}) {
       CAPTURE(mark);

@@ -2,6 +2,7 @@
 
 #include <catch2/catch.hpp>
 
+#include <algorithm>
 #include <string>
 #include <vector>
 
@@ -219,4 +220,5 @@ TEST_CASE("hostile text in any field reaches no view of an audit unescaped") {
   const std::string json = output::audit_json(audit);
   CHECK(json.find('\x1b') == std::string::npos);
   CHECK(json.find('\x07') == std::string::npos);
+  CHECK(std::ranges::all_of(json, [](char c) { return c == '\n' || (c >= 0x20 && c < 0x7F); }));
 }

@@ -103,6 +103,84 @@ TEST_CASE("board: evidence runs out by the clock of the board, whatever the plan
   CHECK(at("2026-03-03T06:29:59").verdict == Verdict::hold);
 }
 
+TEST_CASE("board: a test without a limit on its use carries no GO: the form may have been poured again since") {
+  auto texts = files();
+  texts["breaks.toml"] = changed(breaks, "valid_for = \"12 h\"\n", "");
+  const std::string piece = piece_text("panel.toml", "breaks.toml");
+  const auto judged = line_of(texts, piece).judged;
+  CHECK(judged.verdict == Verdict::hold);
+  CHECK(judged.rule == "evidence-age");
+  CHECK_THAT(judged.reason, Catch::Contains("2026-03-03T06:30:00") || Catch::Contains("2026-03-03 06:30"));
+  CHECK_THAT(judged.remedy, Catch::Contains("write valid_for in [evidence]"));
+  // The file of yesterday's pour, read this morning.
+  texts["breaks.toml"] = changed(changed(texts["breaks.toml"], "2026-03-02T14", "2026-03-01T14"), "2026-03-03T06",
+                                 "2026-03-02T06");
+  CHECK(line_of(texts, piece).judged.verdict == Verdict::hold);
+  texts["breaks.toml"] = changed(breaks, "valid_for = \"12 h\"\n", "[growth]\ncurve = \"en-1992-1-1, class N\"\n"
+                                 "strength_at_28_days = \"50 MPa\"\ntemperature = \"20 degC\"\n");
+  CHECK(line_of(texts, piece).judged.verdict == Verdict::hold);
+  CHECK(line_of(texts, piece).judged.expected.kind == Expected::Kind::none);  // no strength is waited for
+
+  // Of the plan's own test the same.
+  auto alone = files();
+  alone["base.toml"] = changed(alone["base.toml"], "valid_for = \"12 h\"", "");
+  CHECK(line_of(alone, piece_text("base.toml")).judged.rule == "evidence-age");
+  CHECK_THAT(line_of(alone, piece_text("base.toml")).judged.remedy, Catch::Contains("[concrete.evidence]"));
+}
+
+TEST_CASE("board: several sensors in one pour: one is named, and each tells what it has felt") {
+  const auto log_of = [](double corner, double core) {
+    std::string log = "time,core [degC],corner [degC]\n";
+    for (int i = 0; i <= 19; ++i) {
+      char row[96];
+      std::snprintf(row, sizeof row, "2026-03-02T%02d:%02d:00-05:00,%.2f,%.2f\n", 14 + i / 2, 30 * (i % 2),
+                    core + 0.01 * i, corner + 0.01 * i);
+      log += row;
+    }
+    return log;
+  };
+  auto texts = files();
+  texts["log.csv"] = log_of(12.0, 34.0);
+  const std::string piece = piece_text("panel.toml", "growth.toml");
+  const auto unnamed = line_of(texts, piece).judged;
+  CHECK_FALSE(unnamed.checked);
+  CHECK_THAT(unnamed.reason, Catch::Contains("log.csv:1:") && Catch::Contains("several sensors, and none is chosen"));
+
+  const auto with = [&](const std::string& sensor) {
+    texts["growth.toml"] = changed(growth, "file = \"log.csv\"\n", "file = \"log.csv\"\nsensor = \"" + sensor + "\"\n");
+    return line_of(texts, piece).judged;
+  };
+  const auto corner = with("corner"), core = with("core");
+  REQUIRE(corner.expected.kind == Expected::Kind::at);
+  REQUIRE(core.expected.kind == Expected::Kind::at);
+  CHECK(corner.expected.utc_s > core.expected.utc_s);  // the colder one is later
+  texts["log.csv"] = log_of(12.0, 12.0);
+  CHECK(with("core").expected.utc_s == corner.expected.utc_s);
+  CHECK_THAT(with("middle").reason, Catch::Contains("no sensor 'middle'"));
+  // Each of the two has its own faults: those of the other are not its own.
+  texts["log.csv"] = changed(log_of(12.0, 34.0), ",34.05,", ",x,");
+  CHECK_FALSE(with("core").checked);
+}
+
+TEST_CASE("board: pieces of one plan with several pours get what each would get alone") {
+  auto texts = files();
+  texts["warm.toml"] = changed(growth, "20 degC", "30 degC");
+  texts["weak.toml"] = changed(growth, "50 MPa", "38 MPa");
+  const std::vector<std::string> pours = {"growth.toml", "warm.toml", "weak.toml", "breaks.toml"};
+  std::string all;
+  for (const std::string& pour : pours) all += piece_text("panel.toml", pour);
+  const auto together = board_of(shift_text(all), texts, now);
+  for (const std::string& pour : pours) {
+    CAPTURE(pour);
+    const auto line = std::ranges::find(together.lines, pour, &board::Line::pour_file);
+    REQUIRE(line != together.lines.end());
+    const auto alone = line_of(texts, piece_text("panel.toml", pour)).judged;
+    CHECK(line->judged.verdict == alone.verdict);
+    CHECK(line->judged.expected.utc_s == alone.expected.utc_s);
+    CHECK(line->judged.reason == alone.reason);
+  }
+}
+
 TEST_CASE(
     "board: specimens of plan and pour that are the same are no conflict, by whatever clock they are "
     "written") {

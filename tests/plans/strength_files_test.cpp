@@ -131,6 +131,45 @@ TEST_CASE("strength: a rule set that takes maturity credits it less the margin, 
   CHECK(verdict_on(pour, gap, tables) == Verdict::hold);
 }
 
+TEST_CASE("strength: of two sensors in a pour, companions validate the one that felt what they felt") {
+  // By 16 h at 20 degC they have 16.5 MPa: 8 h at 40 degC, as the corner had. At the core it was 50 degC: 20 h, 18.4 MPa.
+  auto named = files();
+  std::string both = "time,corner [degC],core [degC]\n";
+  for (std::size_t at = named["log.csv"].find('\n') + 1; at < named["log.csv"].size();) {
+    const std::size_t end = named["log.csv"].find('\n', at), comma = named["log.csv"].find(',', at);
+    const double corner_degC = std::stod(named["log.csv"].substr(comma + 1, end - comma - 1));
+    char core[16];
+    std::snprintf(core, sizeof core, ",%.3f\n", corner_degC + 10.0);
+    both += named["log.csv"].substr(at, end - at) + core;
+    at = end + 1;
+  }
+  named["log.csv"] = both;
+  const auto report_by = [&](const std::string& sensor, const std::string& companions = "") {
+    const std::string text = with(pour, "file = \"log.csv\"\n", "file = \"log.csv\"\nsensor = \"" + sensor + "\"\n");
+    return report_of(answer_to(text + companions, named, that_take_maturity(), "2026-03-03T08:00:00Z"));
+  };
+  const auto corner = report_by("corner"), core = report_by("core");
+  CHECK(corner.verdict == Verdict::go);
+  CHECK(corner.maturity->sensor == "corner");
+  CHECK(core.verdict == Verdict::hold);  // 11.7 % over what the companions showed, 10 % is allowed
+  CHECK_THAT(core.maturity->why_not_credited, Catch::Contains("differ from the estimate by"));
+  CHECK(core.maturity->equivalent_age.value() > corner.maturity->equivalent_age.value());
+
+  // A second set of companions: all must agree, not one of them.
+  const std::string second = R"([[calibration.companion]]
+tested = 2026-03-03T04:00:00Z
+results = ["RESULT", "RESULT"]
+specimen = "cylinder 150x300 mm"
+cure = "field"
+)";
+  const auto with_second = [&](const std::string& result) {
+    return report_by("corner", with(with(second, "RESULT", result), "RESULT", result));
+  };
+  CHECK(with_second("20 MPa").verdict == Verdict::go);
+  CHECK(with_second("15 MPa").verdict == Verdict::hold);
+  CHECK(with_second("15 MPa").maturity->companions.size() == 2);
+}
+
 TEST_CASE("strength: where specimens count, more by maturity changes nothing") {
   const std::string both = pour + R"([evidence]
 specimen = "cylinder 150x300 mm"

@@ -199,7 +199,9 @@ Counted recomputed_html(const std::string& sheet) {
 }
 
 sheet::Sheet sheet_for(const CheckedPlan& checked, bool all) {
-  return sheet::sheet_of(checked.plan, checked.body, checked.report, all);
+  const auto drawn = checks::stage_figures(checked.plan, checked.body, checked.report,
+                                           real_tables().rule_sets.at(checked.report.rules), real_tables());
+  return sheet::sheet_of(checked.plan, checked.body, checked.report, all, drawn);
 }
 
 std::size_t count_of(const std::string& text, const std::string& part) {
@@ -316,5 +318,112 @@ TEST_CASE("hostile names are text in a sheet") {
   for (const std::string* each : {&page, &text}) {
     CHECK(each->find('\x1b') == std::string::npos);
     CHECK(each->find("\xE2\x80\xAE") == std::string::npos);
+  }
+}
+
+namespace {
+
+sheet::Section section_named(const sheet::Sheet& sheet, const std::string& title) {
+  const auto found = std::ranges::find(sheet.sections, title, &sheet::Section::title);
+  REQUIRE(found != sheet.sections.end());
+  return *found;
+}
+
+// The words of a figure, joined; every word inside its page.
+std::string words_in(const sheet::Figure& figure) {
+  std::string words;
+  for (const card::Box& box : figure.page.boxes)
+    for (const card::TextMark& text : box.texts) {
+      CAPTURE(figure.caption, text.words.text, text.at.x, text.at.y, text.at.width);
+      CHECK(card::inside(text.at, {0.0, 0.0, figure.page.width, figure.page.height}));
+      words += text.words.text + "|";
+    }
+  return words;
+}
+
+}  // namespace
+
+TEST_CASE("the breakout areas of the inserts are drawn with the areas that the calculation has") {
+  const CheckedPlan checked = checked_plan("docs/demo/box-culvert.toml");
+  const sheet::Sheet sheet = sheet_for(checked, false);
+  const auto section = section_named(sheet, "Breakout areas");
+  REQUIRE(section.figures.size() == 1);
+  const std::string words = words_in(section.figures.front());
+  for (const plan::Insert& insert : checked.plan.inserts) CHECK(words.find(insert.id + "|") != std::string::npos);
+  CHECK(section.figures.front().caption.find("top as cast, seen from above") != std::string::npos);
+  std::optional<double> A_Nc_m2;
+  for (const auto& entry : checked.report.trace.steps())
+    if (entry.step.result.symbol == "A_Nc" && !A_Nc_m2)
+      A_Nc_m2 = entry.step.result.number * (entry.step.result.unit == "in2" ? in2.value() : 1.0);
+  REQUIRE(A_Nc_m2);
+  const auto drawn = checks::stage_figures(checked.plan, checked.body, checked.report, real_tables().rule_sets.at("us"),
+                                           real_tables());
+  REQUIRE(drawn.front().breakouts.size() == 1);
+  const auto& face = drawn.front().breakouts.front();
+  CHECK(std::ranges::any_of(face.areas, [&](const auto& area) {
+    return area.second.value() == Approx(*A_Nc_m2).epsilon(1e-9);
+  }));
+}
+
+TEST_CASE("the tension over a panel is drawn, and is largest where the calculation has it") {
+  const CheckedPlan checked = checked_plan("docs/demo/wall-panel.toml");
+  const auto section = section_named(sheet_for(checked, false), "Tension over the piece");
+  REQUIRE_FALSE(section.figures.empty());
+  CHECK(words_in(section.figures.front()).find("top as cast, seen from above: at most ") != std::string::npos);
+  const auto drawn = checks::stage_figures(checked.plan, checked.body, checked.report, real_tables().rule_sets.at("us"),
+                                           real_tables());
+  const auto& picture = drawn.front().tension;
+  REQUIRE(picture);
+  REQUIRE(picture->map);
+  CHECK(picture->map->cells.size() > 200);
+  CHECK(picture->map->picks.size() >= 2);
+  Stress most{};
+  for (const auto& cell : picture->map->cells) most = std::max({most, cell.bottom, cell.top});
+  const auto& findings = checked.report.stages.front().findings;
+  const auto cracking = std::ranges::find(findings, std::string_view("piece-cracking"), &checks::Finding::rule);
+  REQUIRE(cracking != findings.end());
+  REQUIRE(cracking->demand);
+  const Stress asked = std::get<Stress>(*cracking->demand);
+  CHECK(most <= 1.05 * asked);  // the picture is of a coarse mesh, and leaves the picks out
+  CHECK(most > 0.3 * asked);
+}
+
+TEST_CASE("the stress along a piece taken as a line is drawn to the stress that the calculation has") {
+  const CheckedPlan checked = checked_plan("tests/plans/ok/beam-on-two-picks.toml");
+  const auto drawn = checks::stage_figures(checked.plan, checked.body, checked.report, real_tables().rule_sets.at("us"),
+                                           real_tables());
+  const auto& picture = drawn.front().tension;
+  REQUIRE(picture);
+  REQUIRE(picture->line);
+  Stress most{};
+  for (const auto& section : picture->line->sections) most = std::max({most, section.bottom, section.top});
+  const auto& findings = checked.report.stages.front().findings;
+  const auto cracking = std::ranges::find(findings, std::string_view("piece-cracking"), &checks::Finding::rule);
+  REQUIRE(cracking->demand);
+  CHECK(most.value() == Approx(std::get<Stress>(*cracking->demand).value()).epsilon(1e-9));
+  CHECK(words_in(section_named(sheet_for(checked, false), "Tension over the piece").figures.front()).find("allowed|") !=
+        std::string::npos);
+}
+
+TEST_CASE("the sweep of a turn is drawn from its first angle to its last, to the largest pull") {
+  for (const char* file : {"docs/demo/panel-turned.toml", "tests/plans/ok/panel-turned-between-two-hooks.toml"}) {
+    CAPTURE(file);
+    const CheckedPlan checked = checked_plan(file);
+    const auto drawn = checks::stage_figures(checked.plan, checked.body, checked.report,
+                                             real_tables().rule_sets.at(checked.report.rules), real_tables());
+    const auto at = static_cast<std::size_t>(
+        std::ranges::find_if(checked.report.stages, [](const auto& stage) { return stage.turn.has_value(); }) -
+        checked.report.stages.begin());
+    REQUIRE(at < drawn.size());
+    const auto& turn = drawn[at].turn;
+    REQUIRE(turn.size() > 5);
+    const auto& told = *checked.report.stages[at].turn;
+    CHECK(in(deg, turn.front().angle) == Approx(in(deg, told.from)).margin(1e-6));
+    CHECK(in(deg, turn.back().angle) == Approx(in(deg, told.to)).margin(1e-6));
+    Force most{};
+    for (const auto& each : turn) most = std::max(most, each.main);
+    CHECK(most.value() == Approx(told.pull.value()).epsilon(1e-6));
+    const std::string words = words_in(section_named(sheet_for(checked, false), "The turn").figures.front());
+    CHECK(words.find("hook|") != std::string::npos);
   }
 }

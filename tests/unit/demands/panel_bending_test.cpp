@@ -1,4 +1,5 @@
 #include "demands/panel_bending.hpp"
+#include "demands/panel_estimate.hpp"
 
 #include <catch2/catch.hpp>
 
@@ -118,4 +119,36 @@ TEST_CASE("a panel that cannot be computed is not assessed") {
     panel.loads[0].forces.push_back({{7.0 * m, 1.0 * m}, Force{}, {}, {}, {}, true});
   }
   CHECK_FALSE(why_not(demands::panel_bending(panel)).empty());
+}
+
+TEST_CASE("moments read for a drawing are those of the statics, and nothing beside the panel or in an opening") {
+  const Panel panel = on_four_picks();
+  const auto estimate = demands::PanelEstimate::of(panel);
+  REQUIRE(estimate);
+  const std::vector<plan::PlanarPoint> places = {{3.0 * m, 0.05 * m}, {3.0 * m, 1.5 * m}, {7.0 * m, 1.0 * m}};
+  const auto read = assessed(estimate->moments(panel.loads.front(), places));
+  REQUIRE(read.size() == 3);
+  REQUIRE(read[0]);
+  REQUIRE(read[1]);
+  CHECK_FALSE(read[2]);
+  const auto bending = bending_of(panel);
+  CHECK(read[0]->most.value() == Approx(bending.bottom_tension.moment.value()).epsilon(0.08));  // where it is largest
+  CHECK(read[1]->most < read[0]->most);
+  for (const auto& each : {read[0], read[1]}) CHECK(each->least <= each->most);
+  // Half the panel on a cut across its middle: 2 x 22.5 (3 - 1.2426) - 5 x 9 x 1.5 kN m over 3 m, mean of M_x.
+  std::vector<plan::PlanarPoint> cut;
+  for (int i = 0; i < 60; ++i) cut.push_back({3.0 * m, (i + 0.5) / 20.0 * m});
+  double mean_kNm = 0.0;
+  for (const auto& each : assessed(estimate->moments(panel.loads.front(), cut)))
+    mean_kNm += std::max(std::abs(each->most.value()), std::abs(each->least.value())) / 60.0 / 1000.0;
+  CHECK(mean_kNm == Approx((45.0 * (3.0 - 1.2426) - 67.5) / 3.0).epsilon(0.15));
+
+  Panel opened = panel;
+  opened.holes = {{{2.4 * m, 0.9 * m}, {3.6 * m, 0.9 * m}, {3.6 * m, 2.1 * m}, {2.4 * m, 2.1 * m}}};
+  const auto around = demands::PanelEstimate::of(opened);
+  REQUIRE(around);
+  CHECK_FALSE(assessed(around->moments(panel.loads.front(), {{3.0 * m, 1.5 * m}}))[0]);
+  demands::PanelLoad beside = panel.loads.front();
+  beside.forces.front().at = {9.0 * m, 0.0 * m};
+  CHECK_FALSE(is_assessed(estimate->moments(beside, places)));
 }

@@ -67,6 +67,8 @@ Board board_with(const std::string& text) {
                    .more = 2,
                    .evidence = text,
                    .pour_report = text};
+    line.judged.sign_off = {.kind = checks::SignOffState::Kind::changed, .file = text, .engineer = text, .signed_at = text,
+                            .verdict_then = text, .changed = {text}, .fault = text};
     line.judged.expected = {
         .kind = board::Expected::Kind::at, .utc_s = board.made_utc_s + 600, .curve = text};
     board.lines.push_back(line);
@@ -271,6 +273,26 @@ TEST_CASE("every form tells the same verdict of each line, by word and mark, and
   const std::string coloured = output::board_text(board, {.width = 80, .colour = true});
   CHECK(coloured.find("\x1b[1;32m(+) GO\x1b[0m") != std::string::npos);
   CHECK(coloured.find("\x1b[1;31m(x) NO-GO\x1b[0m") != std::string::npos);
+}
+
+TEST_CASE("the board tells who signed a plan, and that it has changed since, in every form") {
+  Board board = board_with("x");
+  const auto told = [&](const std::string& words) {
+    const std::string text = output::board_text(board, {}), page = read_page(output::board_html(board)).text;
+    CHECK((text.find(words) != std::string::npos) == (page.find(words) != std::string::npos));
+    return text.find(words) != std::string::npos;
+  };
+  CHECK(told("changed since sign-off: x"));
+  CHECK(nlohmann::json::parse(output::board_json(board))["lines"][0]["sign_off"]["state"] == "changed since sign-off");
+  for (board::Line& line : board.lines) line.judged.sign_off = {};
+  CHECK_FALSE(told("sign-off"));
+  CHECK_FALSE(told("not signed"));  // on a screen at the crane it would stand on every line
+  CHECK(output::board_csv(board).find("not signed") != std::string::npos);
+  CHECK(nlohmann::json::parse(output::board_json(board))["lines"][0]["sign_off"]["state"] == "none");
+  for (board::Line& line : board.lines)
+    line.judged.sign_off = {.kind = checks::SignOffState::Kind::valid, .file = "a", .engineer = "R. Example",
+                            .signed_at = "then", .verdict_then = "GO", .changed = {}, .fault = {}};
+  CHECK(told("signed by R. Example, then, as GO"));
 }
 
 TEST_CASE("a predicted time on another day, or past a change of the clock, says its day and offset") {

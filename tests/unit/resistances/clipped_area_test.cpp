@@ -114,3 +114,22 @@ TEST_CASE(
     CHECK(covered_in2(outline, squares) == Approx(cells).margin(1e-9));
   }
 }
+
+TEST_CASE("the part of an outline under one square has the area that it covers") {
+  const piece::Outline window{slab.outer, {opening(15.0 * inch, 10.0 * inch, 4.0 * inch, 5.0 * inch)}};
+  const auto area_in2 = [](const std::vector<plan::PlanarPoint>& ring) {
+    double twice = 0.0;
+    for (std::size_t i = 0; i < ring.size(); ++i) {
+      const auto &a = ring[i], &b = ring[(i + 1) % ring.size()];
+      twice += in(inch, a.x) * in(inch, b.y) - in(inch, b.x) * in(inch, a.y);
+    }
+    return 0.5 * twice;
+  };
+  for (const Square& one : {square(20, 15, 5), square(15, 12, 6), square(38, 2, 8), square(20, 15, 9, 30.0 * deg),
+                            square(-20, 15, 5), square(17, 12, 1)}) {
+    const piece::Outline part = covered_part(window, one);
+    double sum = area_in2(part.outer);
+    for (const auto& hole : part.holes) sum += area_in2(hole);
+    CHECK(sum == Approx(covered_in2(window, {one})).margin(1e-9));
+  }
+}
