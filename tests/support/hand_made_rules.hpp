@@ -129,6 +129,16 @@ inline tables::RuleSet hand_made_rules() {
                        .panel_slenderness = made_ratio("panel_slenderness", 5.0),
                        .block_slenderness = made_ratio("block_slenderness", 15.0),
                        .block_size = made("block_size", Length{2.5 * m})},
+          .prestress = {.least = made_ratio("prestress_least", 0.95),
+                        .most = made_ratio("prestress_most", 1.05),
+                        .transfer_least = made_ratio("transfer_least", 0.8),
+                        .transfer_most = made_ratio("transfer_most", 1.2),
+                        .compression = made_ratio("prestress_compression", 0.6)},
+          .bars = {.yield_share = made_ratio("yield_share", 0.6),
+                   .modulus = made("modulus", Stress{29000.0 * ksi}),
+                   .concrete_modulus = made("concrete_modulus", RootStress{57000.0 * root(psi)}),
+                   .compression = made_ratio("bar_compression", 0.6),
+                   .crack_width = made("crack_width", Length{0.4 * mm})},
           .mandatory = {},
           .no_sign_off = made("no_sign_off", tables::NoSignOff::note)};
 }
