@@ -86,13 +86,20 @@ void tell_losses(const StageFacts& facts, StageReport& report) {
   });
 }
 
-// A note of piece-cracking stands for what was not computed.
-BendingChecked bending_checked(const plan::Plan& plan, const ModelChoice& model, const std::vector<StageReport>& stages) {
-  const auto left_out = [](const Finding& finding) {
-    return finding.rule == "piece-cracking" && finding.result == Result::note;
-  };
-  if (plan.piece.may_crack || (model.model == plan::PieceModel::block && model.known == Known::no) ||
-      std::ranges::any_of(stages, [&](const StageReport& stage) { return std::ranges::any_of(stage.findings, left_out); }))
+// A note of piece-cracking alone stands for what was not computed; that of the cracks stands beside what was.
+bool bending_left_out(const StageReport& stage) {
+  bool noted = false, computed = false;
+  for (const Finding& finding : stage.findings) {
+    if (finding.rule != "piece-cracking") continue;
+    noted = noted || finding.result == Result::note;
+    computed = computed || finding.utilization.has_value();
+  }
+  return noted && !computed;
+}
+
+BendingChecked bending_checked(const ModelChoice& model, const std::vector<StageReport>& stages) {
+  if ((model.model == plan::PieceModel::block && model.known == Known::no) ||
+      std::ranges::any_of(stages, bending_left_out))
     return BendingChecked::none;
   return model.model == plan::PieceModel::panel ? BendingChecked::turned : BendingChecked::as_cast;
 }
@@ -180,7 +187,7 @@ Report evaluate_plan(const plan::Plan& plan, const piece::Body& body, const tabl
   }
   report.verdict = report.stages.empty() ? Verdict::hold : Verdict::go;
   for (const StageReport& stage : report.stages) report.verdict = std::max(report.verdict, stage.verdict);
-  report.not_checked = not_checked(bending_checked(plan, model, report.stages));
+  report.not_checked = not_checked(bending_checked(model, report.stages));
   report.unconfirmed = unconfirmed_in(trace);
   return report;
 }
