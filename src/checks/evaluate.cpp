@@ -7,6 +7,7 @@
 #include <fmt/format.h>
 
 #include "checks/crane_hook_load.hpp"
+#include "checks/line_method.hpp"
 #include "checks/lost_points.hpp"
 #include "checks/piece_model.hpp"
 #include "checks/rule.hpp"
@@ -181,6 +182,7 @@ Report evaluate_plan(const plan::Plan& plan, const piece::Body& body, const tabl
     facts.tells_losses = true;
     facts.sign_off = &report.sign_off;
     report.stages.push_back(evaluate_stage(facts, trace));
+    if (auto text = line_method_told(facts, model); !text.empty()) report.choices.push_back(std::move(text));
     if (const auto* usable = std::get_if<Stress>(&facts.usable_strength)) report.usable_strength = *usable;
     if (const auto& required = report.stages.back().required_strength)
       if (!report.required_strength || *required > *report.required_strength) report.required_strength = *required;

@@ -15,6 +15,7 @@
 
 #include "checks/bending_multiplier.hpp"
 #include "checks/cracked_bending.hpp"
+#include "checks/line_method.hpp"
 #include "checks/piece_bending.hpp"
 #include "checks/prestressed_bending.hpp"
 #include "checks/rule.hpp"
@@ -146,6 +147,7 @@ std::vector<Finding> piece_cracking(const StageFacts& facts, Trace& trace) {
   if (std::holds_alternative<NotAssessed>(found) && is_assessed(facts.load) && is_assessed(facts.gear_situations) &&
       is_stated(piece.bending_check))
     return {checked_by_engineer(piece)};
+  if (trace.is_recording()) tell_line_method(facts, model, trace);
   if (finding.result == Result::missing && finding.remedy.empty()) finding.remedy = state_a_check;
   if (const auto* bent = std::get_if<BendingTension>(&found)) {
     finding.situation = bent->situation;
