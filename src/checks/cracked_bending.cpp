@@ -25,15 +25,15 @@ namespace firstpick::checks {
 
 namespace {
 
-constexpr double alike_within = 1e-6;  // of a rectangle: area, second moment, fibres
-constexpr double aside_within = 0.02;  // of the width: the middle of all bars from the middle of the section
+constexpr double rectangle_within = 1e-6;  // of a rectangle: area, second moment, fibres
+constexpr double bars_aside_within =
+    0.02;  // of the width: the middle of all bars from the middle of the section
 
-const char* const own_check = "[piece] bending_check: name the engineer's own check of its bending";
-
-Outcome<Stress> concrete_modulus(const StageFacts& facts, Stress strength, Trace& trace) {
+Outcome<Stress> modulus_of_concrete(const StageFacts& facts, Stress strength, Trace& trace) {
   const auto kind = facts.tables.concretes.find(facts.plan.concrete.kind);
   if (kind == facts.tables.concretes.end() || kind->second.lambda_a.value != Ratio::from_value(1.0))
-    return NotAssessed{"the modulus of elasticity of this kind of concrete is not in the tables", own_check};
+    return NotAssessed{"the modulus of elasticity of this kind of concrete is not in the tables",
+                       std::string(own_bending_check)};
   if (!(strength > Stress{}) || !is_finite(strength))
     return NotAssessed{"the strength of the concrete is not a usable number", {}};
   const tables::BarModel& bars = facts.rules.bars;
@@ -69,7 +69,7 @@ NotAssessed bar_gap(const plan::Bar& bar, const std::string& what, const char* k
   return {fmt::format("bars '{}': {}", bar.name, what), fmt::format("[[piece.bar]] {}", key)};
 }
 
-struct Along {  // one layer along the line
+struct BarsAlong {  // one layer along the line
   const plan::Bar* bar = nullptr;
   std::vector<Position> line;  // towards larger x
   plan::Axis axis = plan::Axis::x;
@@ -84,15 +84,15 @@ struct Along {  // one layer along the line
   }
 };
 
-Outcome<std::vector<Along>> layers_of(const plan::Plan& plan, plan::Axis axis) {
-  std::vector<Along> layers;
+Outcome<std::vector<BarsAlong>> bar_layers_of(const plan::Plan& plan, plan::Axis axis) {
+  std::vector<BarsAlong> layers;
   for (const plan::Bar& bar : plan.piece.bars) {
     if (!bar.area) return bar_gap(bar, "their area is not stated", "area: of all bars of the layer");
     if (!bar.yield_strength)
       return bar_gap(bar, "their yield strength is not stated", "yield_strength: as specified");
     if (bar.line.size() < 2) return bar_gap(bar, "where they run is not stated", "line: from place to place");
     if (!bar.spacing) return bar_gap(bar, "their spacing is not stated", "spacing: from bar to bar");
-    Along layer{.bar = &bar, .line = bar.line, .axis = axis};
+    BarsAlong layer{.bar = &bar, .line = bar.line, .axis = axis};
     if (layer.at(layer.line.front()) > layer.at(layer.line.back())) std::ranges::reverse(layer.line);
     for (std::size_t i = 1; i < layer.line.size(); ++i)
       if (!(layer.at(layer.line[i]) > layer.at(layer.line[i - 1])))
@@ -107,20 +107,20 @@ bool is_level_rectangle(const piece::Stretch& stretch) {
                width = stretch.middle.farthest - stretch.middle.nearest;
   const Area area = height * width;
   for (const piece::Section* section : {&stretch.start, &stretch.middle, &stretch.end}) {
-    const bool fills =
-        abs(section->area - area) <= alike_within * area &&
-        abs(section->about_across - area * height * height / 12.0) <= alike_within * area * height * height;
-    if (!fills || !(abs(section->lowest - stretch.middle.lowest) <= alike_within * height) ||
-        !(abs(section->highest - stretch.middle.highest) <= alike_within * height))
+    const bool fills = abs(section->area - area) <= rectangle_within * area &&
+                       abs(section->about_across - area * height * height / 12.0) <=
+                           rectangle_within * area * height * height;
+    if (!fills || !(abs(section->lowest - stretch.middle.lowest) <= rectangle_within * height) ||
+        !(abs(section->highest - stretch.middle.highest) <= rectangle_within * height))
       return false;
   }
   return true;
 }
 
-struct Search {
+struct BarSearch {
   const StageFacts& facts;
   const ModelChoice& model;
-  const std::vector<Along>& layers;
+  const std::vector<BarsAlong>& layers;
   Ratio raise, modular_ratio;
   CrackedBending worst;
 
@@ -170,10 +170,10 @@ struct Search {
       return NotAssessed{
           fmt::format("at {:.3f} m the section of the piece is no level rectangle: its bars are not computed",
                       in(m, section.at)),
-          own_check};
-    if (!(abs(aside) <= aside_within * all * cut.width))
+          std::string(own_bending_check)};
+    if (!(abs(aside) <= bars_aside_within * all * cut.width))
       return NotAssessed{fmt::format("at {:.3f} m the bars together lie to one side", in(m, section.at)),
-                         own_check};
+                         std::string(own_bending_check)};
     const auto found = demands::cracked_stress(cut, axial, moment);
     if (const auto* gap = std::get_if<NotAssessed>(&found)) return *gap;
     const auto& stress = std::get<demands::CrackedStress>(found);
@@ -216,7 +216,7 @@ struct Search {
   }
 };
 
-void tell_steps(const CrackedBending& bent, Ratio n, const StageFacts& facts, Trace& trace) {
+void tell_bar_steps(const CrackedBending& bent, Ratio n, const StageFacts& facts, Trace& trace) {
   if (bent.bar_at.where.empty() || bent.stress.whole) return;
   const Length height = bent.section.top - bent.section.bottom;
   const double h = in(mm, height), b = in(mm, bent.section.width), x = in(mm, bent.stress.pressed);
@@ -271,10 +271,10 @@ void tell_steps(const CrackedBending& bent, Ratio n, const StageFacts& facts, Tr
 
 Outcome<CrackedBending> cracked_bending(const StageFacts& facts, const ModelChoice& model, Ratio raise,
                                         Stress strength, Trace& trace) {
-  const auto made = layers_of(facts.plan, model.axis);
+  const auto made = bar_layers_of(facts.plan, model.axis);
   if (const auto* missing = std::get_if<NotAssessed>(&made)) return *missing;
-  const auto& layers = std::get<std::vector<Along>>(made);
-  const auto modulus = concrete_modulus(facts, strength, trace);
+  const auto& layers = std::get<std::vector<BarsAlong>>(made);
+  const auto modulus = modulus_of_concrete(facts, strength, trace);
   if (const auto* missing = std::get_if<NotAssessed>(&modulus)) return *missing;
   const Stress E_s = facts.rules.bars.modulus.value, E_c = std::get<Stress>(modulus);
   const Ratio n = std::max(Ratio::from_value(1.0), Ratio{E_s / E_c});
@@ -288,19 +288,19 @@ Outcome<CrackedBending> cracked_bending(const StageFacts& facts, const ModelChoi
   });
 
   std::vector<Length> ends;
-  for (const Along& layer : layers)
+  for (const BarsAlong& layer : layers)
     for (const Position& place : layer.line) ends.push_back(layer.at(place));
   const auto loaded = lines_under_load(facts, model, ends);
   if (const auto* missing = std::get_if<NotAssessed>(&loaded)) return *missing;
   const auto& under = std::get<LinesUnderLoad>(loaded);
-  Search search{facts, model, layers, raise, n, {}};
+  BarSearch search{facts, model, layers, raise, n, {}};
   for (const LineUnderLoad& line : under.lines) {
     const auto state = demands::beam_state(line.beam);
     if (const auto* missing = std::get_if<NotAssessed>(&state)) return *missing;
     for (const demands::BeamSection& section : std::get<demands::BeamState>(state).sections)
       if (auto gap = search.look(line, section, under.stretches.at(section.step))) return *std::move(gap);
   }
-  tell_steps(search.worst, n, facts, trace);
+  tell_bar_steps(search.worst, n, facts, trace);
   return search.worst;
 }
 

@@ -22,22 +22,21 @@ namespace firstpick::checks {
 
 namespace {
 
-constexpr std::string_view id = "piece-cracking";
-constexpr std::string_view own_check = "[piece] bending_check: name the engineer's own check of its bending";
+constexpr std::string_view bar_cracking_rule = "piece-cracking";
 
-Outcome<CrackedBending> bending_of(const StageFacts& facts, const ModelChoice& model, Trace& trace) {
+Outcome<CrackedBending> bar_bending_of(const StageFacts& facts, const ModelChoice& model, Trace& trace) {
   if (auto gap = bending_gap(facts)) return *std::move(gap);
   if (facts.plan.piece.bars.empty())
     return NotAssessed{
         "the piece may crack, and the bars that carry it are not in the plan",
         "[[piece.bar]]: their area, yield strength, line and spacing, or [piece] bending_check"};
   if (!facts.plan.piece.strands.empty())
-    return NotAssessed{"a piece with strands that may crack is not computed", std::string(own_check)};
+    return NotAssessed{"a piece with strands that may crack is not computed", std::string(own_bending_check)};
   if (model.model != plan::PieceModel::line || !model.fits)
     return NotAssessed{"bars are counted in a piece that is computed as a line, and this is none",
-                       std::string(own_check)};
+                       std::string(own_bending_check)};
   if (is_turned(facts))
-    return NotAssessed{"bars of a piece that is turned are not computed", std::string(own_check)};
+    return NotAssessed{"bars of a piece that is turned are not computed", std::string(own_bending_check)};
   if (const auto* gap = std::get_if<NotAssessed>(&facts.formula_strength)) return *gap;
   const auto raise = bending_raise(facts, trace);
   if (const auto* gap = std::get_if<NotAssessed>(&raise)) return *gap;
@@ -48,9 +47,9 @@ Outcome<CrackedBending> bending_of(const StageFacts& facts, const ModelChoice& m
 Finding bar_finding(const StageFacts& facts, const CrackedBending& bent) {
   const plan::Piece& piece = facts.plan.piece;
   const auto& share = facts.rules.bars.yield_share;
-  Finding finding =
-      compared<Stress>(id, piece.mark, Demand<Stress>{bent.bar}, Resistance<Stress>{bent.yield_strength},
-                       1.0 / share.value.value(), "elastic analysis of cracked sections");
+  Finding finding = compared<Stress>(bar_cracking_rule, piece.mark, Demand<Stress>{bent.bar},
+                                     Resistance<Stress>{bent.yield_strength}, 1.0 / share.value.value(),
+                                     "elastic analysis of cracked sections");
   finding.situation = bent.bar_at.situation;
   if (finding.result != Result::fail) return finding;
   finding.text = fmt::format("{} in bars '{}' of the cracked piece, {}; {} is allowed",
@@ -60,9 +59,9 @@ Finding bar_finding(const StageFacts& facts, const CrackedBending& bent) {
   return finding;
 }
 
-Finding concrete_finding(const StageFacts& facts, const CrackedBending& bent) {
+Finding pressed_concrete_finding(const StageFacts& facts, const CrackedBending& bent) {
   const plan::Piece& piece = facts.plan.piece;
-  Finding finding = compared<Stress>(id, piece.mark, Demand<Stress>{bent.concrete},
+  Finding finding = compared<Stress>(bar_cracking_rule, piece.mark, Demand<Stress>{bent.concrete},
                                      Resistance<Stress>{std::get<Stress>(facts.formula_strength)},
                                      1.0 / facts.rules.bars.compression.value.value(),
                                      "elastic analysis of cracked sections");
@@ -77,9 +76,9 @@ Finding concrete_finding(const StageFacts& facts, const CrackedBending& bent) {
 
 Finding bare_finding(const StageFacts& facts, const BendingTension& bare, Trace& trace) {
   const plan::Piece& piece = facts.plan.piece;
-  Finding finding =
-      compared<Stress>(id, piece.mark, Demand<Stress>{bare.tension}, cracking_stress_of(facts, trace),
-                       facts.rules.cracking.factor.value.value(), std::string(cracking_clause(facts)));
+  Finding finding = compared<Stress>(
+      bar_cracking_rule, piece.mark, Demand<Stress>{bare.tension}, cracking_stress_of(facts, trace),
+      facts.rules.cracking.factor.value.value(), std::string(cracking_clause(facts)));
   finding.situation = bare.situation;
   if (finding.result != Result::fail) return finding;
   finding.text = fmt::format("{} of tension at the {}, where no bars lie; {} is allowed before it cracks",
@@ -90,21 +89,22 @@ Finding bare_finding(const StageFacts& facts, const BendingTension& bare, Trace&
   return finding;
 }
 
-Finding cracks(const StageFacts& facts, const CrackedBending& bent) {
+Finding crack_note(const StageFacts& facts, const CrackedBending& bent) {
   const plan::Piece& piece = facts.plan.piece;
   const Length from = facts.rules.bars.crack_width.value;
   if (bent.crack_at.where.empty())
-    return noted(id, piece.mark,
+    return noted(bar_cracking_rule, piece.mark,
                  "the engineer states that the piece may crack while it hangs: its bars carry it");
   return noted(
-      id, piece.mark,
-      fmt::format(
-          "the engineer states that the piece may crack while it hangs: its bars carry it, with cracks of "
-          "up to {} mm, {}{}",
-          print_number(in(mm, bent.crack), 2, Rounding::up), bent.crack_at.where,
-          bent.crack > from ? fmt::format(", more than {} mm: the engineer says whether it may be used then",
-                                          print_number(in(mm, from), 2, Rounding::down))
-                            : std::string(": look for them when it is down")));
+      bar_cracking_rule, piece.mark,
+      fmt::format("the engineer states that the piece may crack while it hangs: its bars carry it, with "
+                  "cracks of "
+                  "up to {} mm, {}{}",
+                  print_number(in(mm, bent.crack), 2, Rounding::up), bent.crack_at.where,
+                  bent.crack > from
+                      ? fmt::format(", more than {} mm: the engineer says whether it may be used then",
+                                    print_number(in(mm, from), 2, Rounding::down))
+                      : std::string(": look for them when it is down")));
 }
 
 }  // namespace
@@ -112,21 +112,23 @@ Finding cracks(const StageFacts& facts, const CrackedBending& bent) {
 std::vector<Finding> cracked_findings(const StageFacts& facts, const ModelChoice& model, Trace& trace) {
   const plan::Piece& piece = facts.plan.piece;
   if (!facts.plan.concrete.cracked.value_or(false))
-    return {missing(id, piece.mark,
+    return {missing(bar_cracking_rule, piece.mark,
                     "the piece may crack, but its inserts are not said to sit in cracked concrete",
                     "[concrete] cracked = true, or may_crack = false")};
   if (!is_stated(piece.engineer))
-    return {missing(id, piece.mark, "the piece may crack, and no engineer is named who says so",
+    return {missing(bar_cracking_rule, piece.mark,
+                    "the piece may crack, and no engineer is named who says so",
                     "[piece] engineer, or may_crack = false")};
-  const auto found = bending_of(facts, model, trace);
+  const auto found = bar_bending_of(facts, model, trace);
   if (const auto* gap = std::get_if<NotAssessed>(&found)) {
     if (!bending_gap(facts) && is_assessed(facts.formula_strength) && is_stated(piece.bending_check))
       return {noted(
-          id, piece.mark,
+          bar_cracking_rule, piece.mark,
           fmt::format("the engineer states that the piece may crack while it hangs; its bars are checked "
                       "elsewhere, as the plan states: {}",
                       piece.bending_check))};
-    return {missing(id, piece.mark, gap->why, gap->remedy.empty() ? std::string(own_check) : gap->remedy)};
+    return {missing(bar_cracking_rule, piece.mark, gap->why,
+                    gap->remedy.empty() ? std::string(own_bending_check) : gap->remedy)};
   }
   const auto& bent = std::get<CrackedBending>(found);
   trace.add([&] {
@@ -147,10 +149,10 @@ std::vector<Finding> cracked_findings(const StageFacts& facts, const ModelChoice
   std::vector<Finding> findings;
   if (!bent.bar_at.where.empty()) {
     findings.push_back(bar_finding(facts, bent));
-    findings.push_back(concrete_finding(facts, bent));
+    findings.push_back(pressed_concrete_finding(facts, bent));
   }
   if (!bent.bare.where.empty()) findings.push_back(bare_finding(facts, bent.bare, trace));
-  findings.push_back(cracks(facts, bent));
+  findings.push_back(crack_note(facts, bent));
   return findings;
 }
 

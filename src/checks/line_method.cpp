@@ -28,8 +28,8 @@ namespace firstpick::checks {
 
 namespace {
 
-constexpr double even_within = 0.01;    // of a side: picks in pairs
-constexpr double corner_within = 1e-6;  // of the longer side: corners of a rectangle
+constexpr double picks_even_within = 0.01;        // of a side: picks in pairs
+constexpr double rectangle_corner_within = 1e-6;  // of the longer side: corners of a rectangle
 
 struct Strips {
   Length a{}, b{}, end_a{}, end_b{}, thickness{};
@@ -40,13 +40,14 @@ struct Strips {
 };
 
 // Two picks at each end of a side, as far from it at both ends; or nothing.
-std::optional<Length> end_of(std::vector<Length> places, Length from, Length to) {
+std::optional<Length> end_to_picks(std::vector<Length> places, Length from, Length to) {
   std::ranges::sort(places);
   const Length side = to - from, left = 0.5 * (places[0] + places[1]) - from,
                right = to - 0.5 * (places[2] + places[3]);
-  const bool even = places[1] - places[0] <= even_within * side &&
-                    places[3] - places[2] <= even_within * side && abs(left - right) <= even_within * side;
-  if (!even || !(places[2] - places[1] > even_within * side)) return {};
+  const bool even = places[1] - places[0] <= picks_even_within * side &&
+                    places[3] - places[2] <= picks_even_within * side &&
+                    abs(left - right) <= picks_even_within * side;
+  if (!even || !(places[2] - places[1] > picks_even_within * side)) return {};
   return std::max(left, right);
 }
 
@@ -60,7 +61,7 @@ std::optional<Strips> strips_of(const StageFacts& facts, const ModelChoice& mode
     low_x = std::min(low_x, p.x), high_x = std::max(high_x, p.x);
     low_y = std::min(low_y, p.y), high_y = std::max(high_y, p.y);
   }
-  const Length near = corner_within * std::max(high_x - low_x, high_y - low_y);
+  const Length near = rectangle_corner_within * std::max(high_x - low_x, high_y - low_y);
   for (const plan::PlanarPoint& p : face->outline.outer)
     if (std::min(abs(p.x - low_x), abs(p.x - high_x)) > near ||
         std::min(abs(p.y - low_y), abs(p.y - high_y)) > near)
@@ -72,7 +73,7 @@ std::optional<Strips> strips_of(const StageFacts& facts, const ModelChoice& mode
     x.push_back(face->at(insert.at).x);
     y.push_back(face->at(insert.at).y);
   }
-  const auto end_x = end_of(x, low_x, high_x), end_y = end_of(y, low_y, high_y);
+  const auto end_x = end_to_picks(x, low_x, high_x), end_y = end_to_picks(y, low_y, high_y);
   if (!end_x || !end_y) return {};
   Trace silent;
   const auto raise = bending_raise(facts, silent);
@@ -93,7 +94,7 @@ std::optional<Strips> strips_of(const StageFacts& facts, const ModelChoice& mode
   return made;
 }
 
-Stress tension(const demands::StripMoment& strip, Length thickness) {
+Stress strip_tension(const demands::StripMoment& strip, Length thickness) {
   return 6.0 * strip.per_width() / (thickness * thickness);
 }
 
@@ -102,8 +103,8 @@ Stress tension(const demands::StripMoment& strip, Length thickness) {
 std::optional<LineMethod> line_method(const StageFacts& facts, const ModelChoice& model) {
   const auto strips = strips_of(facts, model);
   if (!strips) return {};
-  return LineMethod{tension(strips->moments.along, strips->thickness),
-                    tension(strips->moments.across, strips->thickness)};
+  return LineMethod{strip_tension(strips->moments.along, strips->thickness),
+                    strip_tension(strips->moments.across, strips->thickness)};
 }
 
 void tell_line_method(const StageFacts& facts, const ModelChoice& model, Trace& trace) {
@@ -114,7 +115,7 @@ void tell_line_method(const StageFacts& facts, const ModelChoice& model, Trace& 
     trace.add([&] {
       return Step{
           .words = words,
-          .result = {"sigma_" + of, in(MPa, tension(strip, strips->thickness)), "MPa"},
+          .result = {"sigma_" + of, in(MPa, strip_tension(strip, strips->thickness)), "MPa"},
           .formula = fmt::format("6 * w_l * l_{1} / 2 * max(c_{0}^2 / 2, l_{0}^2 / 8 - l_{0} * c_{0} / 2) / "
                                  "(b_{0} * t_l^2)",
                                  of, of == "a" ? "b" : "a"),
@@ -128,10 +129,13 @@ void tell_line_method(const StageFacts& facts, const ModelChoice& model, Trace& 
           .sources = {facts.rules.cracking.pick_strip.source}};
     });
   };
-  tell("a", "beside the plate, by hand: tension of a strip along the panel on upright legs that carry alike",
+  tell("a",
+       "beside the plate, by hand: tension of a strip along the panel on upright legs that carry alike",
        strips->moments.along, strips->a, strips->b, strips->end_a);
-  tell("b", "beside the plate, by hand: tension of a strip across the panel on upright legs that carry alike",
-       strips->moments.across, strips->b, strips->a, strips->end_b);
+  tell(
+      "b",
+      "beside the plate, by hand: tension of a strip across the panel on upright legs that carry alike",
+      strips->moments.across, strips->b, strips->a, strips->end_b);
 }
 
 std::string line_method_told(const StageFacts& facts, const ModelChoice& model) {

@@ -19,7 +19,7 @@ namespace firstpick::checks {
 
 namespace {
 
-Outcome<BendingTension> tension_of(const StageFacts& facts, const ModelChoice& model, Legs legs) {
+Outcome<BendingTension> line_tension_with(const StageFacts& facts, const ModelChoice& model, Legs legs) {
   const auto line = line_model(facts, model);
   if (const auto* missing = std::get_if<NotAssessed>(&line)) return *missing;
 
@@ -50,11 +50,11 @@ Outcome<BendingTension> tension_of(const StageFacts& facts, const ModelChoice& m
 }  // namespace
 
 Outcome<BendingTension> line_tension(const StageFacts& facts, const ModelChoice& model) {
-  return tension_of(facts, model, Legs::as_they_hang);
+  return line_tension_with(facts, model, Legs::as_they_hang);
 }
 
 Outcome<BendingTension> line_tension_upright(const StageFacts& facts, const ModelChoice& model) {
-  return tension_of(facts, model, Legs::upright);
+  return line_tension_with(facts, model, Legs::upright);
 }
 
 }  // namespace firstpick::checks

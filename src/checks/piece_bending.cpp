@@ -8,7 +8,7 @@ namespace firstpick::checks {
 
 namespace {
 
-constexpr double as_cast = 1.0 - 1e-9;  // of the cosine between up as cast and up in this stage
+constexpr double upright_as_cast = 1.0 - 1e-9;  // of the cosine between up as cast and up in this stage
 
 }  // namespace
 
@@ -20,7 +20,7 @@ std::optional<NotAssessed> bending_gap(const StageFacts& facts) {
 }
 
 bool is_turned(const StageFacts& facts) {
-  return facts.stage.kind == plan::StageKind::turn || std::get<Direction>(facts.up_before).z < as_cast;
+  return facts.stage.kind == plan::StageKind::turn || std::get<Direction>(facts.up_before).z < upright_as_cast;
 }
 
 Outcome<Resistance<Stress>> cracking_stress_of(const StageFacts& facts, Trace& trace) {

@@ -16,6 +16,10 @@
 
 namespace firstpick::checks {
 
+// What stands in for a bending that the program cannot compute.
+inline constexpr std::string_view own_bending_check =
+    "[piece] bending_check: name the engineer's own check of its bending";
+
 struct BendingTension {
   Stress tension{};        // largest anywhere, never negative
   std::string where;       // "top of the piece, at x = 2.485 m"

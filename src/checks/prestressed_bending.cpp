@@ -26,33 +26,32 @@ namespace firstpick::checks {
 
 namespace {
 
-constexpr double aside_within = 0.02;  // of the width: the pull of all strands from the middle of the section
-
-const char* const own_check = "[piece] bending_check: name the engineer's own check of its bending";
+constexpr double strands_aside_within =
+    0.02;  // of the width: the pull of all strands from the middle of the section
 
 template <class Q>
-Q along(plan::Axis axis, const Vector<Q>& v) {
+Q along_line(plan::Axis axis, const Vector<Q>& v) {
   return axis == plan::Axis::x ? v.x : v.y;
 }
-Length across(plan::Axis axis, const Position& p) { return axis == plan::Axis::x ? p.y : p.x; }
+Length across_line(plan::Axis axis, const Position& p) { return axis == plan::Axis::x ? p.y : p.x; }
 
-NotAssessed row_gap(const plan::Strand& strand, const std::string& what, const char* key) {
+NotAssessed strand_gap(const plan::Strand& strand, const std::string& what, const char* key) {
   return {fmt::format("strands '{}': {}", strand.name, what), fmt::format("[[piece.strand]] {}", key)};
 }
 
-Outcome<std::vector<demands::StrandRow>> rows_of(const plan::Plan& plan, plan::Axis axis) {
+Outcome<std::vector<demands::StrandRow>> strand_rows_of(const plan::Plan& plan, plan::Axis axis) {
   std::vector<demands::StrandRow> rows;
   for (const plan::Strand& strand : plan.piece.strands) {
     if (!strand.force)
-      return row_gap(strand, "the force that they hold at this lift is not stated",
-                     "force: as the engineer states it");
+      return strand_gap(strand, "the force that they hold at this lift is not stated",
+                        "force: as the engineer states it");
     if (strand.line.size() < 2)
-      return row_gap(strand, "where they run is not stated", "line: from place to place");
+      return strand_gap(strand, "where they run is not stated", "line: from place to place");
     if (!strand.transfer_length)
-      return row_gap(strand, "the length over which their force comes into the concrete is not stated",
-                     "transfer_length: as the engineer states it");
+      return strand_gap(strand, "the length over which their force comes into the concrete is not stated",
+                        "transfer_length: as the engineer states it");
     demands::StrandRow row{.force = *strand.force, .points = {}, .transfer = *strand.transfer_length};
-    for (const Position& place : strand.line) row.points.push_back({along(axis, place), place.z});
+    for (const Position& place : strand.line) row.points.push_back({along_line(axis, place), place.z});
     if (row.points.front().at > row.points.back().at) std::ranges::reverse(row.points);
     rows.push_back(std::move(row));
   }
@@ -60,48 +59,51 @@ Outcome<std::vector<demands::StrandRow>> rows_of(const plan::Plan& plan, plan::A
 }
 
 // All strands together pull in the middle of the width, or they bend the piece sideways.
-std::optional<NotAssessed> one_sided(const plan::Plan& plan, plan::Axis axis,
-                                     const std::vector<piece::Stretch>& stretches) {
+std::optional<NotAssessed> strands_to_one_side(const plan::Plan& plan, plan::Axis axis,
+                                               const std::vector<piece::Stretch>& stretches) {
   for (const piece::Stretch& stretch : stretches)
     for (const piece::Section* section : {&stretch.start, &stretch.end}) {
       Force all{};
       Moment aside{};
       for (const plan::Strand& strand : plan.piece.strands) {
-        const Length first = std::min(along(axis, strand.line.front()), along(axis, strand.line.back()));
-        const Length last = std::max(along(axis, strand.line.front()), along(axis, strand.line.back()));
+        const Length first =
+            std::min(along_line(axis, strand.line.front()), along_line(axis, strand.line.back()));
+        const Length last =
+            std::max(along_line(axis, strand.line.front()), along_line(axis, strand.line.back()));
         if (section->at < first || section->at > last) continue;
-        Length place = across(axis, strand.line.front());
+        Length place = across_line(axis, strand.line.front());
         for (std::size_t i = 1; i < strand.line.size(); ++i) {
           const Position &a = strand.line[i - 1], &b = strand.line[i];
-          const double share = ((section->at - along(axis, a)) / (along(axis, b) - along(axis, a))).value();
+          const double share =
+              ((section->at - along_line(axis, a)) / (along_line(axis, b) - along_line(axis, a))).value();
           if (share >= 0.0 && share <= 1.0)
-            place = across(axis, a) + share * (across(axis, b) - across(axis, a));
+            place = across_line(axis, a) + share * (across_line(axis, b) - across_line(axis, a));
         }
         all += *strand.force;
-        aside += *strand.force * (place - across(axis, section->centroid));
+        aside += *strand.force * (place - across_line(axis, section->centroid));
       }
-      if (!(abs(aside) <= aside_within * all * (section->farthest - section->nearest)))
+      if (!(abs(aside) <= strands_aside_within * all * (section->farthest - section->nearest)))
         return NotAssessed{
             fmt::format(
                 "at {:.3f} m the strands together lie to one side: they would bend the piece sideways",
                 in(m, section->at)),
-            own_check};
+            std::string(own_bending_check)};
     }
   return {};
 }
 
-std::optional<NotAssessed> gradual(const std::vector<piece::Stretch>& stretches) {
+std::optional<NotAssessed> gradual_section(const std::vector<piece::Stretch>& stretches) {
   for (const piece::Stretch& stretch : stretches)
     if (!stretch.prismatic)
       return NotAssessed{
           fmt::format("from {:.3f} m on the section of the piece changes gradually: with strands that is not "
                       "computed",
                       in(m, stretch.from)),
-          own_check};
+          std::string(own_bending_check)};
   return {};
 }
 
-Ratio least_share(const StageFacts& facts) {
+Ratio least_load_share(const StageFacts& facts) {
   const auto& load = std::get<loads::StageLoad>(facts.load);
   const double phi = load.dynamic_factor.value();
   const Ratio tolerance = facts.plan.concrete.density_tolerance.value_or(Ratio::from_value(1.0));
@@ -112,7 +114,7 @@ Ratio least_share(const StageFacts& facts) {
   return Ratio::from_value(std::clamp(share, 0.0, 1.0));
 }
 
-std::string place_of(const demands::FibreStress& stress, plan::Axis axis, UnitSystem units) {
+std::string fibre_place(const demands::FibreStress& stress, plan::Axis axis, UnitSystem units) {
   return fmt::format("{} of the piece, at {} = {}", stress.top ? "top" : "bottom",
                      axis == plan::Axis::x ? "x" : "y", print(stress.at, units));
 }
@@ -124,14 +126,14 @@ Outcome<PrestressedBending> prestressed_bending(const StageFacts& facts, const M
   if (!facts.plan.concrete.release_strength)
     return NotAssessed{"the strength that the strands ask for before they are released is not in the plan",
                        "[concrete] release_strength: as the drawing has it"};
-  const auto made = rows_of(facts.plan, model.axis);
+  const auto made = strand_rows_of(facts.plan, model.axis);
   if (const auto* missing = std::get_if<NotAssessed>(&made)) return *missing;
   const auto& rows = std::get<std::vector<demands::StrandRow>>(made);
   const auto loaded = lines_under_load(facts, model, {});
   if (const auto* missing = std::get_if<NotAssessed>(&loaded)) return *missing;
   const auto& under = std::get<LinesUnderLoad>(loaded);
-  if (auto refused = gradual(under.stretches)) return *std::move(refused);
-  if (auto refused = one_sided(facts.plan, model.axis, under.stretches)) return *std::move(refused);
+  if (auto refused = gradual_section(under.stretches)) return *std::move(refused);
+  if (auto refused = strands_to_one_side(facts.plan, model.axis, under.stretches)) return *std::move(refused);
 
   const tables::PrestressModel& limits = facts.rules.prestress;
   demands::PrestressRange range{.least = limits.least.value,
@@ -143,19 +145,19 @@ Outcome<PrestressedBending> prestressed_bending(const StageFacts& facts, const M
   PrestressedBending worst;
   const UnitSystem units = facts.plan.piece.units;
   for (const LineUnderLoad& line : under.lines) {
-    range.load_least = line.set == "hanging" ? least_share(facts) : Ratio::from_value(1.0);
+    range.load_least = line.set == "hanging" ? least_load_share(facts) : Ratio::from_value(1.0);
     const auto found = demands::prestressed_state(line.beam, rows, range);
     if (const auto* missing = std::get_if<NotAssessed>(&found)) return *missing;
     const auto& state = std::get<demands::PrestressedState>(found);
     if (worst.tension_where.empty() || state.tension.stress > worst.tension.stress) {
       worst.tension = state.tension;
-      worst.tension_where = place_of(state.tension, model.axis, units);
+      worst.tension_where = fibre_place(state.tension, model.axis, units);
       worst.tension_situation = line.situation;
       worst.some_legs_only = line.some_legs_only;
     }
     if (worst.compression_where.empty() || state.compression.stress < worst.compression.stress) {
       worst.compression = state.compression;
-      worst.compression_where = place_of(state.compression, model.axis, units);
+      worst.compression_where = fibre_place(state.compression, model.axis, units);
       worst.compression_situation = line.situation;
     }
   }
@@ -165,8 +167,8 @@ Outcome<PrestressedBending> prestressed_bending(const StageFacts& facts, const M
 namespace {
 
 // `of`: t for the place of most tension, p for that of most pressure.
-void tell(const demands::FibreStress& stress, const std::string& words, const std::string& of,
-          const StageFacts& facts, Trace& trace) {
+void tell_fibre(const demands::FibreStress& stress, const std::string& words, const std::string& of,
+                const StageFacts& facts, Trace& trace) {
   const tables::PrestressModel& limits = facts.rules.prestress;
   Step sum{.words = words,
            .result = {of == "t" ? "sigma" : "sigma_p", 0.0, "MPa"},
@@ -215,12 +217,12 @@ void tell(const demands::FibreStress& stress, const std::string& words, const st
 }  // namespace
 
 void tell_steps(const PrestressedBending& bent, const StageFacts& facts, Trace& trace) {
-  tell(bent.tension, fmt::format("largest tension, {}; {}", bent.tension_where, bent.tension_situation), "t",
-       facts, trace);
-  tell(bent.compression,
-       fmt::format("largest compression, below zero, {}; {}", bent.compression_where,
-                   bent.compression_situation),
-       "p", facts, trace);
+  tell_fibre(bent.tension, fmt::format("largest tension, {}; {}", bent.tension_where, bent.tension_situation),
+             "t", facts, trace);
+  tell_fibre(bent.compression,
+             fmt::format("largest compression, below zero, {}; {}", bent.compression_where,
+                         bent.compression_situation),
+             "p", facts, trace);
 }
 
 }  // namespace firstpick::checks

@@ -20,17 +20,17 @@ namespace firstpick::checks {
 
 namespace {
 
-constexpr std::string_view id = "piece-cracking";
-constexpr std::string_view own_check = "[piece] bending_check: name the engineer's own check of its bending";
+constexpr std::string_view strand_cracking_rule = "piece-cracking";
 
-Outcome<PrestressedBending> bending_of(const StageFacts& facts, const ModelChoice& model, Trace& trace) {
+Outcome<PrestressedBending> strand_bending_of(const StageFacts& facts, const ModelChoice& model,
+                                              Trace& trace) {
   if (auto gap = bending_gap(facts)) return *std::move(gap);
   if (model.model != plan::PieceModel::line || !model.fits)
     return NotAssessed{"strands are counted in a piece that is computed as a line, and this is none",
-                       std::string(own_check)};
+                       std::string(own_bending_check)};
   if (is_turned(facts))
     return NotAssessed{"bending of a piece with strands that is turned is not computed",
-                       std::string(own_check)};
+                       std::string(own_bending_check)};
   const auto raise = bending_raise(facts, trace);
   if (const auto* gap = std::get_if<NotAssessed>(&raise)) return *gap;
   return prestressed_bending(facts, model, std::get<Ratio>(raise));
@@ -42,7 +42,8 @@ Stress by_strands(const demands::FibreStress& stress) {
   return all;
 }
 
-Finding tension_finding(const StageFacts& facts, const Outcome<PrestressedBending>& found, Trace& trace) {
+Finding strand_tension_finding(const StageFacts& facts, const Outcome<PrestressedBending>& found,
+                               Trace& trace) {
   const plan::Piece& piece = facts.plan.piece;
   Outcome<Demand<Stress>> tension = NotAssessed{};
   if (const auto* gap = std::get_if<NotAssessed>(&found))
@@ -50,7 +51,7 @@ Finding tension_finding(const StageFacts& facts, const Outcome<PrestressedBendin
   else
     tension = Demand<Stress>{std::max(Stress{}, std::get<PrestressedBending>(found).tension.stress)};
   Finding finding =
-      compared<Stress>(id, piece.mark, tension, cracking_stress_of(facts, trace),
+      compared<Stress>(strand_cracking_rule, piece.mark, tension, cracking_stress_of(facts, trace),
                        facts.rules.cracking.factor.value.value(), std::string(cracking_clause(facts)));
   const auto* bent = std::get_if<PrestressedBending>(&found);
   if (!bent) return finding;
@@ -72,7 +73,7 @@ Finding tension_finding(const StageFacts& facts, const Outcome<PrestressedBendin
   return finding;
 }
 
-Finding compression_finding(const StageFacts& facts, const PrestressedBending& bent) {
+Finding strand_compression_finding(const StageFacts& facts, const PrestressedBending& bent) {
   const plan::Piece& piece = facts.plan.piece;
   const auto& share = facts.rules.prestress.compression;
   Outcome<Resistance<Stress>> strength = NotAssessed{};
@@ -80,9 +81,9 @@ Finding compression_finding(const StageFacts& facts, const PrestressedBending& b
     strength = *gap;
   else
     strength = Resistance<Stress>{std::get<Stress>(facts.formula_strength)};
-  Finding finding =
-      compared<Stress>(id, piece.mark, Demand<Stress>{std::max(Stress{}, -bent.compression.stress)}, strength,
-                       1.0 / share.value.value(), share.source.title + ", " + share.source.locator);
+  Finding finding = compared<Stress>(
+      strand_cracking_rule, piece.mark, Demand<Stress>{std::max(Stress{}, -bent.compression.stress)},
+      strength, 1.0 / share.value.value(), share.source.title + ", " + share.source.locator);
   finding.situation = bent.compression_situation;
   if (finding.result != Result::fail) return finding;
   finding.text =
@@ -99,15 +100,15 @@ Finding compression_finding(const StageFacts& facts, const PrestressedBending& b
 std::vector<Finding> prestressed_findings(const StageFacts& facts, const ModelChoice& model, Trace& trace) {
   const plan::Piece& piece = facts.plan.piece;
   if (!facts.plan.concrete.release_strength)
-    return {missing(id, piece.mark,
+    return {missing(strand_cracking_rule, piece.mark,
                     "the strength that the strands ask for before they are released is not in the plan",
                     "[concrete] release_strength: as the drawing has it")};
-  const auto found = bending_of(facts, model, trace);
+  const auto found = strand_bending_of(facts, model, trace);
   if (std::holds_alternative<NotAssessed>(found) && !bending_gap(facts) && is_stated(piece.bending_check))
     return {
-        noted(id, piece.mark,
+        noted(strand_cracking_rule, piece.mark,
               fmt::format("its bending is checked elsewhere, as the plan states: {}", piece.bending_check))};
-  std::vector<Finding> findings{tension_finding(facts, found, trace)};
+  std::vector<Finding> findings{strand_tension_finding(facts, found, trace)};
   if (const auto* bent = std::get_if<PrestressedBending>(&found)) {
     tell_steps(*bent, facts, trace);
     trace.add([&] {
@@ -115,9 +116,9 @@ std::vector<Finding> prestressed_findings(const StageFacts& facts, const ModelCh
                   .result = {"k_press", facts.rules.prestress.compression.value.value(), "1"},
                   .sources = {facts.rules.prestress.compression.source}};
     });
-    findings.push_back(compression_finding(facts, *bent));
+    findings.push_back(strand_compression_finding(facts, *bent));
   } else if (findings.front().result == Result::missing && findings.front().remedy.empty()) {
-    findings.front().remedy = std::string(own_check);
+    findings.front().remedy = std::string(own_bending_check);
   }
   return findings;
 }

@@ -11,21 +11,22 @@ namespace firstpick::demands {
 
 namespace {
 
-constexpr double least_depth = 1e-9;  // of h: where the search for x begins
+constexpr double least_pressed_depth = 1e-9;  // of h: where the search for x begins
 
-struct Layer {
+struct DepthLayer {
   double area_m2, depth_m;
 };
 
 // Of unit slope k: force (tension positive, over k) and moment about the middle of the depth (over k).
-struct Sums {
+struct SectionSums {
   double force_m3, moment_m4;
 };
 
-Sums sums(double width_m, double height_m, const std::vector<Layer>& layers, double n, double x_m) {
+SectionSums section_sums(double width_m, double height_m, const std::vector<DepthLayer>& layers, double n,
+                         double x_m) {
   const double pressed_m3 = 0.5 * width_m * x_m * x_m;
-  Sums all{-pressed_m3, pressed_m3 * (0.5 * height_m - x_m / 3.0)};
-  for (const Layer& layer : layers) {
+  SectionSums all{-pressed_m3, pressed_m3 * (0.5 * height_m - x_m / 3.0)};
+  for (const DepthLayer& layer : layers) {
     const double counted = (layer.depth_m < x_m ? n - 1.0 : n) * layer.area_m2 * (layer.depth_m - x_m);
     all.force_m3 += counted;
     all.moment_m4 += counted * (layer.depth_m - 0.5 * height_m);
@@ -33,7 +34,7 @@ Sums sums(double width_m, double height_m, const std::vector<Layer>& layers, dou
   return all;
 }
 
-std::optional<NotAssessed> refused(const CrackedSection& section, Force axial, Moment moment) {
+std::optional<NotAssessed> cracked_refusal(const CrackedSection& section, Force axial, Moment moment) {
   const Length height = section.top - section.bottom;
   if (!(section.width > Length{}) || !is_finite(section.width) || !(height > Length{}) ||
       !is_finite(height) || !(section.modular_ratio >= Ratio::from_value(1.0)) ||
@@ -49,29 +50,29 @@ std::optional<NotAssessed> refused(const CrackedSection& section, Force axial, M
 }  // namespace
 
 Outcome<CrackedStress> cracked_stress(const CrackedSection& section, Force axial, Moment moment) {
-  if (auto gap = refused(section, axial, moment)) return *std::move(gap);
+  if (auto gap = cracked_refusal(section, axial, moment)) return *std::move(gap);
   const double b = section.width.value(), h = (section.top - section.bottom).value(),
                n = section.modular_ratio.value();
   const bool pressed_below = moment < Moment{};
   const double N = axial.value(), M = std::abs(moment.value());
-  std::vector<Layer> layers;
+  std::vector<DepthLayer> layers;
   for (const BarLayer& layer : section.layers)
     layers.push_back({layer.area.value(),
                       (pressed_below ? layer.height - section.bottom : section.top - layer.height).value()});
 
   CrackedStress found{.bars = std::vector<Stress>(layers.size()), .pressed_below = pressed_below};
   const auto off = [&](double x) {
-    const Sums all = sums(b, h, layers, n, x);
+    const SectionSums all = section_sums(b, h, layers, n, x);
     return all.force_m3 * M - all.moment_m4 * N;
   };
-  const double low = least_depth * h, at_low = off(low), at_high = off(h);
+  const double low = least_pressed_depth * h, at_low = off(low), at_high = off(h);
   if (N <= 0.0 && (M <= -N * h / 6.0 || at_high >= 0.0)) {  // inside the kern
     found.whole = true;
     found.pressed = h * m;
     found.concrete = Stress::from_value(-N / (b * h) + 6.0 * M / (b * h * h));
     return found;
   }
-  if (std::ranges::none_of(layers, [&](const Layer& layer) { return layer.depth_m > 0.5 * h; }))
+  if (std::ranges::none_of(layers, [&](const DepthLayer& layer) { return layer.depth_m > 0.5 * h; }))
     return NotAssessed{"no bars lie on the side that is pulled", {}};
   if (!(at_low > 0.0)) return NotAssessed{"the pull along the piece opens its whole depth", {}};
   if (!(at_high < 0.0)) return NotAssessed{"the pressed depth of the cracked section was not found", {}};
@@ -79,7 +80,7 @@ Outcome<CrackedStress> cracked_stress(const CrackedSection& section, Force axial
   const auto [x_low, x_high] = boost::math::tools::toms748_solve(
       off, low, h, at_low, at_high, boost::math::tools::eps_tolerance<double>(48), steps);
   const double x = 0.5 * (x_low + x_high);
-  const Sums all = sums(b, h, layers, n, x);
+  const SectionSums all = section_sums(b, h, layers, n, x);
   const double slope = M / all.moment_m4;
   if (!(all.moment_m4 > 0.0) || !std::isfinite(slope))
     return NotAssessed{"the pressed depth of the cracked section was not found", {}};

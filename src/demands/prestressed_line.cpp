@@ -10,10 +10,10 @@ namespace firstpick::demands {
 
 namespace {
 
-constexpr double joined_within = 1e-9;  // of the length: places that are one
-constexpr double flat_within = 1e-12;   // of a parabola: its vertex counts where it is curved at all
+constexpr double strand_places_within = 1e-9;   // of the length: places that are one
+constexpr double parabola_flat_within = 1e-12;  // of a parabola: its vertex counts where it is curved at all
 
-std::optional<NotAssessed> refused(const PrestressRange& range) {
+std::optional<NotAssessed> strand_refusal(const PrestressRange& range) {
   const bool usable = range.least > Ratio{} && range.least <= range.most && is_finite(range.most) &&
                       range.transfer_least > Ratio{} && range.transfer_least <= range.transfer_most &&
                       is_finite(range.transfer_most) && range.load_least >= Ratio{} &&
@@ -22,13 +22,13 @@ std::optional<NotAssessed> refused(const PrestressRange& range) {
   return {};
 }
 
-std::optional<NotAssessed> refused(const StrandRow& row, const BeamLine& beam) {
+std::optional<NotAssessed> strand_refusal(const StrandRow& row, const BeamLine& beam) {
   if (!(row.force > Force{}) || !is_finite(row.force) || !(row.transfer > Length{}) ||
       !is_finite(row.transfer))
     return NotAssessed{"force or transfer length of a row of strands is not a usable number", {}};
   if (row.points.size() < 2) return NotAssessed{"a row of strands has no line", {}};
   const Length first = beam.steps.front().from, last = beam.steps.back().to,
-               same = joined_within * (last - first);
+               same = strand_places_within * (last - first);
   for (std::size_t i = 0; i < row.points.size(); ++i) {
     const StrandPoint& point = row.points[i];
     if (!is_finite(point.at) || !is_finite(point.height))
@@ -41,7 +41,7 @@ std::optional<NotAssessed> refused(const StrandRow& row, const BeamLine& beam) {
   return {};
 }
 
-Length height_at(const StrandRow& row, Length at) {
+Length strand_height(const StrandRow& row, Length at) {
   for (std::size_t i = 1; i < row.points.size(); ++i) {
     const StrandPoint &a = row.points[i - 1], &b = row.points[i];
     if (at <= b.at || i + 1 == row.points.size())
@@ -58,7 +58,7 @@ Ratio transferred(const StrandRow& row, Length at, Length transfer) {
 }
 
 // Where the share of a row that has come in, or its slope, changes.
-void add_places(std::vector<Length>& places, const StrandRow& row, const PrestressRange& range) {
+void add_strand_places(std::vector<Length>& places, const StrandRow& row, const PrestressRange& range) {
   const Length first = row.points.front().at, last = row.points.back().at;
   places.push_back(0.5 * (first + last));  // where two transfers meet, on a short row
   for (const StrandPoint& point : row.points) places.push_back(point.at);
@@ -68,19 +68,20 @@ void add_places(std::vector<Length>& places, const StrandRow& row, const Prestre
   }
 }
 
-struct Fibre {  // of one step
+struct LineFibre {  // of one step
   bool top = false;
   Length from_centroid{};  // up positive
   double sign = 1.0;       // of the search: 1 tension, -1 compression
 };
 
-class Search {
+class FibreSearch {
  public:
-  Search(const BeamLine& beam, const std::vector<StrandRow>& rows, const PrestressRange& range)
+  FibreSearch(const BeamLine& beam, const std::vector<StrandRow>& rows, const PrestressRange& range)
       : beam_(beam), rows_(rows), range_(range) {}
 
   // Inside one piece of the line, between two neighbouring places.
-  void between(const BeamPiece& piece, Length from, Length to, const Fibre& fibre, FibreStress& worst) const {
+  void between(const BeamPiece& piece, Length from, Length to, const LineFibre& fibre,
+               FibreStress& worst) const {
     std::vector<bool> at_most(rows_.size());
     const Length half = 0.5 * (from + to);
     for (std::size_t r = 0; r < rows_.size(); ++r) {
@@ -94,14 +95,14 @@ class Search {
       // The parabola through the three: its vertex, in halves of the stretch from the middle.
       const double bend = (a.stress - 2.0 * b.stress + c.stress).value(),
                    slope = 0.5 * (c.stress - a.stress).value();
-      if (std::abs(bend) > flat_within * (std::abs(b.stress.value()) + std::abs(slope)))
+      if (std::abs(bend) > parabola_flat_within * (std::abs(b.stress.value()) + std::abs(slope)))
         if (const double vertex = -slope / bend; std::abs(vertex) < 1.0)
           take(stress(half + vertex * 0.5 * (to - from)), fibre, worst);
     }
   }
 
   // Where a row passes the edge of the kern of this fibre, its pull turns into a push.
-  void add_kern(std::vector<Length>& places, const BeamPiece& piece, const Fibre& fibre, Length from,
+  void add_kern(std::vector<Length>& places, const BeamPiece& piece, const LineFibre& fibre, Length from,
                 Length to) const {
     for (const StrandRow& row : rows_) {
       const double a = lever(piece, from, fibre, row), b = lever(piece, to, fibre, row);
@@ -111,10 +112,11 @@ class Search {
 
  private:
   // 1 - (z_c - z_p) (z - z_c) A/I: below zero the row pulls at the fibre.
-  double lever(const BeamPiece& piece, Length at, const Fibre& fibre, const StrandRow& row) const {
+  double lever(const BeamPiece& piece, Length at, const LineFibre& fibre, const StrandRow& row) const {
     const BeamStep& step = beam_.steps[piece.step];
-    return 1.0 - ((step.centroid - height_at(row, at)) * fibre.from_centroid * step.area / step.second_moment)
-                     .value();
+    return 1.0 -
+           ((step.centroid - strand_height(row, at)) * fibre.from_centroid * step.area / step.second_moment)
+               .value();
   }
 
   Force row_force(std::size_t r, Length at, bool most) const {
@@ -123,11 +125,12 @@ class Search {
     return (most ? range_.most : range_.least) * row.force * transferred(row, at, transfer * row.transfer);
   }
 
-  Stress row_stress(const BeamPiece& piece, Length at, const Fibre& fibre, std::size_t r, bool most) const {
+  Stress row_stress(const BeamPiece& piece, Length at, const LineFibre& fibre, std::size_t r,
+                    bool most) const {
     return -row_force(r, at, most) / beam_.steps[piece.step].area * lever(piece, at, fibre, rows_[r]);
   }
 
-  FibreStress stress_at(const BeamPiece& piece, Length at, const Fibre& fibre, Ratio load,
+  FibreStress stress_at(const BeamPiece& piece, Length at, const LineFibre& fibre, Ratio load,
                         const std::vector<bool>& at_most) const {
     const BeamStep& step = beam_.steps[piece.step];
     const Cut cut = piece.cut_at(at - piece.from);
@@ -141,13 +144,13 @@ class Search {
     for (std::size_t r = 0; r < rows_.size(); ++r) {
       found.of_rows.push_back(row_stress(piece, at, fibre, r, at_most[r]));
       found.rows.push_back(row_force(r, at, at_most[r]));
-      found.below_centroid.push_back(step.centroid - height_at(rows_[r], at));
+      found.below_centroid.push_back(step.centroid - strand_height(rows_[r], at));
       found.stress += found.of_rows.back();
     }
     return found;
   }
 
-  static void take(const FibreStress& one, const Fibre& fibre, FibreStress& worst) {
+  static void take(const FibreStress& one, const LineFibre& fibre, FibreStress& worst) {
     if (fibre.sign * one.stress > fibre.sign * worst.stress || worst.area == Area{}) worst = one;
   }
 
@@ -161,7 +164,7 @@ std::optional<NotAssessed> outside_depth(const BeamLine& beam, const StrandRow& 
     for (Length at : {step.from, step.to}) {
       if (step.to <= row.points.front().at || step.from >= row.points.back().at) continue;
       at = std::clamp(at, row.points.front().at, row.points.back().at);
-      if (const Length z = height_at(row, at); !(z > step.bottom && z < step.top))
+      if (const Length z = strand_height(row, at); !(z > step.bottom && z < step.top))
         return NotAssessed{"a row of strands leaves the depth of the piece", {}};
     }
   return {};
@@ -173,21 +176,21 @@ Outcome<PrestressedState> prestressed_state(const BeamLine& beam, const std::vec
                                             const PrestressRange& range) {
   const auto balanced = beam_state(beam);
   if (const auto* gap = std::get_if<NotAssessed>(&balanced)) return *gap;
-  if (auto gap = refused(range)) return *std::move(gap);
+  if (auto gap = strand_refusal(range)) return *std::move(gap);
   if (rows.empty()) return NotAssessed{"the piece has no row of strands", {}};
   std::vector<Length> places;
   for (const StrandRow& row : rows) {
-    if (auto gap = refused(row, beam)) return *std::move(gap);
+    if (auto gap = strand_refusal(row, beam)) return *std::move(gap);
     if (auto gap = outside_depth(beam, row)) return *std::move(gap);
-    add_places(places, row, range);
+    add_strand_places(places, row, range);
   }
-  const Search search(beam, rows, range);
+  const FibreSearch search(beam, rows, range);
   PrestressedState state;
   for (const BeamPiece& piece : beam_pieces(beam, places)) {
     const BeamStep& step = beam.steps[piece.step];
-    const std::array fibres{Fibre{true, step.top - step.centroid, 1.0},
-                            Fibre{false, step.bottom - step.centroid, 1.0}};
-    for (Fibre fibre : fibres) {
+    const std::array fibres{LineFibre{true, step.top - step.centroid, 1.0},
+                            LineFibre{false, step.bottom - step.centroid, 1.0}};
+    for (LineFibre fibre : fibres) {
       std::vector<Length> cuts{piece.from, piece.to};
       search.add_kern(cuts, piece, fibre, piece.from, piece.to);
       std::ranges::sort(cuts);
