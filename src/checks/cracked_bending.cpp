@@ -1,13 +1,14 @@
 // Bars of a line that the engineer lets crack, over every situation of the stage.
 //
 //   f_s, f_c     demands/cracked_section.hpp, under r_bend x (N, M), at every place where they may be worst
-//   n = E_s/E_c  E_c = k_E sqrt(f), ACI 318-25 19.2.2.1; or E_10 ((f + df_cm)/10 MPa)^0.3, EN 1992-1-1 table 3.1, of the
+//   n = E_s/E_c  E_c = k_E sqrt(f), ACI 318-25 19.2.2.1; or E_10 ((f + df_cm)/10 MPa)^0.3, EN 1992-1-1 table
+//   3.1, of the
 //                rule set; f the strength at the lift
 //   w            crack_width, of the layer nearest to the pulled face
 //
 // Where no bars lie on the pulled half of the depth, the piece must not crack: that tension is told apart.
-// Range    lines of level rectangular sections; bars anchored over their whole line, as the engineer states; shear is not
-//          checked.
+// Range    lines of level rectangular sections; bars anchored over their whole line, as the engineer states;
+//          shear is not checked.
 
 #include "checks/cracked_bending.hpp"
 

@@ -6,8 +6,9 @@
 //   cracks       a note with their width: it decides nothing
 //
 // Source   k_y, k_c: "bars.*" of the rule set. Stresses and widths: cracked_bending.cpp.
-// Missing  no engineer; inserts that are not said to sit in cracked concrete; no bars or one not described; strands; a piece
-//          that is no line, or is turned. A named `bending_check` stands in where the program computes nothing.
+// Missing  no engineer; inserts that are not said to sit in cracked concrete; no bars or one not described;
+//          strands; a piece that is no line, or is turned. A named `bending_check` stands in where the
+//          program computes nothing.
 
 #include <algorithm>
 

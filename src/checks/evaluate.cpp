@@ -98,11 +98,13 @@ bool bending_left_out(const StageReport& stage) {
   return noted && !computed;
 }
 
-BendingChecked bending_checked(const ModelChoice& model, const std::vector<StageReport>& stages) {
+BendingChecked bending_checked(const plan::Plan& plan, const ModelChoice& model,
+                               const std::vector<StageReport>& stages) {
   if ((model.model == plan::PieceModel::block && model.known == Known::no) ||
       std::ranges::any_of(stages, bending_left_out))
     return BendingChecked::none;
-  return model.model == plan::PieceModel::panel ? BendingChecked::turned : BendingChecked::as_cast;
+  if (plan.piece.may_crack) return BendingChecked::with_bars;
+  return model.model == plan::PieceModel::panel && !model.stepped ? BendingChecked::turned : BendingChecked::as_cast;
 }
 
 }  // namespace
@@ -189,7 +191,7 @@ Report evaluate_plan(const plan::Plan& plan, const piece::Body& body, const tabl
   }
   report.verdict = report.stages.empty() ? Verdict::hold : Verdict::go;
   for (const StageReport& stage : report.stages) report.verdict = std::max(report.verdict, stage.verdict);
-  report.not_checked = not_checked(bending_checked(model, report.stages));
+  report.not_checked = not_checked(bending_checked(plan, model, report.stages));
   report.unconfirmed = unconfirmed_in(trace);
   return report;
 }

@@ -2,13 +2,14 @@
 //
 //   sigma_a = 6 M_a/(b_a t^2),   M_a = r_bend w b/2 max(c^2/2, a^2/8 - a c/2),   b_a = min(b/2, n_strip t)
 //
-// a the side that the strips run along, b the other, c from its ends to the picks; and the same the other way. w is the load
-// of the heaviest load set over the area.
+// a the side that the strips run along, b the other, c from its ends to the picks; and the same the other
+// way. w is the load of the heaviest load set over the area.
 //
-// Source   demands/handbook_panel.hpp: PCI handbook, from memory, for picks at 0.2071 of the sides; other places by the same
-//          statics. n_strip: "cracking.pick_strip" of the rule set.
-// Differs  from the plate: all legs carry alike and hang upright, a strip bends alike over its width, no twist. The plate has
-//          the legs as they share and pull, what gathers near picks, and a part on top for its own error.
+// Source   demands/handbook_panel.hpp: PCI handbook, from memory, for picks at 0.2071 of the sides; other
+//          places by the same statics. n_strip: "cracking.pick_strip" of the rule set.
+// Differs  from the plate: all legs carry alike and hang upright, a strip bends alike over its width, no
+//          twist. The plate has the legs as they share and pull, what gathers near picks, and a part on top
+//          for its own error.
 
 #include "checks/line_method.hpp"
 

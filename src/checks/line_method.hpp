@@ -1,4 +1,5 @@
-// The line method of the precast handbook beside the plate: a check by hand, printed with it. It decides nothing.
+// The line method of the precast handbook beside the plate: a check by hand, printed with it. It decides
+// nothing.
 #pragma once
 
 #include <optional>
@@ -13,8 +14,8 @@ struct LineMethod {
   Stress along{}, across{};  // tension of the strips along and across the panel
 };
 
-// Nothing where the method does not speak: no rectangle of one thickness, an opening, other than four picks, picks that lie
-// unevenly, a panel that is turned, loads that are not known.
+// Nothing where the method does not speak: no rectangle of one thickness, an opening, other than four picks,
+// picks that lie unevenly, a panel that is turned, loads that are not known.
 std::optional<LineMethod> line_method(const StageFacts& facts, const ModelChoice& model);
 
 void tell_line_method(const StageFacts& facts, const ModelChoice& model, Trace& trace);

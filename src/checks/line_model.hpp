@@ -1,4 +1,5 @@
-// A piece taken as a line: sections of its real solid, what pulls down along it, the legs with thrust and eccentricity.
+// A piece taken as a line: sections of its real solid, what pulls down along it, the legs with thrust and
+// eccentricity.
 #pragma once
 
 #include <vector>
@@ -15,8 +16,8 @@ struct LineModel {
   std::vector<piece::Stretch> stretches{};  // of which each is a part
 };
 
-// Not assessed: sections in several parts or lopsided by more than 5 %, a line that rises more than 45 degrees within a
-// stretch or 10 degrees over the piece.
+// Not assessed: sections in several parts or lopsided by more than 5 %, a line that rises more than 45
+// degrees within a stretch or 10 degrees over the piece.
 Outcome<LineModel> line_model(const StageFacts& facts, const ModelChoice& model);
 
 // Steps end at these places, too.
@@ -26,8 +27,8 @@ void cut_at(LineModel& line, const std::vector<Length>& places);
 Outcome<LinesUnderLoad> lines_under_load(const StageFacts& facts, const ModelChoice& model,
                                          const std::vector<Length>& places);
 
-// The line under one situation, in balance. Not assessed: grip of the form at one end only, loads that are not what the legs
-// carry.
+// The line under one situation, in balance. Not assessed: grip of the form at one end only, loads that are
+// not what the legs carry.
 // Upright: with the upright parts of the legs alone.
 enum class Legs { as_they_hang, upright };
 Outcome<demands::BeamLine> loaded_line(const StageFacts& facts, const BendingLoads& loads, const LineModel& line,

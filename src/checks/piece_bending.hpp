@@ -64,6 +64,7 @@ Outcome<BendingTension> line_tension(const StageFacts& facts, const ModelChoice&
 // The same picks with the same shares, their legs hung upright from a beam: what that would mend. Never for a verdict.
 Outcome<BendingTension> line_tension_upright(const StageFacts& facts, const ModelChoice& model);
 Outcome<BendingTension> panel_tension(const StageFacts& facts, const ModelChoice& model);
+Outcome<BendingTension> stepped_panel_tension(const StageFacts& facts);
 Outcome<BendingTension> ring_tension(const StageFacts& facts);
 Outcome<BendingTension> box_tension(const StageFacts& facts);
 Outcome<BendingTension> turned_panel_tension(const StageFacts& facts);  // while it is turned, and after

@@ -2,7 +2,8 @@
 //
 //   stress = s x (stress of the loads) + stress of the strands      demands/prestressed_line.hpp
 //
-//   s      from the least to the most: r_bend (bending_multiplier.cpp), and of "hanging", where the load may also help,
+//   s      from the least to the most: r_bend (bending_multiplier.cpp), and of "hanging", where the load may
+//          also help,
 //
 //          s_min = max(0, 2 - phi)/phi x W_least/W      as far below the weight as the dynamic factor goes above it;
 //                                                       W_least with the tolerance of the density taken off
@@ -11,7 +12,8 @@
 //   rows   each at its least or its most (prestress.* of the rule set), whichever hurts
 //
 // Source   statics; that a load bounces as far up as down: an undamped swing about rest.
-// Range    strands that end in the concrete, bonded; section alike between two stations; strands even about the middle.
+// Range    strands that end in the concrete, bonded; section alike between two stations; strands even about
+//          the middle.
 
 #include "checks/prestressed_bending.hpp"
 

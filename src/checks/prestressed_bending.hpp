@@ -19,8 +19,8 @@ struct PrestressedBending {
   bool some_legs_only = false;  // of the tension
 };
 
-// Not assessed: a strand without force, line or transfer length; no release strength; strands that lie to one side of the
-// piece; a section that changes gradually; what line_model and prestressed_state do not assess.
+// Not assessed: a strand without force, line or transfer length; no release strength; strands that lie to one
+// side of the piece; a section that changes gradually; what line_model and prestressed_state do not assess.
 Outcome<PrestressedBending> prestressed_bending(const StageFacts& facts, const ModelChoice& model,
                                                 Ratio raise);
 void tell_steps(const PrestressedBending& bent, const StageFacts& facts, Trace& trace);

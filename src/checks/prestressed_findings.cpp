@@ -4,8 +4,8 @@
 //   compression  <= k_press f           f the strength at the lift, lowered as for inserts below their floor
 //
 // Source   k_press: "prestress.compression" of the rule set. Stresses: prestressed_bending.cpp.
-// Missing  a piece that is no line, or is turned; what its strands hold; no release strength. A named `bending_check` stands in
-//          for the first two, never for the release strength.
+// Missing  a piece that is no line, or is turned; what its strands hold; no release strength. A named
+//          `bending_check` stands in for the first two, never for the release strength.
 
 #include <algorithm>
 

@@ -1,18 +1,21 @@
-// A line with strands stretched before it was cast: the worst tension and compression of its lowest and highest fibre, over
-// all loads between a least and a most, and all forces of each row of strands between theirs.
+// A line with strands stretched before it was cast: the worst tension and compression of its lowest and
+// highest fibre, over all loads between a least and a most, and all forces of each row of strands between
+// theirs.
 //
 //   stress(x) = s (N/A + M (z_c - z)/I) + sum over rows of P(x) (-1/A - (z_c - z_p(x)) (z_c - z)/I)
 //   P(x)      = p P_0 min(1, (x - x_0)/(t l_t), (x_1 - x)/(t l_t))        of a row bonded from x_0 to x_1, else zero
 //
-// N, M of the loads with all legs (beam_line.hpp), s between load_least and load_most. Each row is at its least (p = least,
-// t = transfer_most) or at its most (p = most, t = transfer_least), place by place and fibre by fibre, whichever hurts. A
-// row that is not level is taken with its level force: its slope is slight.
+// N, M of the loads with all legs (beam_line.hpp), s between load_least and load_most. Each row is at its
+// least (p = least, t = transfer_most) or at its most (p = most, t = transfer_least), place by place and
+// fibre by fibre, whichever hurts. A row that is not level is taken with its level force: its slope is
+// slight.
 //
-// Exact: between places where anything changes, a kink, an end of a transfer or a row that passes the edge of the kern, the
+// Exact: between places where anything changes, a kink, an end of a transfer or a row that passes the edge of
+// the kern, the
 // stress is a parabola, read at both ends and at its vertex.
 //
-// Source   statics of a straight uncracked beam, plane sections; no outside constant. The piece hangs: its camber shifts no
-//          load between the legs.
+// Source   statics of a straight uncracked beam, plane sections; no outside constant. The piece hangs: its
+//          camber shifts no load between the legs.
 #pragma once
 
 #include <string>
@@ -60,8 +63,8 @@ struct PrestressedState {
   FibreStress compression;  // the least stress of all
 };
 
-// Not assessed: what beam_state does not assess; a row without two points in order, without force or transfer length, beyond
-// the ends or outside the depth of the piece; a range that is not one.
+// Not assessed: what beam_state does not assess; a row without two points in order, without force or transfer
+// length, beyond the ends or outside the depth of the piece; a range that is not one.
 Outcome<PrestressedState> prestressed_state(const BeamLine& beam, const std::vector<StrandRow>& rows,
                                             const PrestressRange& range);
 

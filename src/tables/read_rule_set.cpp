@@ -72,6 +72,7 @@ CrackingModel cracking_model(EntryReader& read, bool by_en) {
           .pick_strip = read.quantity<Ratio>("cracking.pick_strip", Limit::positive),
           .line_slenderness = read.quantity<Ratio>("cracking.line_slenderness", Limit::at_least_one),
           .panel_slenderness = read.quantity<Ratio>("cracking.panel_slenderness", Limit::at_least_one),
+          .step_ratio = read.quantity<Ratio>("cracking.step_ratio", Limit::at_least_one),
           .block_slenderness = read.quantity<Ratio>("cracking.block_slenderness", Limit::at_least_one),
           .block_size = read.quantity<Length>("cracking.block_size", Limit::positive),
           .en = by_en ? std::optional(en_1992_tension(read)) : std::nullopt};

@@ -87,6 +87,7 @@ struct CrackingModel {
   Sourced<Ratio> pick_strip;        // and at picks over a strip of this many thicknesses, half the panel at most
   Sourced<Ratio> line_slenderness;  // a line is at least so many times longer than wide and deep
   Sourced<Ratio> panel_slenderness; // a panel is at least so many times wider than thick
+  Sourced<Ratio> step_ratio;        // most thickness of a stepped panel over its least
   Sourced<Ratio> block_slenderness; // a block passes without bending check up to so many mean thicknesses across
   Sourced<Length> block_size;       // and up to this size
   std::optional<En1992Tension> en{};  // the rule set names the tension of EN 1992-1-1

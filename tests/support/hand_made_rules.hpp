@@ -127,6 +127,7 @@ inline tables::RuleSet hand_made_rules() {
                        .pick_strip = made_ratio("pick_strip", 15.0),
                        .line_slenderness = made_ratio("line_slenderness", 4.0),
                        .panel_slenderness = made_ratio("panel_slenderness", 5.0),
+                       .step_ratio = made_ratio("step_ratio", 3.0),
                        .block_slenderness = made_ratio("block_slenderness", 15.0),
                        .block_size = made("block_size", Length{2.5 * m})},
           .prestress = {.least = made_ratio("prestress_least", 0.95),
