@@ -93,19 +93,15 @@ Finding bare_finding(const StageFacts& facts, const BendingTension& bare, Trace&
 Finding crack_note(const StageFacts& facts, const CrackedBending& bent) {
   const plan::Piece& piece = facts.plan.piece;
   const Length from = facts.rules.bars.crack_width.value;
-  if (bent.crack_at.where.empty())
-    return noted(bar_cracking_rule, piece.mark,
-                 "the engineer states that the piece may crack while it hangs: its bars carry it");
-  return noted(
-      bar_cracking_rule, piece.mark,
-      fmt::format("the engineer states that the piece may crack while it hangs: its bars carry it, with "
-                  "cracks of "
-                  "up to {} mm, {}{}",
-                  print_number(in(mm, bent.crack), 2, Rounding::up), bent.crack_at.where,
-                  bent.crack > from
-                      ? fmt::format(", more than {} mm: the engineer says whether it may be used then",
-                                    print_number(in(mm, from), 2, Rounding::down))
-                      : std::string(": look for them when it is down")));
+  const std::string stated = "the engineer states that the piece may crack while it hangs, and its bars carry it";
+  if (bent.crack_at.where.empty()) return noted(bar_cracking_rule, piece.mark, stated);
+  const std::string then =
+      bent.crack > from ? fmt::format("more than {} mm: the engineer says whether it may be used then",
+                                      print_number(in(mm, from), 2, Rounding::down))
+                        : std::string("look for them when it is down");
+  return noted(bar_cracking_rule, piece.mark,
+               fmt::format("{}: cracks of up to {} mm, {}; {}", stated,
+                           print_number(in(mm, bent.crack), 2, Rounding::up), bent.crack_at.where, then));
 }
 
 }  // namespace
