@@ -3,6 +3,9 @@
 //
 // 3 m x 2 m, slab 0.12 m, ribs 0.3 m wide to 0.24 m of depth, weight 25 kN/m3, held up at four places of the ribs. Faces read
 // away from the picks and from the corners of steps. Tolerance: 4 % of the largest stress; the plate has no shear deformation.
+// Known difference: across a rib, at its flush face, the bricks have more than the plate, 0.042 against 0.028 MPa here: what
+// bends the slab does not spread over the depth of so narrow a rib. The slab beside the rib has that stress in the plate, too,
+// so that the largest is not missed; the case holds both.
 
 #include <catch2/catch.hpp>
 
@@ -88,6 +91,14 @@ TEST_CASE("slab on two ribs") {
     REQUIRE(here);
     CAPTURE(p.x, p.y, p.bottom, (*here)[0], (*theirs)[i][0], (*here)[1], (*theirs)[i][1], most);
     CHECK(std::abs((*here)[0] - (*theirs)[i][0]) <= 0.04 * most);
-    CHECK(std::abs((*here)[1] - (*theirs)[i][1]) <= 0.04 * most);
+    if (!in_rib(p.y) || p.bottom) {
+      CHECK(std::abs((*here)[1] - (*theirs)[i][1]) <= 0.04 * most);
+      continue;
+    }
+    CHECK(std::abs((*here)[1] - (*theirs)[i][1]) <= 0.07 * most);
+    const auto beside = ours->patch_stress({p.x, 0.71}, 0.03, 0, face);
+    REQUIRE(beside);
+    CAPTURE((*beside)[1]);
+    CHECK((*beside)[1] >= (*theirs)[i][1]);
   }
 }
