@@ -76,7 +76,11 @@ struct BarsAlong {  // one layer along the line
   plan::Axis axis = plan::Axis::x;
 
   Length at(const Position& p) const { return axis == plan::Axis::x ? p.x : p.y; }
-  bool covers(Length x) const { return x >= at(line.front()) && x <= at(line.back()); }
+  // Steps end where layers end: a layer lies in the whole step or in none of it.
+  bool covers(const demands::BeamStep& step) const {
+    const Length middle = 0.5 * (step.from + step.to);
+    return middle > at(line.front()) && middle < at(line.back());
+  }
   Position place(Length x) const {
     std::size_t i = 1;
     while (i + 1 < line.size() && x > at(line[i])) ++i;
@@ -149,7 +153,7 @@ struct BarSearch {
     Area all{};
     Volume aside{};
     for (std::size_t i = 0; i < layers.size(); ++i) {
-      if (!layers[i].covers(section.at)) continue;
+      if (!layers[i].covers(line.beam.steps.at(section.step))) continue;
       const Position at = layers[i].place(section.at);
       cut.layers.push_back({*layers[i].bar->area, at.z});
       which.push_back(i);
