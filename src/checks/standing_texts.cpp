@@ -157,6 +157,8 @@ std::vector<std::string> not_checked(BendingChecked bending) {
   return {
       bending == BendingChecked::none
           ? "cracking and bending of the piece, in any stage"
+      : bending == BendingChecked::with_bars
+          ? "torsion, bending sideways and shear of the piece, and bars but those along it that carry it cracked, in any stage"
           : "torsion, bending sideways and shear of the piece (torsion and shear of a ring are), and its bars, in any stage",
       bending == BendingChecked::turned
           ? "an edge that rests on uneven ground or is dragged, a table that lets go late, a crane that does not follow"
