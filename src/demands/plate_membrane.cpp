@@ -12,6 +12,14 @@ namespace firstpick::demands {
 namespace {
 
 using Matrix = Eigen::SparseMatrix<double>;
+using MembraneStrains = Eigen::Matrix<double, 3, 12>;  // of each freedom: strain x, y, shear
+
+MembraneStrains membrane_strains(const SixStrains& rows) {
+  return Eigen::Map<const Eigen::Matrix<double, 3, 12, Eigen::RowMajor>>(rows.front().data());
+}
+Eigen::Matrix3d membrane_law(const PlaneLaw& rows) {
+  return Eigen::Map<const Eigen::Matrix<double, 3, 3, Eigen::RowMajor>>(rows.front().data());
+}
 
 }  // namespace
 
@@ -25,7 +33,7 @@ std::optional<MembraneForces> MembraneSolution::forces(const PlatePoint& p) cons
   Eigen::Matrix<double, 12, 1> local;
   for (std::size_t i = 0; i < 12; ++i)
     local[static_cast<Eigen::Index>(i)] = freedoms_[static_cast<std::size_t>(mesh_->freedom(place->triangle, i))];
-  const Eigen::Vector3d found = mesh_->law * (mesh_->strains(place->triangle, place->share_2, place->share_3) * local);
+  const Eigen::Vector3d found = membrane_law(mesh_->law) * (membrane_strains(mesh_->strains(place->triangle, place->share_2, place->share_3)) * local);
   return MembraneForces{found[0], found[1], found[2]};
 }
 
@@ -68,8 +76,8 @@ MembraneSolver::MembraneSolver(const PlateMesh& mesh, double poisson)
   for (std::size_t t = 0; t < mesh_->triangles.size(); ++t) {
     Eigen::Matrix<double, 12, 12> element = Eigen::Matrix<double, 12, 12>::Zero();
     for (const auto& [s, r] : {std::array{0.5, 0.0}, std::array{0.5, 0.5}, std::array{0.0, 0.5}}) {
-      const SixStrains b = mesh_->strains(t, s, r);
-      element += mesh_->grid.elements[t].area_m2() / 3.0 * b.transpose() * mesh_->law * b;
+      const MembraneStrains b = membrane_strains(mesh_->strains(t, s, r));
+      element += mesh_->grid.elements[t].area_m2() / 3.0 * b.transpose() * membrane_law(mesh_->law) * b;
     }
     for (std::size_t i = 0; i < 12; ++i)
       for (std::size_t j = 0; j < 12; ++j)

@@ -1,5 +1,6 @@
 #include "demands/plate_six_corners.hpp"
 
+#include <algorithm>
 #include <cmath>
 #include <map>
 #include <utility>
@@ -19,8 +20,8 @@ SixCorneredMesh::SixCorneredMesh(const PlateMesh& of, double nu) : grid(of, 1.0,
     }
     triangles.push_back(six);
   }
-  law << 1.0, nu, 0.0, nu, 1.0, 0.0, 0.0, 0.0, 0.5 * (1.0 - nu);
-  law /= 1.0 - nu * nu;
+  const double plane = 1.0 / (1.0 - nu * nu);
+  law = {{{plane, plane * nu, 0.0}, {plane * nu, plane, 0.0}, {0.0, 0.0, 0.5 * plane * (1.0 - nu)}}};
 }
 
 SixStrains SixCorneredMesh::strains(std::size_t triangle, double share_2, double share_3) const {
@@ -31,15 +32,15 @@ SixStrains SixCorneredMesh::strains(std::size_t triangle, double share_2, double
   const std::array<double, 3> share{1.0 - share_2 - share_3, share_2, share_3};
   const std::array<double, 3> by_x{(b.y_m - c.y_m) / doubled, (c.y_m - a.y_m) / doubled, (a.y_m - b.y_m) / doubled};
   const std::array<double, 3> by_y{(c.x_m - b.x_m) / doubled, (a.x_m - c.x_m) / doubled, (b.x_m - a.x_m) / doubled};
-  SixStrains made = SixStrains::Zero();
-  const auto set = [&](Eigen::Index node, double x, double y) {
-    made(0, 2 * node) = x, made(1, 2 * node + 1) = y;
-    made(2, 2 * node) = y, made(2, 2 * node + 1) = x;
+  SixStrains made{};
+  const auto set = [&](std::size_t node, double x, double y) {
+    made[0][2 * node] = x, made[1][2 * node + 1] = y;
+    made[2][2 * node] = y, made[2][2 * node + 1] = x;
   };
   for (std::size_t i = 0; i < 3; ++i) {
     const std::size_t j = (i + 1) % 3;
-    set(static_cast<Eigen::Index>(i), (4.0 * share[i] - 1.0) * by_x[i], (4.0 * share[i] - 1.0) * by_y[i]);
-    set(static_cast<Eigen::Index>(3 + i), 4.0 * (share[i] * by_x[j] + share[j] * by_x[i]),
+    set(i, (4.0 * share[i] - 1.0) * by_x[i], (4.0 * share[i] - 1.0) * by_y[i]);
+    set(3 + i, 4.0 * (share[i] * by_x[j] + share[j] * by_x[i]),
         4.0 * (share[i] * by_y[j] + share[j] * by_y[i]));
   }
   return made;

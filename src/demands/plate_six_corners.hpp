@@ -9,13 +9,12 @@
 #include <array>
 #include <vector>
 
-#include <Eigen/Core>
-
 #include "demands/plate_grid.hpp"
 
 namespace firstpick::demands {
 
-using SixStrains = Eigen::Matrix<double, 3, 12>;  // of each freedom: strain x, y, shear
+using SixStrains = std::array<std::array<double, 12>, 3>;  // strain x, y, shear, of each freedom
+using PlaneLaw = std::array<std::array<double, 3>, 3>;      // of plane stress, for a modulus of one
 
 struct SixCorneredMesh {
   SixCorneredMesh(const PlateMesh& of, double poisson);
@@ -23,7 +22,7 @@ struct SixCorneredMesh {
   PlateGrid grid;
   std::vector<std::array<int, 6>> triangles;  // corners, then the middles of the sides 12, 23, 31
   int nodes = 0;
-  Eigen::Matrix3d law;
+  PlaneLaw law{};
 
   SixStrains strains(std::size_t triangle, double share_2, double share_3) const;
   int freedom(std::size_t triangle, std::size_t local) const {

@@ -16,6 +16,14 @@ namespace {
 
 using SteppedMatrix = Eigen::SparseMatrix<double>;
 using PlateStrains = Eigen::Matrix<double, 3, 9>;
+using AlongStrains = Eigen::Matrix<double, 3, 12>;
+
+AlongStrains strains_along(const SixStrains& rows) {
+  return Eigen::Map<const Eigen::Matrix<double, 3, 12, Eigen::RowMajor>>(rows.front().data());
+}
+Eigen::Matrix3d law_of(const PlaneLaw& rows) {
+  return Eigen::Map<const Eigen::Matrix<double, 3, 3, Eigen::RowMajor>>(rows.front().data());
+}
 
 constexpr double least_part_of_disc = 0.25;
 
@@ -63,7 +71,7 @@ struct SteppedSolution::Parts {
                                         double z_m) const {
     Eigen::Matrix<double, 3, 21> all;
     all.leftCols<9>() = z_m * bending(triangle, share_2, share_3);
-    all.rightCols<12>() = six.strains(triangle, share_2, share_3);
+    all.rightCols<12>() = strains_along(six.strains(triangle, share_2, share_3));
     return all;
   }
 };
@@ -83,7 +91,7 @@ std::optional<FaceStress> SteppedSolution::stress(const PlatePoint& p, PlateFace
     local[static_cast<Eigen::Index>(i)] =
         freedoms_[static_cast<std::size_t>(parts_->freedom(place->triangle, i))];
   const Eigen::Vector3d found =
-      parts_->six.law * (parts_->at_depth(place->triangle, place->share_2, place->share_3,
+      law_of(parts_->six.law) * (parts_->at_depth(place->triangle, place->share_2, place->share_3,
                                           face == PlateFace::top ? layer.top_m : layer.bottom_m) *
                          local);
   return FaceStress{found[0], found[1], found[2]};
@@ -146,9 +154,9 @@ SteppedSolver::SteppedSolver(const PlateMesh& mesh, double poisson, std::vector<
     Eigen::Matrix<double, 21, 21> element = Eigen::Matrix<double, 21, 21>::Zero();
     for (const auto& [s, r] : {std::array{0.5, 0.0}, std::array{0.5, 0.5}, std::array{0.0, 0.5}}) {
       const PlateStrains b = parts_->bending(t, s, r);
-      const SixStrains a = parts_->six.strains(t, s, r);
+      const AlongStrains a = strains_along(parts_->six.strains(t, s, r));
       const double part = grid.elements[t].area_m2() / 3.0;
-      const Eigen::Matrix3d& law = parts_->six.law;
+      const Eigen::Matrix3d law = law_of(parts_->six.law);
       element.topLeftCorner<9, 9>() += part * third * b.transpose() * law * b;
       element.bottomRightCorner<12, 12>() += part * first * a.transpose() * law * a;
       element.bottomLeftCorner<12, 9>() += part * second * a.transpose() * law * b;

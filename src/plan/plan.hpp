@@ -46,9 +46,7 @@ constexpr long long day_of(const Timestamp& moment) {
 enum class Shape { box, cylinder, cone, pipe, prism, wedge, mesh };
 enum class Axis { x, y, z };
 
-struct PlanarPoint {
-  Length x, y;
-};
+struct PlanarPoint { Length x, y; };
 
 struct Solid {
   std::string name;
@@ -100,7 +98,7 @@ struct Piece {
   std::string bending_check;        // the engineer's own check, named; counts where none is computed
   bool may_crack = false;           // stated by the engineer: bars carry the piece, its cracks are accepted
   std::vector<Strand> strands;
-  std::vector<Bar> bars;
+  std::vector<Bar> bars;            // count where it may crack
   std::vector<Solid> solids;
   Place place;
 };
