@@ -152,6 +152,26 @@ Assumption cracking_model() {
           told_cracking, [](RuleSet& into, const RuleSet& from) { into.cracking = from.cracking; }};
 }
 
+// Told by what differs: what one has and the other has not, and values that are not the same.
+template <auto member>
+Assumption constants_of(std::string_view name) {
+  return {name,
+          [](const RuleSet& first, const RuleSet& other) {
+            return !same_constants(sources_of(first.*member), sources_of(other.*member));
+          },
+          [](const RuleSet& one, const RuleSet& beside, std::string_view) {
+            std::string text;
+            const Sources others = sources_of(beside.*member);
+            for (const Source* own : sources_of(one.*member))
+              if (std::ranges::none_of(others, [&](const Source* other) {
+                    return other->symbol == own->symbol && other->value_text == own->value_text;
+                  }))
+                text += fmt::format("{}{} {}", text.empty() ? "" : ", ", own->symbol, own->value_text);
+            return text.empty() ? std::string(none) : text;
+          },
+          [](RuleSet& into, const RuleSet& from) { into.*member = from.*member; }};
+}
+
 // --- which rules must answer
 
 std::string in_words(const tables::Mandatory& mandatory) {
@@ -207,6 +227,8 @@ std::span<const Assumption> all_assumptions() {
       value_of<&RuleSet::rating_scaling>("declared load of an insert in weaker concrete"),
       value_of<&RuleSet::rating_basis>("strength for which every load must be declared"),
       cracking_model(),
+      constants_of<&RuleSet::prestress>("what strands hold"),
+      constants_of<&RuleSet::bars>("what bars of a piece that may crack hold"),
       value_of<&RuleSet::minimum_sling_angle>("flattest leg"),
       value_of<&RuleSet::strength_step>("step of strengths on drawings"),
       value_of<&RuleSet::maximum_tilt>("most that a piece may hang out of level"),

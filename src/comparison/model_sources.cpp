@@ -70,4 +70,17 @@ Sources sources_of(const tables::CrackingModel& model) {
                    en);
 }
 
+Sources sources_of(const tables::PrestressModel& model) {
+  const auto& [least, most, transfer_least, transfer_most, compression] = model;
+  return sources(least, most, transfer_least, transfer_most, compression);
+}
+
+Sources sources_of(const tables::BarModel& model) {
+  const auto& [yield_share, modulus, concrete_modulus, compression, crack_width, E_cm, mean_over] = model;
+  Sources all = with_a_source(sources(yield_share, modulus, concrete_modulus, compression, crack_width));
+  for (const auto* one : {&E_cm, &mean_over})
+    if (*one) all.push_back(&(*one)->source);
+  return all;
+}
+
 }  // namespace firstpick::comparison

@@ -13,5 +13,7 @@ using Sources = std::vector<const Source*>;  // into the model, which must outli
 // Of a model of EN 1992-4 only what that model reads.
 Sources sources_of(const tables::HeadedInsertModel& model);
 Sources sources_of(const tables::CrackingModel& model);
+Sources sources_of(const tables::PrestressModel& model);
+Sources sources_of(const tables::BarModel& model);
 
 }  // namespace firstpick::comparison

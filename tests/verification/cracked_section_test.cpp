@@ -5,6 +5,8 @@
 //          printed f_s is computed with d - x = 10.22 in; with x unrounded it is 18,996 psi. Known difference, 2 psi.
 //          The others: computed beforehand by a separate script, the section cut into 4,000 strips, both balances by halving.
 // Tolerance: half a unit of the last printed digit.
+//
+// Outside  piece-cracking
 
 #include <catch2/catch.hpp>
 

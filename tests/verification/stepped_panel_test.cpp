@@ -5,6 +5,8 @@
 //
 // Closed forms; the numbers are computed here from them. Tolerance: 2 % of accuracy asked for and as much put on top, and what
 // a strip of this width differs from a beam.
+//
+// Computed piece-cracking
 
 #include <catch2/catch.hpp>
 

@@ -6,6 +6,8 @@
 // Known difference: across a rib, at its flush face, the bricks have more than the plate, 0.042 against 0.028 MPa here: what
 // bends the slab does not spread over the depth of so narrow a rib. The slab beside the rib has that stress in the plate, too,
 // so that the largest is not missed; the case holds both.
+//
+// Outside  piece-cracking
 
 #include <catch2/catch.hpp>
 
