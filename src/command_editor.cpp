@@ -73,7 +73,10 @@ editor::Value value_for(const CLI::Option& option, const std::string& name, cons
     return editor::Value{From::words, std::move(list)};
   };
   if (auto choices = choices_of(option); !choices.empty()) return words(std::move(choices));
-  if (name == "--rules") return words(as_strings(plan::words_of(plan::Words::rule_sets, tables)));
+  if (name == "--rules")
+    return {.from = From::words,
+            .words = as_strings(plan::words_of(plan::Words::rule_sets, tables)),
+            .several = command == "check"};
   if (name == "--stage") return words(as_strings(plan::stage_words));
   if (name == "WORD") return words(command == "rules" ? rule_ids() : words_in_tables(tables));
   if (name == "--now" || name == "--by" || name == "--head" || name == "--engineer") return words({});

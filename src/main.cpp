@@ -15,6 +15,7 @@
 #include "command_listings.hpp"
 #include "command_record.hpp"
 #include "command_card.hpp"
+#include "command_compare.hpp"
 #include "command_editor.hpp"
 #include "command_layout.hpp"
 #include "command_sheet.hpp"
@@ -42,6 +43,7 @@ constexpr const char* footer =
     "Start here:\n"
     "  firstpick check piece.toml          the verdict, why, and what governs\n"
     "  firstpick check piece.toml --steps  the calculation behind it, line by line\n"
+    "  firstpick check piece.toml --rules us,eu  the same piece by two codes, and what parts them\n"
     "  firstpick need piece.toml           the strength that each stage needs, and what decides it\n"
     "  firstpick layout piece.toml -o moved.toml  where to pick: the least used layout that the plan allows\n"
     "  firstpick card piece.toml -o card.pdf   one page for the crane operator\n"
@@ -58,11 +60,13 @@ constexpr const char* footer =
     "Exit status: 0 GO, 1 NO-GO, 3 HOLD, 2 the input or the call is wrong.\n"
     "FIRSTPICK_TABLES and FIRSTPICK_PLANT stand in for --tables and --plant; NO_COLOR switches colour off.";
 
-int check(const Options& options) {
+int check(const Options& options, bool names_rules) {
   const auto tables = read_all_tables(options);
   if (!tables) return exit_wrong_input;
   const output::TerminalStyle style{.width = terminal_width(), .colour = wants_colour(options),
                                     .all_findings = options.all, .steps = options.steps};
+  if (names_rules && (options.rules.empty() || options.rules.find(',') != std::string::npos))
+    return compare_command({options.plans, options.rules, options.json, style}, *tables);
   checks::Verdict worst = checks::Verdict::go;
   bool wrong = false;
   std::vector<std::variant<checks::Report, std::vector<Diagnostic>>> results;
@@ -214,7 +218,8 @@ int run(int argc, char** argv) {
 
   CLI::App* check_command = app.add_subcommand("check", "the verdict on each plan, and why");
   check_command->add_option("PLAN", options.plans, "plan files")->required();
-  check_command->add_option("--rules", options.rules, "rule set, instead of the one the plan names");
+  const CLI::Option* check_rules = check_command->add_option(
+      "--rules", options.rules, "rule set, instead of the one the plan names; several, as us,eu, side by side");
   check_command->add_flag("--json", options.json, "for programs: SI, the unit in the key");
   check_command->add_flag("--all", options.all, "every finding, not only those that govern");
   check_command->add_flag("--steps", options.steps, "the calculation, step by step");
@@ -313,7 +318,7 @@ int run(int argc, char** argv) {
   } catch (const CLI::ParseError& error) {
     return app.exit(error) == 0 ? exit_go : exit_wrong_input;
   }
-  if (*check_command) return check(options);
+  if (*check_command) return check(options, check_rules->count() > 0);
   if (*need_command) return need(options);
   if (*layout_app) return layout(options);
   if (*strength_app) return strength(options);

@@ -2,7 +2,7 @@
 
 #include "checks/changed_plans.hpp"
 #include "fingerprint.hpp"
-#include "piece/body.hpp"
+#include "piece/moved_inserts.hpp"
 #include "pipeline.hpp"
 #include "plan/read_plan.hpp"
 
@@ -30,7 +30,7 @@ checks::StageNeed need_of_stage(const plan::Plan& plan, const plan::Stage& stage
 checks::NeedIfChanged need_if(const checks::ChangedPlan& changed, std::size_t stage, const piece::Body& body,
                               const tables::RuleSet& rules, const tables::Tables& tables) {
   checks::NeedIfChanged answer{.change = changed.words, .strength = {}, .why_not = {}};
-  const auto made = changed.moves_inserts ? piece::make_body(changed.plan)
+  const auto made = changed.moves_inserts ? piece::with_inserts_of(body, changed.plan)
                                           : std::variant<piece::Body, std::vector<Diagnostic>>{body};
   if (const auto* faults = std::get_if<std::vector<Diagnostic>>(&made)) {
     answer.why_not = faults->empty() ? "the piece cannot be made so" : faults->front().what;

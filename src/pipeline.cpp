@@ -12,10 +12,12 @@ namespace {
 
 constexpr std::string_view rules_unless_named = "us";
 
-std::string list_of(const std::map<std::string, tables::RuleSet>& sets) {
-  std::string names;
-  for (const auto& [id, set] : sets) names += (names.empty() ? "'" : ", '") + id + "'";
-  return names;
+// Several are for `firstpick check` alone, which asks for each by its name.
+std::string help_on(const std::string& chosen, const std::map<std::string, tables::RuleSet>& sets) {
+  if (chosen.find(',') != std::string::npos) return "name one: only firstpick check --rules holds several side by side";
+  std::vector<std::string_view> names;
+  for (const auto& [id, set] : sets) names.push_back(id);
+  return suggestion(chosen, names);
 }
 
 }  // namespace
@@ -26,7 +28,7 @@ std::variant<const tables::RuleSet*, Diagnostic> chosen_rules(const std::string&
   const auto rule_set = tables.rule_sets.find(chosen);
   if (rule_set == tables.rule_sets.end())
     return Diagnostic{.file = file, .what = "there is no rule set '" + printable(chosen) + "'",
-                      .help = "rule sets in the tables: " + list_of(tables.rule_sets)};
+                      .help = help_on(chosen, tables.rule_sets)};
   return &rule_set->second;
 }
 

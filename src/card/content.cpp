@@ -166,10 +166,18 @@ std::vector<ReasonText> reasons_of(const StageReport& stage) {
   return texts;
 }
 
+// Words are shortened where they must, a value never: without it the line would say nothing.
+std::string what_it_is(const Source& source) {
+  constexpr std::size_t room = 90, least = 20;
+  const std::string value = inert(source.value_text, 60);
+  const std::size_t left = room - std::min(room, value.size() + 2);
+  return inert(source.what, std::max(left, least)) + ": " + value;
+}
+
 std::vector<SmallPrint> small_print_of(const Report& report, std::size_t at) {
   SmallPrint unconfirmed{"From memory, to be confirmed by the engineer of record", {}};
   for (const Source& s : report.unconfirmed)
-    unconfirmed.texts.push_back(inert(fmt::format("{}: {}", s.what, s.value_text), 90));
+    unconfirmed.texts.push_back(what_it_is(s));
   SmallPrint others{"Other stages of this plan: this card is not for them", {}};
   for (std::size_t i = 0; i < report.stages.size(); ++i)
     if (i != at)

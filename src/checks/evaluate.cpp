@@ -7,6 +7,7 @@
 #include <fmt/format.h>
 
 #include "checks/crane_hook_load.hpp"
+#include "checks/line_method.hpp"
 #include "checks/lost_points.hpp"
 #include "checks/piece_model.hpp"
 #include "checks/rule.hpp"
@@ -86,15 +87,24 @@ void tell_losses(const StageFacts& facts, StageReport& report) {
   });
 }
 
-// A note of piece-cracking stands for what was not computed.
-BendingChecked bending_checked(const plan::Plan& plan, const ModelChoice& model, const std::vector<StageReport>& stages) {
-  const auto left_out = [](const Finding& finding) {
-    return finding.rule == "piece-cracking" && finding.result == Result::note;
-  };
-  if (plan.piece.may_crack || (model.model == plan::PieceModel::block && model.known == Known::no) ||
-      std::ranges::any_of(stages, [&](const StageReport& stage) { return std::ranges::any_of(stage.findings, left_out); }))
+// A note of piece-cracking alone stands for what was not computed; that of the cracks stands beside what was.
+bool bending_left_out(const StageReport& stage) {
+  bool noted = false, computed = false;
+  for (const Finding& finding : stage.findings) {
+    if (finding.rule != "piece-cracking") continue;
+    noted = noted || finding.result == Result::note;
+    computed = computed || finding.utilization.has_value();
+  }
+  return noted && !computed;
+}
+
+BendingChecked bending_checked(const plan::Plan& plan, const ModelChoice& model,
+                               const std::vector<StageReport>& stages) {
+  if ((model.model == plan::PieceModel::block && model.known == Known::no) ||
+      std::ranges::any_of(stages, bending_left_out))
     return BendingChecked::none;
-  return model.model == plan::PieceModel::panel ? BendingChecked::turned : BendingChecked::as_cast;
+  if (plan.piece.may_crack) return BendingChecked::with_bars;
+  return model.model == plan::PieceModel::panel && !model.stepped ? BendingChecked::turned : BendingChecked::as_cast;
 }
 
 }  // namespace
@@ -176,6 +186,7 @@ Report evaluate_plan(const plan::Plan& plan, const piece::Body& body, const tabl
     facts.tells_losses = true;
     facts.sign_off = &report.sign_off;
     report.stages.push_back(evaluate_stage(facts, trace));
+    if (auto text = line_method_told(facts, model); !text.empty()) report.choices.push_back(std::move(text));
     if (const auto* usable = std::get_if<Stress>(&facts.usable_strength)) report.usable_strength = *usable;
     if (const auto& required = report.stages.back().required_strength)
       if (!report.required_strength || *required > *report.required_strength) report.required_strength = *required;

@@ -34,6 +34,7 @@ struct Finding {
   std::string text;                    // on anything but pass: why, in one sentence
   std::string remedy;                  // what would change it
   std::string situation;               // which load set and sharing governs
+  std::string together;                // "A1 + A2" where demand and nominal are those of several inserts as one
 };
 
 std::string_view word_for(Result result);  // "pass", "note", "missing", "fail"

@@ -20,7 +20,7 @@ std::vector<Finding> insert_embedment(const StageFacts& facts, Trace& trace) {
   for (std::size_t i = 0; i < facts.plan.inserts.size(); ++i) {
     const plan::Insert& insert = facts.plan.inserts[i];
     if (insert.kind != "headed") continue;
-    const auto room = resistances::embedment_room(insert, facts.body.sites.at(i), trace);
+    const auto room = resistances::embedment_room(insert, facts.body.sites.at(i), facts.rules.headed, trace);
     Finding finding = compared<Length>(id, insert.id, resistances::embedment(insert), room, 1.0, "geometry");
     if (finding.result == Result::fail) {
       finding.text = fmt::format("insert {} is {} deep, the concrete behind it is {} thick", insert.id,

@@ -24,6 +24,7 @@ Finding from(const ModeRule& rule, const ModeCheck& check, const StageFacts& fac
   finding.text = check.comparison.why;
   finding.remedy = check.comparison.remedy;
   if (check.demand) finding.demand = *check.demand;
+  if (!check.together.empty()) finding.together = names(facts, check.together);
   if (!check.applies) {
     finding.text = "does not apply to this insert in this concrete";
     return finding;

@@ -10,195 +10,33 @@
 // stretch or 10 degrees over the piece, grip of the form at one end only.
 
 #include <algorithm>
-#include <cmath>
-#include <numeric>
-#include <optional>
 
 #include <fmt/format.h>
 
-#include "checks/piece_bending.hpp"
-#include "demands/beam_line.hpp"
-#include "piece/section.hpp"
+#include "checks/line_model.hpp"
 
 namespace firstpick::checks {
 
 namespace {
 
-constexpr int slices = 24;                 // of the whole length: no step is longer
-constexpr double lopsided = 0.05;          // product of area over second moment
-constexpr double steep = 1.0, rising = 0.176;  // tangents of 45 and 10 degrees
-constexpr double corrected_within = 0.02;  // of the loads, so that they balance what the legs carry
-
-const char* const model_remedy = "[piece] bending_check: name the engineer's own check of its bending";
-
-Outcome<std::vector<piece::Stretch>> stretches_of(const plan::Plan& plan, plan::Axis axis) {
-  const auto solid = piece::SolidToCut::of(plan);
-  if (const auto* missing = std::get_if<NotAssessed>(&solid)) return *missing;
-  return piece::stretches(std::get<piece::SolidToCut>(solid), axis, slices);
-}
-
-struct OnAxis {  // components of the piece's axes along the line
-  plan::Axis axis;
-  template <class Q>
-  Q along(const Vector<Q>& v) const {
-    return axis == plan::Axis::x ? v.x : v.y;
-  }
-};
-
-std::optional<NotAssessed> refusal(const std::vector<piece::Stretch>& stretches) {
-  for (const piece::Stretch& stretch : stretches)
-    for (const piece::Section* section : {&stretch.start, &stretch.middle, &stretch.end}) {
-      if (section->parts != 1)
-        return NotAssessed{fmt::format("at {:.3f} m the piece is in {} parts: it does not bend as one line",
-                                       in(m, section->at), section->parts), model_remedy};
-      if (!(abs(section->product) <= lopsided * section->about_across))
-        return NotAssessed{fmt::format("at {:.3f} m the section of the piece is lopsided: it would also bend sideways",
-                                       in(m, section->at)), model_remedy};
-    }
-  const Length length = stretches.back().to - stretches.front().from;
-  if (!(abs(stretches.back().end.centroid.z - stretches.front().start.centroid.z) <= rising * length))
-    return NotAssessed{"the piece rises along its length by more than 10 degrees",
-                       "write its solids so that its length lies level"};
-  return {};
-}
-
-struct Line {
-  std::vector<demands::BeamStep> steps;  // without loads
-  std::vector<Volume> volumes;
-};
-
-Outcome<Line> line_of(const std::vector<piece::Stretch>& stretches) {
-  Line line;
-  const Length whole = stretches.back().to - stretches.front().from;
-  for (const piece::Stretch& stretch : stretches) {
-    const double tangent =
-        abs(stretch.end.centroid.z - stretch.start.centroid.z) / (stretch.end.at - stretch.start.at);
-    if (!(tangent <= steep))
-      return NotAssessed{fmt::format("at {:.3f} m the middle of the piece rises steeply", in(m, stretch.from)),
-                         model_remedy};
-    const double shortened = 1.0 / (1.0 + tangent * tangent);
-    const piece::Section *a = &stretch.start, *b = &stretch.middle, *c = &stretch.end;
-    demands::BeamStep step;
-    step.area = shortened * std::min({a->area, b->area, c->area});
-    step.second_moment = shortened * std::min({a->about_across, b->about_across, c->about_across});
-    step.bottom = std::min({a->lowest, b->lowest, c->lowest});
-    step.centroid = b->centroid.z;
-    step.top = std::max({a->highest, b->highest, c->highest});
-    const Area mean = (a->area + 4.0 * b->area + c->area) / 6.0;
-    const int parts = std::max(1, static_cast<int>(std::ceil(slices * ((stretch.to - stretch.from) / whole).value())));
-    for (int part = 0; part < parts; ++part) {
-      step.from = stretch.from + (stretch.to - stretch.from) * (static_cast<double>(part) / parts);
-      step.to = stretch.from + (stretch.to - stretch.from) * (static_cast<double>(part + 1) / parts);
-      line.steps.push_back(step);
-      line.volumes.push_back(mean * (step.to - step.from));
-    }
-  }
-  return line;
-}
-
-Length middle(const demands::BeamStep& step) { return 0.5 * (step.from + step.to); }
-
-// Loads on the steps, linear over the length, that balance the forces: the weight by volume, then small corrections.
-Outcome<demands::BeamLine> loaded(const StageFacts& facts, const BendingLoads& loads, const Line& line, OnAxis on) {
-  demands::BeamLine beam{line.steps, {}};
-  ForceVector pull;
-  for (std::size_t leg = 0; leg < loads.situation.legs.size(); ++leg) {
-    const ForceVector& force = loads.situation.legs[leg].on_insert;
-    const auto insert = std::ranges::find(facts.plan.inserts, facts.rigging->legs.at(leg).to, &plan::Insert::id);
-    if (insert == facts.plan.inserts.end()) continue;  // the leg to a beam or a sheave
-    beam.forces.push_back({on.along(insert->at), insert->at.z, on.along(force), force.z});
-    pull = pull + force;
-  }
-  const Force total = norm(pull);
-  const double up_z = pull.z / total, up_along = on.along(pull) / total;
-  const auto hang = [&](const loads::AppliedLoad& load) {
-    beam.forces.push_back({on.along(load.at), load.at.z, -up_along * load.force, -up_z * load.force});
-  };
-  for (std::size_t i = 1; i <= loads.attached; ++i) hang(loads.set.loads[i]);
-
-  const Length first = line.steps.front().from, last = line.steps.back().to, length = last - first;
-  const Length half_way = 0.5 * (first + last);
-  const Volume volume = std::accumulate(line.volumes.begin(), line.volumes.end(), Volume{});
-  const Force weight = loads.set.loads.front().force;
-  for (std::size_t s = 0; s < beam.steps.size(); ++s)
-    beam.steps[s].load = up_z * weight * (line.volumes[s] / volume) / (beam.steps[s].to - beam.steps[s].from);
-  for (std::size_t i = 1 + loads.attached; i < loads.set.loads.size(); ++i) {
-    const loads::AppliedLoad& grip = loads.set.loads[i];
-    const double aside = (on.along(grip.at) - half_way) / length;
-    if (!(std::abs(aside) <= 1.0 / 6.0))
-      return NotAssessed{"the form grips the piece at one end only: its bending by that is not computed", model_remedy};
-    for (demands::BeamStep& step : beam.steps)
-      step.load += up_z * grip.force / length * (1.0 + 12.0 * aside * ((middle(step) - half_way) / length).value());
-  }
-  // What the legs pull along the line, the mass takes, each step at its own height.
-  Force along{};
-  for (const demands::BeamForce& force : beam.forces) along += force.along;
-  const std::size_t others = beam.forces.size();
-  for (std::size_t s = 0; s < beam.steps.size(); ++s)
-    beam.forces.push_back({middle(beam.steps[s]), beam.steps[s].centroid, -along * (line.volumes[s] / volume).value(), {}});
-
-  // Loads x (1 + a + b (x - middle)/length) balance forces and moments to rounding.
-  Force up{}, load_0{}, load_1{}, load_2{};  // moments of the step loads, each taken at its middle
-  Moment turning{};  // about the middle of the line at height zero, over the length
-  for (std::size_t i = 0; i < beam.forces.size(); ++i) {
-    const demands::BeamForce& force = beam.forces[i];
-    if (i < others) up += force.up;
-    turning += force.up * (force.at - half_way) - force.along * force.height;
-  }
-  for (const demands::BeamStep& step : beam.steps) {
-    const Force load = step.load * (step.to - step.from);
-    const double x = ((middle(step) - half_way) / length).value();
-    load_0 += load, load_1 += x * load, load_2 += x * x * load;
-  }
-  const double wanted_0 = (up - load_0) / load_0, wanted_1 = (turning / length - load_1) / load_0;
-  const double k1 = load_1 / load_0, k2 = load_2 / load_0;
-  const double b = (wanted_1 - k1 * wanted_0) / (k2 - k1 * k1), a = wanted_0 - b * k1;
-  if (!(std::abs(a) + 0.5 * std::abs(b) <= corrected_within))
-    return NotAssessed{"the loads along the piece do not balance what its legs carry", {}};
-  for (demands::BeamStep& step : beam.steps) step.load *= 1.0 + a + b * ((middle(step) - half_way) / length).value();
-  return beam;
-}
-
-}  // namespace
-
-namespace {
-
-Outcome<Line> line_to_bend(const StageFacts& facts, const ModelChoice& model) {
-  BendingReuse* const reuse = facts.bending->reuse.get();
-  const auto cut = reuse && reuse->stretches ? *reuse->stretches : stretches_of(facts.plan, model.axis);
-  if (reuse) reuse->stretches = cut;
-  if (const auto* missing = std::get_if<NotAssessed>(&cut)) return *missing;
-  const auto& stretches = std::get<std::vector<piece::Stretch>>(cut);
-  if (auto refused = refusal(stretches)) return *std::move(refused);
-  return line_of(stretches);
-}
-
-Outcome<demands::BeamState> state_under(const StageFacts& facts, const ModelChoice& model, const Line& line,
-                                        const Situation& situation) {
+Outcome<demands::BeamState> state_under(const StageFacts& facts, const LineModel& line, const Situation& situation,
+                                        Legs legs) {
   const auto loads = bending_loads(facts, situation);
   if (const auto* missing = std::get_if<NotAssessed>(&loads)) return *missing;
-  const auto beam = loaded(facts, std::get<BendingLoads>(loads), line, OnAxis{model.axis});
+  const auto beam = loaded_line(facts, std::get<BendingLoads>(loads), line, legs);
   if (const auto* missing = std::get_if<NotAssessed>(&beam)) return *missing;
   return demands::beam_state(std::get<demands::BeamLine>(beam));
 }
 
-}  // namespace
-
-Outcome<demands::BeamState> line_state(const StageFacts& facts, const ModelChoice& model, const Situation& situation) {
-  const auto line = line_to_bend(facts, model);
-  if (const auto* missing = std::get_if<NotAssessed>(&line)) return *missing;
-  return state_under(facts, model, std::get<Line>(line), situation);
-}
-
-Outcome<BendingTension> line_tension(const StageFacts& facts, const ModelChoice& model) {
-  const auto line = line_to_bend(facts, model);
+Outcome<BendingTension> line_tension_with(const StageFacts& facts, const ModelChoice& model, Legs legs) {
+  const auto line = line_model(facts, model);
   if (const auto* missing = std::get_if<NotAssessed>(&line)) return *missing;
 
   BendingTension worst;
   const UnitSystem units = facts.plan.piece.units;
   const char* const axis = model.axis == plan::Axis::x ? "x" : "y";
   for (const Situation& situation : std::get<std::vector<Situation>>(facts.gear_situations)) {
-    const auto state = state_under(facts, model, std::get<Line>(line), situation);
+    const auto state = state_under(facts, std::get<LineModel>(line), situation, legs);
     if (const auto* missing = std::get_if<NotAssessed>(&state)) return *missing;
     const auto& bent = std::get<demands::BeamState>(state);
     const auto look = [&](const demands::BeamSection& section, Stress tension, const char* face) {
@@ -212,6 +50,22 @@ Outcome<BendingTension> line_tension(const StageFacts& facts, const ModelChoice&
   }
   if (worst.where.empty()) return NotAssessed{"no situation loads the piece", {}};
   return worst;
+}
+
+}  // namespace
+
+Outcome<demands::BeamState> line_state(const StageFacts& facts, const ModelChoice& model, const Situation& situation) {
+  const auto line = line_model(facts, model);
+  if (const auto* missing = std::get_if<NotAssessed>(&line)) return *missing;
+  return state_under(facts, std::get<LineModel>(line), situation, Legs::as_they_hang);
+}
+
+Outcome<BendingTension> line_tension(const StageFacts& facts, const ModelChoice& model) {
+  return line_tension_with(facts, model, Legs::as_they_hang);
+}
+
+Outcome<BendingTension> line_tension_upright(const StageFacts& facts, const ModelChoice& model) {
+  return line_tension_with(facts, model, Legs::upright);
 }
 
 }  // namespace firstpick::checks

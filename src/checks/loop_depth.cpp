@@ -32,7 +32,7 @@ std::vector<Finding> loop_depth(const StageFacts& facts, Trace& trace) {
   return for_each_loop(facts, id, trace, [&](std::size_t i) {
     const plan::Insert& insert = facts.plan.inserts[i];
     const piece::InsertSite& site = facts.body.sites.at(i);
-    const auto room = resistances::embedment_room(insert, site, trace);
+    const auto room = resistances::embedment_room(insert, site, facts.rules.headed, trace);
     Finding finding = compared<Length>(id, insert.id, resistances::embedment(insert), room, 1.0, "geometry");
     if (finding.result == Result::fail) {
       finding.text = fmt::format("loop {} is {} deep, the concrete behind it is {} thick", insert.id,

@@ -18,7 +18,7 @@ void look_at(BendingTension& worst, const demands::PanelBending& bending, const 
              const Situation& situation, UnitSystem units, const char* as_cast);
 
 inline NotAssessed no_panel() {
-  return {"the piece is not a panel of one thickness with its inserts in its faces or edges",
+  return {"the piece is no panel of one thickness, nor one with low steps or ribs on one face, with its inserts in its faces or edges",
           "[piece] model = \"line\" where it is a beam, or bending_check: name the engineer's own check of its bending"};
 }
 

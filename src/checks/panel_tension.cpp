@@ -80,11 +80,11 @@ void look_at(BendingTension& worst, const demands::PanelBending& bending, const 
   look(bending.top_tension, "top");
 }
 
-Outcome<BendingTension> panel_tension(const StageFacts& facts, const ModelChoice&) {
+Outcome<BendingTension> panel_tension(const StageFacts& facts, const ModelChoice& model) {
   BendingReuse* const reuse = facts.bending->reuse.get();
   const bool known = reuse && reuse->panel_face;
   const auto face = known ? reuse->panel_face : panel_face(facts.plan, facts.body);
-  if (!face) return no_panel();
+  if (!face) return model.stepped ? stepped_panel_tension(facts) : no_panel();
   demands::Panel panel = plate_of(facts, *face);
   const auto& situations = std::get<std::vector<Situation>>(facts.gear_situations);
   for (const Situation& situation : situations) {

@@ -16,6 +16,10 @@
 
 namespace firstpick::checks {
 
+// What stands in for a bending that the program cannot compute.
+inline constexpr std::string_view own_bending_check =
+    "[piece] bending_check: name the engineer's own check of its bending";
+
 struct BendingTension {
   Stress tension{};        // largest anywhere, never negative
   std::string where;       // "top of the piece, at x = 2.485 m"
@@ -39,17 +43,40 @@ struct BendingReuse {
   std::shared_ptr<const demands::PanelEstimate> panel;
 };
 
+// The piece as a line under the loads of one situation, cut where strands or bars ask for it.
+struct LineUnderLoad {
+  demands::BeamLine beam;
+  std::string set, situation;    // "hanging", "hanging, legs A1 and A3 only"
+  bool some_legs_only = false;
+};
+struct LinesUnderLoad {
+  std::vector<LineUnderLoad> lines;
+  std::vector<piece::Stretch> stretches;  // one for each step of the beams
+};
+
 struct BendingMemo {
   std::optional<Outcome<BendingTension>> tension;
+  std::optional<Outcome<LinesUnderLoad>> lines;  // of a piece with strands, or with bars that count
   std::shared_ptr<BendingReuse> reuse;  // null: nothing is kept, and a panel is computed to its stated accuracy
 };
 
 Outcome<BendingTension> line_tension(const StageFacts& facts, const ModelChoice& model);
 Outcome<demands::BeamState> line_state(const StageFacts& facts, const ModelChoice& model, const Situation& situation);
+// The same picks with the same shares, their legs hung upright from a beam: what that would mend. Never for a verdict.
+Outcome<BendingTension> line_tension_upright(const StageFacts& facts, const ModelChoice& model);
 Outcome<BendingTension> panel_tension(const StageFacts& facts, const ModelChoice& model);
+Outcome<BendingTension> stepped_panel_tension(const StageFacts& facts);
 Outcome<BendingTension> ring_tension(const StageFacts& facts);
 Outcome<BendingTension> box_tension(const StageFacts& facts);
 Outcome<BendingTension> turned_panel_tension(const StageFacts& facts);  // while it is turned, and after
+
+// Why no bending is computed in this stage; whether the piece is turned in it, or was before.
+std::optional<NotAssessed> bending_gap(const StageFacts& facts);
+bool is_turned(const StageFacts& facts);
+
+// The cracking stress at the strength of this lift, and in the trace its factor.
+Outcome<Resistance<Stress>> cracking_stress_of(const StageFacts& facts, Trace& trace);
+std::string_view cracking_clause(const StageFacts& facts);
 
 // Of a situation, by the name of its load set; the loads are those that legs carry.
 Outcome<BendingLoads> bending_loads(const StageFacts& facts, const Situation& situation);

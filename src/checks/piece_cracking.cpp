@@ -14,17 +14,18 @@
 #include <fmt/format.h>
 
 #include "checks/bending_multiplier.hpp"
+#include "checks/cracked_bending.hpp"
+#include "checks/line_method.hpp"
 #include "checks/piece_bending.hpp"
+#include "checks/prestressed_bending.hpp"
 #include "checks/rule.hpp"
 #include "checks/stated_text.hpp"
-#include "resistances/cracking_stress.hpp"
 
 namespace firstpick::checks {
 
 namespace {
 
 constexpr std::string_view cracking_rule = "piece-cracking";
-constexpr double as_cast = 1.0 - 1e-9;  // of the cosine between up as cast and up in this stage
 
 constexpr std::string_view its_own_check = "[piece] bending_check: name the engineer's own check of its bending";
 
@@ -51,10 +52,8 @@ std::vector<Source> sources_of(const ModelChoice& model, const tables::CrackingM
 }
 
 Outcome<BendingTension> tension_of(const StageFacts& facts, const ModelChoice& model, Trace& trace) {
-  if (const auto* gap = std::get_if<NotAssessed>(&facts.load)) return *gap;
-  if (const auto* gap = std::get_if<NotAssessed>(&facts.gear_situations)) return *gap;
-  if (const auto* gap = std::get_if<NotAssessed>(&facts.up_before)) return *gap;
-  const bool turned = facts.stage.kind == plan::StageKind::turn || std::get<Direction>(facts.up_before).z < as_cast;
+  if (auto gap = bending_gap(facts)) return *std::move(gap);
+  const bool turned = is_turned(facts);
   if (turned && model.model != plan::PieceModel::panel)
     return NotAssessed{"bending of a piece that is turned is evaluated of flat panels only",
                        std::string(its_own_check)};
@@ -77,16 +76,6 @@ Outcome<BendingTension> tension_of(const StageFacts& facts, const ModelChoice& m
     });
   }
   return tension;
-}
-
-Finding accepted_cracks(const StageFacts& facts) {
-  const std::string& mark = facts.plan.piece.mark;
-  if (!facts.plan.concrete.cracked.value_or(false))
-    return missing(cracking_rule, mark, "the piece may crack, but its inserts are not said to sit in cracked concrete",
-                   "[concrete] cracked = true, or may_crack = false");
-  return noted(cracking_rule, mark,
-               "the engineer states that the piece may crack while it hangs: its bars must carry it, and are not "
-               "checked here");
 }
 
 constexpr std::string_view state_a_check =
@@ -119,41 +108,46 @@ Finding called_what_it_is_not(const plan::Piece& piece) {
                  "[piece] model: leave it out, or bending_check: name the engineer's own check");
 }
 
+// What the line would be bent to without the thrust of its legs, under the same raise.
+std::string with_upright_legs(const StageFacts& facts, const ModelChoice& model, const BendingTension& bent,
+                              Stress allowed) {
+  if (model.model != plan::PieceModel::line || is_turned(facts) || !facts.in_words) return {};
+  const auto as_is = line_tension(facts, model), upright = line_tension_upright(facts, model);
+  const auto* inclined = std::get_if<BendingTension>(&as_is);
+  const auto* found = std::get_if<BendingTension>(&upright);
+  if (!inclined || !found || !(found->tension < inclined->tension)) return {};
+  const Stress tension = bent.tension * (found->tension / inclined->tension);
+  return fmt::format("; with its legs upright, under a beam, it would be {}, {}",
+                     print(tension, facts.plan.piece.units, Rounding::up),
+                     tension <= allowed ? "which is allowed" : "still too much");
+}
+
 }  // namespace
 
 std::vector<Finding> piece_cracking(const StageFacts& facts, Trace& trace) {
   const plan::Piece& piece = facts.plan.piece;
-  if (piece.may_crack) return {accepted_cracks(facts)};
   const ModelChoice model = piece_model(facts.plan, facts.body, facts.rules.cracking);
+  if (piece.may_crack) return cracked_findings(facts, model, trace);
+  if (!piece.strands.empty()) return prestressed_findings(facts, model, trace);
   if (!model.fits) return {called_what_it_is_not(piece)};
   if (model.model == plan::PieceModel::block && model.known == Known::no) return {not_computed(facts, "")};
 
   const auto& factor = facts.rules.cracking.factor;
   const auto found = tension_of(facts, model, trace);
-  const bool loads_known = is_assessed(facts.load) && is_assessed(facts.gear_situations) && is_assessed(facts.up_before);
+  const bool loads_known = !bending_gap(facts);
   if (const auto* gap = std::get_if<NotAssessed>(&found); gap && model.known != Known::no && loads_known)
     return {not_computed(facts, " (" + gap->why + ")")};
   Outcome<Demand<Stress>> tension = NotAssessed{};
   if (const auto* gap = std::get_if<NotAssessed>(&found)) tension = *gap;
   else tension = Demand<Stress>{std::get<BendingTension>(found).tension};
-  Outcome<Resistance<Stress>> rupture = NotAssessed{};
-  if (const auto* gap = std::get_if<NotAssessed>(&facts.formula_strength)) rupture = *gap;
-  else
-    rupture = resistances::cracking_stress(facts.plan.concrete, std::get<Stress>(facts.formula_strength),
-                                           facts.body.highest.z - facts.body.lowest.z, facts.rules,
-                                           facts.tables, trace);
-  trace.add([&] {
-    return Step{.words = "factor between the cracking stress and the tension allowed",
-                .result = {"SF_r", factor.value.value(), "1"},
-                .sources = {factor.source}};
-  });
-
+  const auto rupture = cracking_stress_of(facts, trace);
   Finding finding = compared<Stress>(cracking_rule, piece.mark, tension, rupture, factor.value.value(),
-                                     facts.rules.cracking.en ? "EN 1992-1-1 3.1.8" : "ACI 318-25 19.2.3.1");
+                                     std::string(cracking_clause(facts)));
   // A stated check stands in for what the models cannot judge; it mends neither a failure nor missing strength.
   if (std::holds_alternative<NotAssessed>(found) && is_assessed(facts.load) && is_assessed(facts.gear_situations) &&
       is_stated(piece.bending_check))
     return {checked_by_engineer(piece)};
+  if (trace.is_recording()) tell_line_method(facts, model, trace);
   if (finding.result == Result::missing && finding.remedy.empty()) finding.remedy = state_a_check;
   if (const auto* bent = std::get_if<BendingTension>(&found)) {
     finding.situation = bent->situation;
@@ -169,6 +163,7 @@ std::vector<Finding> piece_cracking(const StageFacts& facts, Trace& trace) {
                            ? "gear that shares the load between all legs, a strongback, picks that halve the spans, or "
                              "more strength"
                            : "a strongback, picks that halve the spans, steeper legs, or more strength";
+      finding.remedy += with_upright_legs(facts, model, *bent, std::get<Stress>(*finding.capacity));
     }
   }
   return {finding};

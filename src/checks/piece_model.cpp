@@ -1,7 +1,8 @@
 // Derived from the shape, the first that fits:
 //
 //   ring    round, of one rectangular section (round_and_box.hpp), its wall narrower than n_panel times its height
-//   panel   top face x thickness is the volume, inserts in its faces or edges; its lesser side at least n_panel thicknesses
+//   panel   top face x thickness is the volume, inserts in its faces or edges; its lesser side at least n_panel thicknesses.
+//           Or one face flush and the other in level steps (stepped_panel.hpp)
 //   line    the longer level extent at least n_line times the other and the height
 //   box     slabs and walls round a barrel right through (round_and_box.hpp); ring and box are blocks of which more is known
 //   block   none of them: bending is not computed. Passes with a note where it is small and stocky:
@@ -19,6 +20,7 @@
 
 #include "checks/panel_face.hpp"
 #include "checks/round_and_box.hpp"
+#include "checks/stepped_panel.hpp"
 
 namespace firstpick::checks {
 
@@ -40,11 +42,12 @@ ModelChoice piece_model(const plan::Plan& plan, const piece::Body& body, const t
   ModelChoice choice{.axis = extent.x >= extent.y ? plan::Axis::x : plan::Axis::y,
                      .flat = panel_face(plan, body).has_value()};
   const double n_panel = limits.panel_slenderness.value.value(), n_line = limits.line_slenderness.value.value();
+  choice.stepped = !choice.flat && shorter >= n_panel * extent.z && stepped_face(plan, body, limits);
   const bool is_line = longer >= n_line * shorter && longer >= n_line * extent.z;
   // A round wall is no plate, however wide the ring: its wall is narrow against its height.
   const auto ring = ring_shape(body);
   if (ring && is_slender(*ring, limits) && ring->outside - ring->inside < n_panel * ring->depth) choice.known = Known::ring;
-  else if (choice.flat && shorter >= n_panel * extent.z) choice.model = plan::PieceModel::panel;
+  else if ((choice.flat || choice.stepped) && shorter >= n_panel * extent.z) choice.model = plan::PieceModel::panel;
   else if (is_line) choice.model = plan::PieceModel::line;
   else if (const auto box = box_shape(body); box && is_slender(*box, limits)) choice.known = Known::box;
   if (!plan.piece.model) return choice;

@@ -21,6 +21,7 @@ struct ModelChoice {
   bool fits = true;                      // false: a stated line that is too wide, a stated block that is a line or panel
   plan::Axis axis = plan::Axis::x;       // of a line: level, the longer way
   bool flat = false;                     // one thickness (panel_face.hpp): may be computed as a panel
+  bool stepped = false;                  // several (stepped_panel.hpp): the same
 };
 
 // May the bending of this piece go unchecked, because it is small and stocky?

@@ -79,7 +79,8 @@ std::string partial_factors_in_words(const tables::RuleSet& rules) {
   const bool moving = rules.insert_load.value == tables::InsertLoad::with_adhesion_and_dynamic;
   return fmt::format("headed inserts: {} times weight and form parts{}, against "
                      "characteristic resistances over {} (concrete) or {} f_uk / f_yk, {} or more (steel in tension); "
-                     "declared loads of inserts: no load factor, and {} to failure; legs and crane: no load factor",
+                     "declared loads of inserts: no load factor, and {} to failure; loops: these load factors, and the same to "
+                     "failure; legs and crane: no load factor",
                      rules.load_factors->weight.value.value(),
                      moving ? fmt::format(" with the dynamic factor, plus {} times the grip of the form",
                                           rules.load_factors->grip.value.value())
@@ -156,6 +157,8 @@ std::vector<std::string> not_checked(BendingChecked bending) {
   return {
       bending == BendingChecked::none
           ? "cracking and bending of the piece, in any stage"
+      : bending == BendingChecked::with_bars
+          ? "torsion, bending sideways and shear of the piece, and bars but those along it that carry it cracked, in any stage"
           : "torsion, bending sideways and shear of the piece (torsion and shear of a ring are), and its bars, in any stage",
       bending == BendingChecked::turned
           ? "an edge that rests on uneven ground or is dragged, a table that lets go late, a crane that does not follow"

@@ -23,9 +23,9 @@ std::vector<std::string> stated_instead(const plan::Plan& plan, const tables::Ru
 std::vector<std::string> choices_of(const tables::RuleSet& rules);
 std::vector<std::string> strength_choices_of(const tables::RuleSet& rules);  // those of a strength report
 
-// How far the bending of the piece is computed. none: a block, or a piece that may crack. as_cast: any model, hung as it was
-// cast. turned: a panel, while it is turned and after, too.
-enum class BendingChecked { none, as_cast, turned };
+// How far the bending of the piece is computed. none: a block, or by the engineer alone. as_cast: any model, hung as it was
+// cast. with_bars: the same of a line that may crack. turned: a panel of one thickness, while it is turned and after, too.
+enum class BendingChecked { none, as_cast, with_bars, turned };
 std::vector<std::string> not_checked(BendingChecked bending);
 
 }  // namespace firstpick::checks

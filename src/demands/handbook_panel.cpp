@@ -12,6 +12,15 @@ const double equal_moments = (3.0 - 2.0 * std::sqrt(2.0)) / 8.0;
 
 }  // namespace
 
+HandbookPanel four_picks_at(Stress load, Length length, Length width, Length end_along, Length end_across,
+                            Length widest) {
+  const auto most = [](Length span, Length end) {  // of a beam under one load per length
+    return std::max(Area{0.5 * end * end}, Area{0.125 * span * span - 0.5 * span * end});
+  };
+  return {{0.5 * load * width * most(length, end_along), std::min(0.5 * width, widest)},
+          {0.5 * load * length * most(width, end_across), std::min(0.5 * length, widest)}};
+}
+
 HandbookPanel four_picks(Stress load, Length length, Length width, Length widest) {
   const Moment along = 0.5 * equal_moments * load * length * length * width;
   const Moment across = 0.5 * equal_moments * load * length * width * width;

@@ -27,6 +27,9 @@ struct HandbookPanel {
   StripMoment along, across;  // bending of the length, bending of the width
 };
 
+// The same statics for four picks `end_along` and `end_across` from the sides: of a beam that hangs over by c at both ends,
+// the larger of c^2/2 over a pick and L^2/8 - L c/2 between.
+HandbookPanel four_picks_at(Stress load, Length length, Length width, Length end_along, Length end_across, Length widest);
 HandbookPanel four_picks(Stress load, Length length, Length width, Length widest);
 HandbookPanel eight_picks(Stress load, Length length, Length width, Length widest);
 StripMoment edge_lift(Stress load, Length length, Length width);

@@ -5,6 +5,7 @@
 #include <numeric>
 #include <optional>
 
+#include "demands/panel_flat.hpp"
 #include "demands/panel_supports.hpp"
 #include "demands/plate_membrane.hpp"
 #include "demands/plate_solve.hpp"
@@ -18,69 +19,15 @@ constexpr int first_divisions = 14, most_refinements = 5;
 constexpr double finer = 0.7;             // each mesh from the one before
 
 
-struct Flat {  // the panel in newton and metre
-  PlateShape shape;
-  std::vector<PlatePoint> focus;
-  double low_x_m = 1e300, low_y_m = 1e300, high_x_m = -1e300, high_y_m = -1e300;
-  std::vector<PlatePoint> reading;  // where moments are read away from picks: the same points on every mesh
-
-  std::size_t focus_of(const PlatePoint& p) const {  // each place of a force is a focus point
-    std::size_t nearest = 0;
-    for (std::size_t i = 1; i < focus.size(); ++i)
-      if (distance_m(p, focus[i]) < distance_m(p, focus[nearest])) nearest = i;
-    return nearest;
-  }
-  double size_m() const { return std::min(high_x_m - low_x_m, high_y_m - low_y_m); }
-  double length_m() const { return std::max(high_x_m - low_x_m, high_y_m - low_y_m); }
-};
-
-// A grid over the panel as fine as the patches, and its boundary as finely.
-void add_reading_points(Flat& flat, double patch_radius_m) {
-  const double pitch = std::max(patch_radius_m, flat.size_m() / 60.0);
-  if (!(pitch > 0.0) || !std::isfinite(pitch)) return;
-  const int columns = std::max(2, static_cast<int>(std::ceil((flat.high_x_m - flat.low_x_m) / pitch)));
-  const int rows = std::max(2, static_cast<int>(std::ceil((flat.high_y_m - flat.low_y_m) / pitch)));
-  for (int row = 0; row <= rows; ++row)
-    for (int column = 0; column <= columns; ++column) {
-      const PlatePoint p{flat.low_x_m + (flat.high_x_m - flat.low_x_m) * column / columns,
-                         flat.low_y_m + (flat.high_y_m - flat.low_y_m) * row / rows};
-      if (is_inside(flat.shape, p)) flat.reading.push_back(p);
-    }
-  const auto along = [&](const PlateRing& ring) {
-    for (std::size_t i = 0; i < ring.size(); ++i) {
-      const PlatePoint &a = ring[i], &b = ring[(i + 1) % ring.size()];
-      const int parts = 2 * std::max(1, static_cast<int>(std::ceil(0.5 * distance_m(a, b) / pitch)));
-      for (int part = 0; part < parts; ++part)
-        flat.reading.push_back({a.x_m + (b.x_m - a.x_m) * part / parts, a.y_m + (b.y_m - a.y_m) * part / parts});
-    }
-  };
-  along(flat.shape.outer);
-  for (const PlateRing& hole : flat.shape.holes) along(hole);
-}
-
-Flat flat(const Panel& panel) {
-  Flat made;
-  for (const auto& p : panel.outer) made.shape.outer.push_back(plate_point(p));
-  for (const auto& hole : panel.holes) {
-    PlateRing ring;
-    for (const auto& p : hole) ring.push_back(plate_point(p));
-    made.shape.holes.push_back(std::move(ring));
-  }
+FlatPanel flat_of(const Panel& panel) {
+  std::vector<plan::PlanarPoint> places;
   for (const PanelLoad& load : panel.loads)
-    for (const PanelForce& force : load.forces) {
-      const PlatePoint p = plate_point(force.at);
-      if (made.focus.empty() || !(distance_m(p, made.focus[made.focus_of(p)]) < 1e-6)) made.focus.push_back(p);
-    }
-  for (const PlatePoint& p : made.shape.outer) {
-    made.low_x_m = std::min(made.low_x_m, p.x_m), made.high_x_m = std::max(made.high_x_m, p.x_m);
-    made.low_y_m = std::min(made.low_y_m, p.y_m), made.high_y_m = std::max(made.high_y_m, p.y_m);
-  }
-  add_reading_points(made, 0.5 * in(m, panel.patch));
-  return made;
+    for (const PanelForce& force : load.forces) places.push_back(force.at);
+  return flat_panel(panel.outer, panel.holes, places, 0.5 * in(m, panel.patch));
 }
 
 // Force down on w; a level force at height e turns the panel: work e F_x dw/dx + e F_y dw/dy.
-std::vector<PlateNodeLoad> node_loads(const PanelLoad& load, const Flat& flat, const PlateMesh& mesh,
+std::vector<PlateNodeLoad> node_loads(const PanelLoad& load, const FlatPanel& flat, const PlateMesh& mesh,
                                       const std::vector<EdgeShare>& shares) {
   std::vector<PlateNodeLoad> made;
   for (std::size_t i = 0; i < load.forces.size(); ++i) {
@@ -101,7 +48,7 @@ std::vector<PlateNodeLoad> node_loads(const PanelLoad& load, const Flat& flat, c
   return made;
 }
 
-std::vector<MembraneNodeForce> membrane_forces(const PanelLoad& load, const Flat& flat, const PlateMesh& mesh,
+std::vector<MembraneNodeForce> membrane_forces(const PanelLoad& load, const FlatPanel& flat, const PlateMesh& mesh,
                                                const std::vector<EdgeShare>& shares) {
   std::vector<MembraneNodeForce> made;
   const auto add = [&](int node, double share, const PanelForce& force) {
@@ -134,7 +81,7 @@ void look(Found& found, const PlateMoments& moments, const PlatePoint& p, bool t
 }
 
 // Largest principal force along the panel, never negative, N per m.
-Most read_membrane(const Panel& panel, const PanelLoad& load, const Flat& flat, const MembraneSolution& solution) {
+Most read_membrane(const Panel& panel, const PanelLoad& load, const FlatPanel& flat, const MembraneSolution& solution) {
   const double radius_m = 0.5 * in(m, panel.patch);
   Most most;
   for (const PlatePoint& p : flat.reading) {
@@ -148,7 +95,7 @@ Most read_membrane(const Panel& panel, const PanelLoad& load, const Flat& flat, 
   return most;
 }
 
-Found read_moments(const Panel& panel, const PanelLoad& load, const Flat& flat, const PlateSolution& solution) {
+Found read_moments(const Panel& panel, const PanelLoad& load, const FlatPanel& flat, const PlateSolution& solution) {
   const double radius_m = 0.5 * in(m, panel.patch);
   const double across_x_m = std::min(in(m, panel.strip), 0.5 * (flat.high_x_m - flat.low_x_m));
   const double across_y_m = std::min(in(m, panel.strip), 0.5 * (flat.high_y_m - flat.low_y_m));
@@ -187,7 +134,7 @@ struct Sums {
   double down = 0.0, about_x = 0.0, about_y = 0.0, size = 0.0, level = 0.0;
   double along_x = 0.0, along_y = 0.0;  // with the pull of the weight
 };
-Sums sums(const PanelLoad& load, const Flat& flat, bool along_counts) {
+Sums sums(const PanelLoad& load, const FlatPanel& flat, bool along_counts) {
   const double pressure_Pa = load.pressure.value();
   Sums sum;
   const auto add_ring = [&](const PlateRing& ring, double sign) {
@@ -219,7 +166,7 @@ Sums sums(const PanelLoad& load, const Flat& flat, bool along_counts) {
   return sum;
 }
 
-std::optional<NotAssessed> refusal(const Panel& panel, const Flat& flat) {
+std::optional<NotAssessed> refusal(const Panel& panel, const FlatPanel& flat) {
   if (panel.in_plane && (!(panel.thickness > Length{}) || !is_finite(panel.thickness)))
     return NotAssessed{"the thickness of the panel is not a usable number", {}};
   if (panel.outer.size() < 3 || flat.focus.empty()) return NotAssessed{"the panel has no outline or no pick", {}};
@@ -264,7 +211,7 @@ PanelBending bending_of(const Found& found, double changed, const PlateMesh& mes
 // On one mesh, and forces along the panel on one twice as coarse, whose triangles have twice the nodes to a side.
 class MeshedPanel {
  public:
-  MeshedPanel(const Panel& panel, const Flat& flat, const PlateMesh& mesh, double size_m)
+  MeshedPanel(const Panel& panel, const FlatPanel& flat, const PlateMesh& mesh, double size_m)
       : panel_(panel), flat_(flat), mesh_(mesh), plate_(mesh, plate_of(panel, mesh)) {
     if (!panel.in_plane) return;
     coarse_ = plate_mesh(flat.shape, flat.focus, 2.0 * size_m).value_or(mesh);
@@ -302,7 +249,7 @@ class MeshedPanel {
     return posed;
   }
   const Panel& panel_;
-  const Flat& flat_;
+  const FlatPanel& flat_;
   const PlateMesh& mesh_;
   PlateMesh coarse_;
   PlateSolver plate_;
@@ -346,7 +293,7 @@ std::vector<PanelBending> of_all(const std::vector<Found>& rough, const std::vec
 }  // namespace
 
 Outcome<std::vector<PanelBending>> panel_bending(const Panel& panel) {
-  const Flat flat = demands::flat(panel);
+  const FlatPanel flat = flat_of(panel);
   if (auto refused = refusal(panel, flat)) return *std::move(refused);
 
   // Two changes in a row must be small, so that no chance agreement of coarse meshes is taken for accuracy.

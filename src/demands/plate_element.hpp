@@ -27,15 +27,14 @@ class PlateElement {
   explicit PlateElement(const std::array<PlatePoint, 3>& corners_m);
 
   double area_m2() const { return area_m2_; }
+  using Curvatures = std::array<std::array<double, 9>, 3>;  // of each freedom: w_xx, w_yy, 2 w_xy, sign changed
+  Curvatures curvatures(double share_2, double share_3) const;
   ElementMatrix stiffness(double rigidity, double poisson) const;
   // At the place with these shares of corners 2 and 3 (area coordinates).
   std::array<double, 3> moments(double share_2, double share_3, const ElementVector& freedoms, double rigidity,
                                 double poisson) const;  // M_x, M_y, M_xy
 
  private:
-  using Curvatures = std::array<std::array<double, 9>, 3>;  // of each freedom: w_xx, w_yy, 2 w_xy, sign changed
-  Curvatures curvatures(double share_2, double share_3) const;
-
   double area_m2_ = 0.0;
   double x31_ = 0.0, x12_ = 0.0, y31_ = 0.0, y12_ = 0.0;
   std::array<double, 3> a_{}, b_{}, c_{}, d_{}, e_{};  // of the sides 23, 31, 12 (4, 5, 6 in the source)

@@ -39,6 +39,8 @@ PlateGrid::PlateGrid(const PlateMesh& of, double rigidity_of, double poisson_of)
   for (std::size_t t = 0; t < mesh.triangles.size(); ++t) {
     elements.emplace_back(corners(t));
     const auto [a, b, c] = corners(t);
+    reaches_.push_back({a.x_m, a.y_m, b.x_m - a.x_m, b.y_m - a.y_m, c.x_m - a.x_m, c.y_m - a.y_m,
+                        2.0 * elements[t].area_m2()});
     const int column_0 = bin(std::min({a.x_m, b.x_m, c.x_m}) - on_the_side, low_x_m_, columns_);
     const int column_1 = bin(std::max({a.x_m, b.x_m, c.x_m}) + on_the_side, low_x_m_, columns_);
     const int row_0 = bin(std::min({a.y_m, b.y_m, c.y_m}) - on_the_side, low_y_m_, rows_);
@@ -54,10 +56,10 @@ std::optional<PlateGrid::Place> PlateGrid::find(const PlatePoint& p) const {
   const int row = static_cast<int>(std::floor((p.y_m - low_y_m_) / bin_m_));
   if (column < 0 || row < 0 || column >= columns_ || row >= rows_) return {};
   for (const std::size_t t : bins_[static_cast<std::size_t>(row * columns_ + column)]) {
-    const auto [a, b, c] = corners(t);
-    const double doubled = 2.0 * elements[t].area_m2();
-    const double share_2 = ((p.x_m - a.x_m) * (c.y_m - a.y_m) - (c.x_m - a.x_m) * (p.y_m - a.y_m)) / doubled;
-    const double share_3 = ((b.x_m - a.x_m) * (p.y_m - a.y_m) - (p.x_m - a.x_m) * (b.y_m - a.y_m)) / doubled;
+    const Reach& r = reaches_[t];
+    const double x = p.x_m - r.x_m, y = p.y_m - r.y_m;
+    const double share_2 = (x * r.to_3_y_m - r.to_3_x_m * y) / r.doubled_m2;
+    const double share_3 = (r.to_2_x_m * y - x * r.to_2_y_m) / r.doubled_m2;
     if (share_2 >= -on_the_side && share_3 >= -on_the_side && share_2 + share_3 <= 1.0 + on_the_side)
       return Place{t, share_2, share_3};
   }

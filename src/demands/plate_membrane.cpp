@@ -1,75 +1,31 @@
 #include "demands/plate_membrane.hpp"
 
 #include <cmath>
-#include <map>
-#include <utility>
 
 #include <Eigen/SparseCholesky>
 #include <Eigen/SparseCore>
 
-#include "demands/plate_grid.hpp"
+#include "demands/plate_six_corners.hpp"
 
 namespace firstpick::demands {
 
 namespace {
 
 using Matrix = Eigen::SparseMatrix<double>;
-using Strains = Eigen::Matrix<double, 3, 12>;  // of each freedom: strain x, y, shear
+using MembraneStrains = Eigen::Matrix<double, 3, 12>;  // of each freedom: strain x, y, shear
+
+MembraneStrains membrane_strains(const SixStrains& rows) {
+  return Eigen::Map<const Eigen::Matrix<double, 3, 12, Eigen::RowMajor>>(rows.front().data());
+}
+Eigen::Matrix3d membrane_law(const PlaneLaw& rows) {
+  return Eigen::Map<const Eigen::Matrix<double, 3, 3, Eigen::RowMajor>>(rows.front().data());
+}
 
 }  // namespace
 
-struct MembraneSolution::Mesh {
-  Mesh(const PlateMesh& of, double nu);
-
-  PlateGrid grid;
-  std::vector<std::array<int, 6>> triangles;  // corners, then the middles of the sides 12, 23, 31
-  int nodes = 0;
-  Eigen::Matrix3d law;
-
-  Strains strains(std::size_t triangle, double share_2, double share_3) const;
-  int freedom(std::size_t triangle, std::size_t local) const {
-    return 2 * triangles[triangle][local / 2] + static_cast<int>(local % 2);
-  }
+struct MembraneSolution::Mesh : SixCorneredMesh {
+  using SixCorneredMesh::SixCorneredMesh;
 };
-
-MembraneSolution::Mesh::Mesh(const PlateMesh& of, double nu) : grid(of, 1.0, nu) {
-  nodes = static_cast<int>(of.nodes.size());
-  std::map<std::pair<int, int>, int> middles;
-  for (const auto& corner : of.triangles) {
-    std::array<int, 6> six{corner[0], corner[1], corner[2], 0, 0, 0};
-    for (std::size_t i = 0; i < 3; ++i) {
-      const auto side = std::minmax(corner[i], corner[(i + 1) % 3]);
-      const auto [place, is_new] = middles.try_emplace({side.first, side.second}, nodes);
-      if (is_new) ++nodes;
-      six[3 + i] = place->second;
-    }
-    triangles.push_back(six);
-  }
-  law << 1.0, nu, 0.0, nu, 1.0, 0.0, 0.0, 0.0, 0.5 * (1.0 - nu);
-  law /= 1.0 - nu * nu;
-}
-
-Strains MembraneSolution::Mesh::strains(std::size_t triangle, double share_2, double share_3) const {
-  const auto& t = grid.mesh.triangles[triangle];
-  const auto at = [&](std::size_t i) { return grid.mesh.nodes[static_cast<std::size_t>(t[i])]; };
-  const PlatePoint a = at(0), b = at(1), c = at(2);
-  const double doubled = 2.0 * grid.elements[triangle].area_m2();
-  const std::array<double, 3> share{1.0 - share_2 - share_3, share_2, share_3};
-  const std::array<double, 3> by_x{(b.y_m - c.y_m) / doubled, (c.y_m - a.y_m) / doubled, (a.y_m - b.y_m) / doubled};
-  const std::array<double, 3> by_y{(c.x_m - b.x_m) / doubled, (a.x_m - c.x_m) / doubled, (b.x_m - a.x_m) / doubled};
-  Strains made = Strains::Zero();
-  const auto set = [&](Eigen::Index node, double x, double y) {
-    made(0, 2 * node) = x, made(1, 2 * node + 1) = y;
-    made(2, 2 * node) = y, made(2, 2 * node + 1) = x;
-  };
-  for (std::size_t i = 0; i < 3; ++i) {
-    const std::size_t j = (i + 1) % 3;
-    set(static_cast<Eigen::Index>(i), (4.0 * share[i] - 1.0) * by_x[i], (4.0 * share[i] - 1.0) * by_y[i]);
-    set(static_cast<Eigen::Index>(3 + i), 4.0 * (share[i] * by_x[j] + share[j] * by_x[i]),
-        4.0 * (share[i] * by_y[j] + share[j] * by_y[i]));
-  }
-  return made;
-}
 
 std::optional<MembraneForces> MembraneSolution::forces(const PlatePoint& p) const {
   const auto place = mesh_->grid.find(p);
@@ -77,7 +33,7 @@ std::optional<MembraneForces> MembraneSolution::forces(const PlatePoint& p) cons
   Eigen::Matrix<double, 12, 1> local;
   for (std::size_t i = 0; i < 12; ++i)
     local[static_cast<Eigen::Index>(i)] = freedoms_[static_cast<std::size_t>(mesh_->freedom(place->triangle, i))];
-  const Eigen::Vector3d found = mesh_->law * (mesh_->strains(place->triangle, place->share_2, place->share_3) * local);
+  const Eigen::Vector3d found = membrane_law(mesh_->law) * (membrane_strains(mesh_->strains(place->triangle, place->share_2, place->share_3)) * local);
   return MembraneForces{found[0], found[1], found[2]};
 }
 
@@ -120,8 +76,8 @@ MembraneSolver::MembraneSolver(const PlateMesh& mesh, double poisson)
   for (std::size_t t = 0; t < mesh_->triangles.size(); ++t) {
     Eigen::Matrix<double, 12, 12> element = Eigen::Matrix<double, 12, 12>::Zero();
     for (const auto& [s, r] : {std::array{0.5, 0.0}, std::array{0.5, 0.5}, std::array{0.0, 0.5}}) {
-      const Strains b = mesh_->strains(t, s, r);
-      element += mesh_->grid.elements[t].area_m2() / 3.0 * b.transpose() * mesh_->law * b;
+      const MembraneStrains b = membrane_strains(mesh_->strains(t, s, r));
+      element += mesh_->grid.elements[t].area_m2() / 3.0 * b.transpose() * membrane_law(mesh_->law) * b;
     }
     for (std::size_t i = 0; i < 12; ++i)
       for (std::size_t j = 0; j < 12; ++j)
@@ -131,15 +87,7 @@ MembraneSolver::MembraneSolver(const PlateMesh& mesh, double poisson)
   e.stiffness.resize(2 * mesh_->nodes, 2 * mesh_->nodes);
   e.stiffness.setFromTriplets(entries.begin(), entries.end());
 
-  // Two far corners: the first held both ways, the second across the line between them, taken as the axis nearest to it.
-  int a = 0, b = 0;
-  const auto node = [&](int n) { return mesh.nodes[static_cast<std::size_t>(n)]; };
-  for (int n = 1; n < static_cast<int>(mesh.nodes.size()); ++n)
-    if (node(n).x_m + node(n).y_m < node(a).x_m + node(a).y_m) a = n;
-  for (int n = 0; n < static_cast<int>(mesh.nodes.size()); ++n)
-    if (distance_m(node(n), node(a)) > distance_m(node(b), node(a))) b = n;
-  const bool along_x = std::abs(node(b).x_m - node(a).x_m) >= std::abs(node(b).y_m - node(a).y_m);
-  e.held = {2 * a, 2 * a + 1, along_x ? 2 * b + 1 : 2 * b};
+  e.held = mesh_->holds();
   const auto is_held = [&](Eigen::Index f) { return f == e.held[0] || f == e.held[1] || f == e.held[2]; };
   Matrix reduced = e.stiffness;
   for (Eigen::Index column = 0; column < reduced.cols(); ++column)

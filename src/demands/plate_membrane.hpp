@@ -6,7 +6,7 @@
 //   K = integral of B^T C B,   C = 1/(1 - nu^2) [1 nu 0; nu 1 0; 0 0 (1 - nu)/2]      three points, exact for it
 //
 // Source   the linear strain triangle: Zienkiewicz and Taylor, "The Finite Element Method" (from memory); equations:
-//          sparse L D L^T (Eigen). No outside check yet but statics of sections (unit test).
+//          sparse L D L^T (Eigen). Beside CalculiX in tests/verification/membrane_test.cpp.
 #pragma once
 
 #include <array>

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <cstdint>
+#include <limits>
 #include <map>
 #include <set>
 #include <utility>
@@ -120,17 +121,26 @@ void split(Cloud& cloud, const SizeField& field, const PlatePoint& a, const Plat
 }
 
 void add_boundary(Cloud& cloud, const SizeField& field, const PlateShape& shape, const PlateRing& focus) {
+  PlateRing stops = focus;
+  for (const auto& seam : shape.seams) stops.insert(stops.end(), seam.begin(), seam.end());
+  const auto side = [&](const PlatePoint& a, const PlatePoint& b) {
+    PlateRing on_it;
+    for (const PlatePoint& p : stops)
+      if (distance_m(p, a, b) < 10.0 * grid_m) on_it.push_back(p);
+    split(cloud, field, a, b, on_it);
+  };
   const auto ring = [&](const PlateRing& r) {
-    for (std::size_t i = 0; i < r.size(); ++i) {
-      const PlatePoint &a = r[i], &b = r[(i + 1) % r.size()];
-      PlateRing on_it;
-      for (const PlatePoint& p : focus)
-        if (distance_m(p, a, b) < 10.0 * grid_m) on_it.push_back(p);
-      split(cloud, field, a, b, on_it);
-    }
+    for (std::size_t i = 0; i < r.size(); ++i) side(r[i], r[(i + 1) % r.size()]);
   };
   ring(shape.outer);
   for (const PlateRing& hole : shape.holes) ring(hole);
+  for (const auto& seam : shape.seams) side(seam[0], seam[1]);
+}
+
+double seam_distance_m(const PlateShape& shape, const PlatePoint& p) {
+  double least = std::numeric_limits<double>::infinity();
+  for (const auto& seam : shape.seams) least = std::min(least, distance_m(p, seam[0], seam[1]));
+  return least;
 }
 
 // Points by the square cell they lie in: is one of them nearer than so far?
@@ -207,6 +217,7 @@ void add_inside(Cloud& cloud, const SizeField& field, const PlateShape& shape) {
         const double size = field.at(p);
         if (level > 0 ? size >= 1.5 * pitch : size < 0.75 * pitch) continue;
         if (!is_inside(shape, p) || boundary_distance_m(shape, p) < clear_of_boundary * size) continue;
+        if (seam_distance_m(shape, p) < clear_of_boundary * size) continue;
         if (taken.holds_nearer(p, clear_of_points * size)) continue;
         cloud.points.push_back(p);
         taken.add(p);
@@ -249,8 +260,7 @@ Triangles delaunay(const std::vector<PlatePoint>& points, const PlateShape& shap
 }
 
 // Each free point to the middle of its neighbours.
-void smooth(Cloud& cloud, const PlateShape& shape) {
-  const Triangles triangles = delaunay(cloud.points, shape);
+void smooth(Cloud& cloud, const Triangles& triangles) {
   std::vector<PlatePoint> sum(cloud.points.size());
   std::vector<int> count(cloud.points.size(), 0);
   for (const auto& corners : triangles)
@@ -342,7 +352,11 @@ std::optional<PlateMesh> plate_mesh(const PlateShape& shape, const std::vector<P
   cloud.fixed = cloud.points.size();
   add_inside(cloud, field, shape);
   if (cloud.points.size() > most_points) return {};
-  for (int i = 0; i < smoothings; ++i) smooth(cloud, shape);
+  for (int i = 0; i < smoothings; i += 2) {  // points move so little that neighbours are told anew at every second turn
+    const Triangles triangles = delaunay(cloud.points, shape);
+    smooth(cloud, triangles);
+    smooth(cloud, triangles);
+  }
   for (int i = 0; i <= halvings; ++i) {
     const Triangles triangles = delaunay(cloud.points, shape);
     if (!halve_lost_sides(cloud, triangles)) return checked(cloud, triangles, shape, focus_points);

@@ -14,6 +14,7 @@ using PlateRing = std::vector<PlatePoint>;  // not closed: the last point joins 
 struct PlateShape {
   PlateRing outer;
   std::vector<PlateRing> holes;
+  std::vector<std::array<PlatePoint, 2>> seams{};  // inside it, lines that sides of triangles follow; no boundary
 };
 
 bool is_inside(const PlateRing& ring, const PlatePoint& p);

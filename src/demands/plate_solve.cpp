@@ -76,18 +76,29 @@ void PlateSolution::find_corner_moments() {
   }
 }
 
-std::optional<PlateMoments> PlateSolution::patch_moments(const PlatePoint& p, double radius_m) const {
-  // Rings of which each point stands for the same part of the disc.
+namespace {
+
+// Points of a disc of radius 1, each of which stands for the same part of it.
+std::vector<PlatePoint> points_of_disc() {
   constexpr int rings = 3;
-  Mean mean;
+  std::vector<PlatePoint> all;
   for (int ring = 0; ring < rings; ++ring) {
-    const double r = radius_m * (ring + 0.5) / rings;
+    const double r = (ring + 0.5) / rings;
     const int points = 6 * (2 * ring + 1);
     for (int i = 0; i < points; ++i) {
       const double turn = 2.0 * M_PI * (i + 0.5) / points;
-      mean.add(moments({p.x_m + r * std::cos(turn), p.y_m + r * std::sin(turn)}));
+      all.push_back({r * std::cos(turn), r * std::sin(turn)});
     }
   }
+  return all;
+}
+const std::vector<PlatePoint> disc = points_of_disc();
+
+}  // namespace
+
+std::optional<PlateMoments> PlateSolution::patch_moments(const PlatePoint& p, double radius_m) const {
+  Mean mean;
+  for (const PlatePoint& off : disc) mean.add(moments({p.x_m + radius_m * off.x_m, p.y_m + radius_m * off.y_m}));
   return mean.value();
 }
 

@@ -14,6 +14,7 @@ struct Value {  // what may stand behind an option, or as an argument
   From from = From::files;
   std::vector<std::string> words{};
   std::string suffix{};  // of the files: ".toml"; empty: any
+  bool several = false;  // words, with a comma between each two
 };
 
 struct OptionWords {

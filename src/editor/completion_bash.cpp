@@ -9,7 +9,7 @@ namespace {
 std::string offered(const Value& value) {
   switch (value.from) {
     case Value::From::words:
-      return fmt::format("_firstpick_words {}",
+      return fmt::format("{} {}", value.several ? "_firstpick_list" : "_firstpick_words",
                          in_shell_quotes(fmt::format("{}", fmt::join(value.words, "\n"))));
     case Value::From::folders: return "_firstpick_folders";
     case Value::From::files:
@@ -25,6 +25,15 @@ std::string pattern(const std::string& path, const std::string& option) {
 constexpr std::string_view functions = R"(_firstpick_words() {
   local IFS=$'\n'
   mapfile -t COMPREPLY < <(compgen -W "$1" -- "$cur")
+}
+
+# Words with commas between them; none twice.
+_firstpick_list() {
+  local head= word
+  if [[ $cur == *,* ]]; then head=${cur%,*},; fi
+  while IFS= read -r word; do
+    if [[ ,$head != *,"$word",* ]]; then COMPREPLY+=("$head$word"); fi
+  done < <(IFS=$'\n'; compgen -W "$1" -- "${cur##*,}")
 }
 
 _firstpick_folders() {

@@ -12,9 +12,20 @@ std::string in_fish_quotes(std::string_view text) {
   return all + "'";
 }
 
+// Each word, and each two of them: more at once are rare.
+std::vector<std::string> words_and_pairs(const std::vector<std::string>& words) {
+  std::vector<std::string> all = words;
+  for (const std::string& first : words)
+    for (const std::string& second : words)
+      if (first != second) all.push_back(first + "," + second);
+  return all;
+}
+
 std::string offered(const Value& value) {
   switch (value.from) {
-    case Value::From::words: return "-x -a " + in_fish_quotes(fmt::format("{}", fmt::join(value.words, " ")));
+    case Value::From::words:
+      return "-x -a " + in_fish_quotes(fmt::format(
+                            "{}", fmt::join(value.several ? words_and_pairs(value.words) : value.words, " ")));
     case Value::From::folders: return "-x -a '(__fish_complete_directories)'";
     case Value::From::files:
       return value.suffix.empty() ? "-r -F"

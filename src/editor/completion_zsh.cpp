@@ -20,7 +20,7 @@ std::string action(const Value& value) {
     case Value::From::words: {
       std::string words;
       for (const std::string& word : value.words) words += (words.empty() ? "" : " ") + escaped(word);
-      return "(" + words + ")";
+      return value.several ? "{_values -s , value " + words + "}" : "(" + words + ")";
     }
     case Value::From::folders: return "_files -/";
     case Value::From::files:

@@ -98,6 +98,7 @@ Json values_of(const Key& key, const tables::Tables& tables) {
     case Count::two: return list_of(one, 2, 2);
     case Count::three: return list_of(one, 3, 3);
     case Count::two_points: return list_of(list_of(one, 3, 3), 2, 2);
+    case Count::path: return list_of(list_of(one, 3, 3), 2);
     case Count::list: return list_of(one, 1);
     case Count::one_or_list: return {{"anyOf", {one, list_of(one, 1)}}};
     case Count::points: return list_of(list_of(one, 2, 2), 3);

@@ -2,15 +2,14 @@
 
 #include <cmath>
 
-#include <nlohmann/json.hpp>
-
+#include "output/report_json.hpp"
 #include "version.hpp"
 
 namespace firstpick::output {
 
 namespace {
 
-using Json = nlohmann::ordered_json;  // keys in the order they are written, so that the same input gives the same bytes
+using Json = OrderedJson;
 
 Json number(double value) { return std::isfinite(value) ? Json(value) : Json(nullptr); }
 Json text_or_null(const std::string& text) { return text.empty() ? Json(nullptr) : Json(text); }
@@ -135,10 +134,19 @@ Json report(const checks::Report& r) {
   return json;
 }
 
-Json broken(const Answer& answer) {
-  Json json = heading({{"file", answer.file}});
+}  // namespace
+
+OrderedJson report_json(const checks::Report& one) { return report(one); }
+OrderedJson finding_json(const checks::Finding& one) { return finding(one); }
+OrderedJson heading_json(OrderedJson plan) { return heading(std::move(plan)); }
+OrderedJson finite_json(double value) { return number(value); }
+OrderedJson finite_json(const std::optional<double>& value) { return number(value); }
+OrderedJson text_json(const std::string& text) { return text_or_null(text); }
+
+OrderedJson broken_json(const std::string& file, const std::vector<Diagnostic>& faults) {
+  Json json = heading({{"file", file}});
   json["errors"] = Json::array();
-  for (const Diagnostic& fault : *answer.faults)
+  for (const Diagnostic& fault : faults)
     json["errors"].push_back({{"file", fault.file},
                               {"line", fault.place.line},
                               {"column", fault.place.column},
@@ -147,13 +155,16 @@ Json broken(const Answer& answer) {
   return json;
 }
 
-}  // namespace
+std::string whole_json(const OrderedJson& elements) {
+  const Json& whole = elements.size() == 1 ? elements.front() : elements;
+  return whole.dump(2, ' ', true, Json::error_handler_t::replace) + "\n";
+}
 
 std::string json(const std::vector<Answer>& answers) {
   Json all = Json::array();
-  for (const Answer& answer : answers) all.push_back(answer.report ? report(*answer.report) : broken(answer));
-  const Json& whole = answers.size() == 1 ? all.front() : all;
-  return whole.dump(2, ' ', true, Json::error_handler_t::replace) + "\n";
+  for (const Answer& answer : answers)
+    all.push_back(answer.report ? report(*answer.report) : broken_json(answer.file, *answer.faults));
+  return whole_json(all);
 }
 
 }  // namespace firstpick::output

@@ -175,6 +175,17 @@ std::optional<std::array<Position, 2>> Fields::two_points(std::string_view name)
   return points;
 }
 
+std::vector<Position> Fields::path(std::string_view name) {
+  const auto [key, node] = given_for(name, Count::path);
+  const toml::array* list = node ? list_in(*node, key, "at least 2 points", 2) : nullptr;
+  std::vector<Position> places;
+  if (!list) return places;
+  for (const toml::node& each : *list)
+    if (const auto si_m = numbers_in(each, key, 3); !si_m.empty())
+      places.push_back({si_m[0] * m, si_m[1] * m, si_m[2] * m});
+  return places.size() == list->size() ? places : std::vector<Position>{};
+}
+
 std::vector<PlanarPoint> Fields::points_in(const toml::node& node, const Key& key) {
   const toml::array* list = list_in(node, key, "at least 3 points", 3);
   if (!list) return {};

@@ -64,6 +64,7 @@ class Fields {
   std::optional<std::array<Length, 2>> xy(std::string_view key);
   std::optional<Position> xyz(std::string_view key);
   std::optional<std::array<Position, 2>> two_points(std::string_view key);
+  std::vector<Position> path(std::string_view key);
   std::vector<PlanarPoint> points(std::string_view key);
   std::vector<std::vector<PlanarPoint>> point_lists(std::string_view key);
 

@@ -38,7 +38,7 @@ std::vector<Section> piece_sections() {
            .absent = "HOLD for a piece whose bending the program cannot compute",
            .example = "\"calculation 24-117, sheet 6\""},
           {.name = "may_crack", .kind = Kind::yes_no,
-           .doc = "the engineer accepts cracks while it hangs: bars are designed for it; prints a caution",
+           .doc = "the engineer accepts cracks while it hangs: the bars of [[piece.bar]] carry it; prints a caution",
            .absent = "false: bars are not counted, the piece must not crack", .example = "true"},
           {.name = "prepared_by", .doc = "who made this plan", .absent = "outputs name nobody",
            .example = "\"...\""},
@@ -104,6 +104,44 @@ std::vector<Section> piece_sections() {
            .doc = "anticlockwise, looking against the axis", .example = "\"30 deg\""},
       }};
 
+  const Section strand{
+      .path = "piece.strand", .repeated = true,
+      .doc = "Strands stretched before the piece was cast, row by row, as the engineer states them for the time of the "
+             "lift. They are counted where the piece is computed as a line.",
+      .absent = "the piece is not prestressed",
+      .keys = {
+          {.name = "name", .kind = Kind::name, .required = true, .doc = "of the row, for messages",
+           .example = "\"bottom row\""},
+          {.name = "force", .kind = Kind::force, .limit = Limit::more_than_zero,
+           .doc = "that the row holds, after the losses up to this lift", .absent = "HOLD", .example = "\"110 kip\""},
+          {.name = "line", .kind = Kind::length, .count = Count::path,
+           .doc = "places along the row from where its bond begins to where it ends, straight between them",
+           .absent = "HOLD", .example = R"([["0 ft", "8 in", "3 in"], ["40 ft", "8 in", "3 in"]])"},
+          {.name = "transfer_length", .kind = Kind::length, .limit = Limit::more_than_zero,
+           .doc = "over which its force comes into the concrete, from each end of the line", .absent = "HOLD",
+           .example = "\"25 in\""},
+      }};
+
+  const Section bar{
+      .path = "piece.bar", .repeated = true,
+      .doc = "Bars that carry a piece that may crack, layer by layer. They are counted with `may_crack = true` only, where "
+             "the piece is computed as a line.",
+      .absent = "HOLD with `may_crack = true` and without a `bending_check`",
+      .keys = {
+          {.name = "name", .kind = Kind::name, .required = true, .doc = "of the layer, for messages",
+           .example = "\"bottom bars\""},
+          {.name = "area", .kind = Kind::area, .limit = Limit::more_than_zero, .doc = "of all bars of the layer",
+           .absent = "HOLD", .example = "\"1.24 in2\""},
+          {.name = "yield_strength", .kind = Kind::stress, .limit = Limit::more_than_zero, .doc = "of the bars",
+           .absent = "HOLD", .example = "\"60 ksi\""},
+          {.name = "line", .kind = Kind::length, .count = Count::path,
+           .doc = "places along the middle of the bars, between which they are anchored for their full stress",
+           .absent = "HOLD", .example = R"([["1 ft", "8 in", "2 in"], ["39 ft", "8 in", "2 in"]])"},
+          {.name = "spacing", .kind = Kind::length, .limit = Limit::more_than_zero,
+           .doc = "from bar to bar, middle to middle; the width of cracks grows with it", .absent = "HOLD",
+           .example = "\"4 in\""},
+      }};
+
   const Section concrete{
       .path = "concrete", .required = true, .doc = "The concrete as specified.",
       .keys = {
@@ -130,6 +168,9 @@ std::vector<Section> piece_sections() {
            .doc = "strength that the drawing asks for before hauling",
            .absent = "HOLD in the stage haul",
            .example = "\"4000 psi\""},
+          {.name = "release_strength", .kind = Kind::stress, .limit = Limit::more_than_zero,
+           .doc = "strength that the drawing asks for before strands are released; no lift below it",
+           .absent = "HOLD where the piece has strands", .example = "\"3500 psi\""},
       }};
 
   const Section evidence{
@@ -198,7 +239,7 @@ std::vector<Section> piece_sections() {
            .absent = "the centre of gravity of the piece", .example = R"(["4 ft", "3 ft", "0 in"])"},
       }};
 
-  return {top, piece, solid, turned, concrete, evidence, form, contact, attached};
+  return {top, piece, solid, turned, strand, bar, concrete, evidence, form, contact, attached};
 }
 
 }  // namespace firstpick::plan

@@ -32,6 +32,7 @@ enum class Count {
   two,          // [a, b]
   three,        // along x, y, z
   two_points,   // [[x, y, z], [x, y, z]]
+  path,         // [[x, y, z], [x, y, z], ...]: at least two places
   list,         // [a, b, ...], at least one
   one_or_list,  // a, or [a, b, ...]
   points,       // [[x, y], [x, y], [x, y], ...]: at least three corners

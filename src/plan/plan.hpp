@@ -46,9 +46,7 @@ constexpr long long day_of(const Timestamp& moment) {
 enum class Shape { box, cylinder, cone, pipe, prism, wedge, mesh };
 enum class Axis { x, y, z };
 
-struct PlanarPoint {
-  Length x, y;
-};
+struct PlanarPoint { Length x, y; };
 
 struct Solid {
   std::string name;
@@ -75,6 +73,23 @@ struct Solid {
 // How the bending of the piece is computed. line: a beam. panel: a flat plate. block: not at all.
 enum class PieceModel { line, panel, block };
 
+struct Strand {                     // one row of strands stretched before the piece was cast
+  std::string name;
+  std::optional<Force> force;       // of the row, after the losses up to the lift
+  std::vector<Position> line;       // where it is bonded, straight between these places
+  std::optional<Length> transfer_length;
+  Place place;
+};
+
+struct Bar {                        // one layer of bars
+  std::string name;
+  std::optional<Area> area;         // of the layer
+  std::optional<Stress> yield_strength;
+  std::vector<Position> line;       // their middle, where they are anchored for their full stress
+  std::optional<Length> spacing;    // from bar to bar, middle to middle
+  Place place;
+};
+
 struct Piece {
   std::string mark, title, revision, prepared_by, engineer;
   UnitSystem units = UnitSystem::si;
@@ -82,6 +97,8 @@ struct Piece {
   std::optional<PieceModel> model;  // absent: derived from the shape, and printed
   std::string bending_check;        // the engineer's own check, named; counts where none is computed
   bool may_crack = false;           // stated by the engineer: bars carry the piece, its cracks are accepted
+  std::vector<Strand> strands;
+  std::vector<Bar> bars;            // count where it may crack
   std::vector<Solid> solids;
   Place place;
 };
@@ -115,6 +132,7 @@ struct Concrete {
   std::optional<Stress> form_stripping_strength;   // required on the drawing (IFC: FormStrippingStrength)
   std::optional<Stress> lifting_strength;          //                         (IFC: LiftingStrength)
   std::optional<Stress> transportation_strength;   //                         (IFC: TransportationStrength)
+  std::optional<Stress> release_strength;          // before strands are released (IFC: ReleaseStrength)
   std::optional<Evidence> evidence;
   Place place;
 };

@@ -28,6 +28,7 @@ Concrete read_concrete(const toml::table& table, Reading& reading) {
   concrete.form_stripping_strength = in.quantity<Stress>("form_stripping_strength");
   concrete.lifting_strength = in.quantity<Stress>("lifting_strength");
   concrete.transportation_strength = in.quantity<Stress>("transportation_strength");
+  concrete.release_strength = in.quantity<Stress>("release_strength");
   if (const toml::table* evidence = in.inside("concrete.evidence"))
     concrete.evidence = read_evidence(*evidence, section("concrete.evidence"), reading);
   return concrete;

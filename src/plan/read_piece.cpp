@@ -96,6 +96,38 @@ Solid read_solid(const toml::table& table, Reading& reading) {
   return solid;
 }
 
+// Along it, no place twice: the program could not tell which way the strand or bar runs.
+void check_path(const std::vector<Position>& line, const Fields& in, Reading& reading) {
+  for (std::size_t i = 1; i < line.size(); ++i)
+    if (norm(line[i] - line[i - 1]) == Length{})
+      reading.faults.at(in.where("line"), fmt::format("points {} and {} of 'line' are the same", i, i + 1));
+}
+
+Strand read_strand(const toml::table& table, Reading& reading) {
+  Fields in(table, section("piece.strand"), reading);
+  Strand strand;
+  strand.place = in.place();
+  strand.name = in.line("name");
+  strand.force = in.quantity<Force>("force");
+  strand.line = in.path("line");
+  strand.transfer_length = in.quantity<Length>("transfer_length");
+  check_path(strand.line, in, reading);
+  return strand;
+}
+
+Bar read_bar(const toml::table& table, Reading& reading) {
+  Fields in(table, section("piece.bar"), reading);
+  Bar bar;
+  bar.place = in.place();
+  bar.name = in.line("name");
+  bar.area = in.quantity<Area>("area");
+  bar.yield_strength = in.quantity<Stress>("yield_strength");
+  bar.line = in.path("line");
+  bar.spacing = in.quantity<Length>("spacing");
+  check_path(bar.line, in, reading);
+  return bar;
+}
+
 }  // namespace
 
 Piece read_piece(const toml::table& table, Reading& reading) {
@@ -112,6 +144,8 @@ Piece read_piece(const toml::table& table, Reading& reading) {
   piece.model = in.choice<PieceModel>("model", piece_model_words);
   piece.bending_check = in.line("bending_check");
   piece.may_crack = in.yes_no("may_crack").value_or(false);
+  for (const toml::table* strand : in.each("piece.strand")) piece.strands.push_back(read_strand(*strand, reading));
+  for (const toml::table* bar : in.each("piece.bar")) piece.bars.push_back(read_bar(*bar, reading));
   for (const toml::table* solid : in.each("piece.solid")) piece.solids.push_back(read_solid(*solid, reading));
   if (!piece.solids.empty() && piece.solids.front().cut)
     reading.faults.add(piece.solids.front().place,

@@ -11,18 +11,18 @@
 
 #include <fmt/format.h>
 
-#include "resistances/lb_in_terms.hpp"
+#include "resistances/mm_n_terms.hpp"
 #include "resistances/usable.hpp"
 
 namespace firstpick::resistances {
 
 Outcome<Resistance<Length>> embedment_room(const plan::Insert& insert, const piece::InsertSite& site,
-                                           Trace& trace) {
+                                           const tables::HeadedInsertModel& model, Trace& trace) {
   if (!is_usable(site.thickness))
     return NotAssessed{fmt::format("the concrete behind insert {} has no usable thickness", insert.id), {}};
   trace.add([&] {
     return Step{.words = fmt::format("concrete behind insert {}", insert.id),
-                .result = lb_in("t", site.thickness),
+                .result = term_of(model, "t", site.thickness),
                 .formula = {},
                 .given = {},
                 .clause = "geometry",

@@ -113,7 +113,7 @@ Outcome<HeadedInsert> headed_insert(const plan::Insert& insert, const piece::Ins
   const auto edges = edge_distances(site, site.u, site.v);
   if (const auto* why = std::get_if<NotAssessed>(&edges)) return *why;
 
-  const auto A_se = shank_area(insert, trace);
+  const auto A_se = shank_area(insert, rules.headed, trace);
   if (const auto* why = std::get_if<NotAssessed>(&A_se)) return *why;
   if (!is_usable(steel->second.futa.value) || !is_usable(steel->second.fya.value))
     return unusable(insert, "the steel strength");

@@ -1,9 +1,10 @@
 // Steel of one leg of a loop.
 //
 //   strand, rope   R = F_br k      F_br: breaking load of one strand or of the rope, from its certificate; k of strands
-//   bar            R = pi/4 d^2 min(futa, 1.9 fya, 125 ksi)
+//   bar            R = pi/4 d^2 min(futa, 1.9 fya, 125 ksi)       by EN 1992-4: R = A_s f_uk, without a limit on f_uk
 //
-// Source   the certificate in the plan; k as in loop_strands.cpp; the limits on the strength of steel: ACI 318-19 17.6.1.2.
+// Source   the certificate in the plan; k as in loop_strands.cpp; the limits on the strength of steel: ACI 318-19 17.6.1.2, or
+//          none where the rule set names EN 1992-4 (7.2.1.3, second-hand).
 // Range    the loop above the concrete is bent by what goes through it: rule loop-bend. A rope loses strength there by an
 //          amount that no source read gives, so that a rope stands on its supplier's rating alone.
 
@@ -57,12 +58,21 @@ Outcome<Resistance<Force>> steel_of_bar(const plan::Insert& insert, const tables
   const auto& headed = rules.headed;
   const auto& [key, futa, fya] = steel->second;
   const Stress f_uta =
-      std::min({futa.value, Stress{headed.futa_of_yield.value * fya.value}, headed.futa_cap.value});
+      headed.en ? futa.value
+                : std::min({futa.value, Stress{headed.futa_of_yield.value * fya.value}, headed.futa_cap.value});
   const Length d = *insert.loop->diameter;
   const Force R = 0.25 * M_PI * d * d * f_uta;
   if (!is_usable(d) || !is_usable(futa.value) || !is_usable(fya.value) || !is_usable(R))
     return NotAssessed{fmt::format("the steel of loop {} is not described by numbers above zero", insert.id), {}};
-  trace.add([&] {
+  if (headed.en) trace.add([&] {
+    return Step{.words = fmt::format("steel of one leg of loop {}", insert.id),
+                .result = {"R", in(kN, R), "kN"},
+                .formula = "pi / 4 * d^2 * f_uk / 1000",
+                .given = {{"pi", M_PI, "1"}, {"d", in(mm, d), "mm"}, {"f_uk", in(MPa, futa.value), "MPa"}},
+                .clause = "EN 1992-4 7.2.1.3",
+                .sources = {futa.source}};
+  });
+  else trace.add([&] {
     return Step{.words = fmt::format("steel of one leg of loop {}", insert.id),
                 .result = {"R", in(kN, R), "kN"},
                 .formula = "pi / 4 * d^2 * min(futa, k_y * fya, cap) / 1000",

@@ -36,8 +36,14 @@ Term term_of(const tables::HeadedInsertModel& model, std::string symbol, Ratio n
 Term term_of(const tables::HeadedInsertModel& model, std::string symbol, Length length) {
   return either(model, std::move(symbol), length);
 }
+Term term_of(const tables::HeadedInsertModel& model, std::string symbol, Area area) {
+  return either(model, std::move(symbol), area);
+}
 Term term_of(const tables::HeadedInsertModel& model, std::string symbol, Force force) {
   return either(model, std::move(symbol), force);
+}
+Term term_of(const tables::HeadedInsertModel& model, std::string symbol, Stress stress) {
+  return either(model, std::move(symbol), stress);
 }
 
 }  // namespace firstpick::resistances

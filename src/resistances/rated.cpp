@@ -14,7 +14,7 @@
 
 #include <fmt/format.h>
 
-#include "resistances/lb_in_terms.hpp"
+#include "resistances/mm_n_terms.hpp"
 #include "resistances/usable.hpp"
 #include "units/print.hpp"
 
@@ -61,12 +61,12 @@ Outcome<Resistance<Force>> rated(const plan::Insert& insert, Stress usable, cons
   trace.add([&] {
     return Step{.words = fmt::format("load at which insert {} fails by its declaration, {}", insert.id,
                                      weaker ? "lowered to the strength of this lift" : "as declared"),
-                .result = lb_in("U", ultimate),
+                .result = term_of(rules.headed, "U", ultimate),
                 .formula = !weaker   ? "P * n_P"
                            : by_root ? "P * n_P * sqrt(f / f_at)"
                                      : "P * n_P * f / f_at",
-                .given = {lb_in("P", rating.load), lb_in("n_P", Ratio{factor}), lb_in("f", usable),
-                          lb_in("f_at", at)},
+                .given = {term_of(rules.headed, "P", rating.load), term_of(rules.headed, "n_P", Ratio{factor}), term_of(rules.headed, "f", usable),
+                          term_of(rules.headed, "f_at", at)},
                 .clause = "supplier's declaration",
                 .sources = {rules.rating_scaling.source}};
   });

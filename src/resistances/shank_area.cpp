@@ -15,7 +15,7 @@
 
 #include <fmt/format.h>
 
-#include "resistances/lb_in_terms.hpp"
+#include "resistances/mm_n_terms.hpp"
 #include "resistances/usable.hpp"
 
 namespace firstpick::resistances {
@@ -42,16 +42,16 @@ std::optional<NotAssessed> thread_not_said(const plan::Insert& insert) {
 
 }  // namespace
 
-Outcome<Area> shank_area(const plan::Insert& insert, Trace& trace) {
+Outcome<Area> shank_area(const plan::Insert& insert, const tables::HeadedInsertModel& model, Trace& trace) {
   if (auto why = thread_not_said(insert)) return *std::move(why);
   const Length d_a = *insert.shank;
   if (!insert.thread_pitch) {
     const Area A_se = pi / 4.0 * d_a * d_a;
     trace.add([&] {
       return Step{.words = "steel area of the shank, which has no thread by the plan",
-                  .result = lb_in("A_se", A_se),
+                  .result = term_of(model, "A_se", A_se),
                   .formula = "pi / 4 * d_a^2",
-                  .given = {lb_in("d_a", d_a)},
+                  .given = {term_of(model, "d_a", d_a)},
                   .clause = "geometry",
                   .sources = {}};
     });
@@ -67,10 +67,10 @@ Outcome<Area> shank_area(const plan::Insert& insert, Trace& trace) {
   const Area A_se = pi / 4.0 * core * core;
   trace.add([&] {
     return Step{.words = "steel area of the threaded shank",
-                .result = lb_in("A_se", A_se),
+                .result = term_of(model, "A_se", A_se),
                 .formula = "pi / 4 * (d_a - 9 / 16 * sqrt(3) * p)^2",
-                .given = {lb_in("d_a", d_a), lb_in("p", p)},
-                .clause = "ACI 318-19 R17.6.1.2",
+                .given = {term_of(model, "d_a", d_a), term_of(model, "p", p)},
+                .clause = "60 degree thread, as in ACI 318-19 R17.6.1.2",
                 .sources = {}};
   });
   return A_se;

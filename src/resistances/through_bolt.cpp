@@ -1,6 +1,6 @@
 // A bolt through the concrete, held by a square plate on the far face.
 //
-//   steel      R = A_se min(futa, 1.9 fya, 125 ksi)                      ACI 318-19 17.6.1.2
+//   steel      R = A_se min(futa, 1.9 fya, 125 ksi)                      ACI 318-19 17.6.1.2; EN 1992-4 7.2.1.3: A_s f_uk
 //   bearing    R = 0.85 f_c A_1                                          ACI 318-19 22.8.3.2, from memory
 //   punching   R = 2.66 lambda sqrt(f_c) b_o h,  b_o = 4 (w + h)         ACI 318-19 14.5.5.1, plain concrete, from memory
 //
@@ -32,14 +32,24 @@ Outcome<Resistance<Force>> through_bolt_steel(const plan::Insert& insert, const 
   if (steel == tables.steels.end())
     return NotAssessed{fmt::format("the steel '{}' of insert {} is not in tables/steels.toml", insert.steel, insert.id),
                        "[[insert]] steel = a key of tables/steels.toml"};
-  const auto area = shank_area(insert, trace);
+  const auto area = shank_area(insert, rules.headed, trace);
   if (const auto* gap = std::get_if<NotAssessed>(&area)) return *gap;
   const Area A_se = std::get<Area>(area);
   const auto& headed = rules.headed;
   const auto& [key, futa, fya] = steel->second;
-  const Force R = A_se * std::min({futa.value, Stress{headed.futa_of_yield.value * fya.value}, headed.futa_cap.value});
+  const Force R =
+      A_se * (headed.en ? futa.value
+                        : std::min({futa.value, Stress{headed.futa_of_yield.value * fya.value}, headed.futa_cap.value}));
   if (!is_usable(R)) return NotAssessed{fmt::format("the steel of insert {} is not described by usable numbers", insert.id), {}};
-  trace.add([&] {
+  if (headed.en) trace.add([&] {
+    return Step{.words = fmt::format("steel of the bolt of insert {}", insert.id),
+                .result = {"R", in(kN, R), "kN"},
+                .formula = "A_s * f_uk / 1000",
+                .given = {{"A_s", in(mm2, A_se), "mm2"}, {"f_uk", in(MPa, futa.value), "MPa"}},
+                .clause = "EN 1992-4 7.2.1.3",
+                .sources = {futa.source}};
+  });
+  else trace.add([&] {
     return Step{.words = fmt::format("steel of the bolt of insert {}", insert.id),
                 .result = lb_in("R", R),
                 .formula = "A_se * min(futa, k_y * fya, cap)",

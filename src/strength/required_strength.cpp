@@ -1,9 +1,10 @@
 // The concrete strength that a stage needs before anything is lifted.
 //
-//   f_req = max(f_drawing, f_min)
+//   f_req = max(f_drawing, f_min), and f_release of a piece with strands
 //
 // Source   f_drawing: the drawing's strength for the stage, by the names of ISO 16739 (from memory): strip
-//          FormStrippingStrength, haul TransportationStrength, every other stage LiftingStrength. f_min:
+//          FormStrippingStrength, haul TransportationStrength, every other stage LiftingStrength. f_release: its
+//          ReleaseStrength, reached before the strands are cut, and so before any lift. f_min:
 //          minimum_strength of the rule set; "minimum or as plan", Iowa DOT Materials IM 445.06, works the
 //          same way. WAC 296-155-691 asks that the plan state the strength at lifting.
 // Range    a drawing that does not state it is not assessed: the rule set's minimum alone is nobody's design.
@@ -43,8 +44,20 @@ Outcome<Stress> required_strength(plan::StageKind stage, const plan::Concrete& c
   if (!(minimum >= Stress{}) || !is_finite(minimum))
     return NotAssessed{"the minimum strength of the rule set is not a usable number", {}};
 
-  const Stress required = *drawing > minimum ? *drawing : minimum;
+  const auto& release = concrete.release_strength;
+  if (release && (!(*release > Stress{}) || !is_finite(*release)))
+    return NotAssessed{"release_strength is not a usable number", "write release_strength in [concrete], above zero"};
+  Stress required = *drawing > minimum ? *drawing : minimum;
+  if (release && *release > required) required = *release;
   trace.add([&, drawing = *drawing] {
+    if (release)
+      return Step{.words = "strength required: the drawing's, also to release the strands, not below the rule set's minimum",
+                  .result = {"f_req", in(MPa, required), "MPa"},
+                  .formula = "max(f_drawing, f_release, f_min)",
+                  .given = {{"f_drawing", in(MPa, drawing), "MPa"},
+                            {"f_release", in(MPa, *release), "MPa"},
+                            {"f_min", in(MPa, minimum), "MPa"}},
+                  .sources = {rules.minimum_strength.source}};
     return Step{.words = "strength required: the drawing's, not below the rule set's minimum",
                 .result = {"f_req", in(MPa, required), "MPa"},
                 .formula = "max(f_drawing, f_min)",

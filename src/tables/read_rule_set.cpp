@@ -72,9 +72,32 @@ CrackingModel cracking_model(EntryReader& read, bool by_en) {
           .pick_strip = read.quantity<Ratio>("cracking.pick_strip", Limit::positive),
           .line_slenderness = read.quantity<Ratio>("cracking.line_slenderness", Limit::at_least_one),
           .panel_slenderness = read.quantity<Ratio>("cracking.panel_slenderness", Limit::at_least_one),
+          .step_ratio = read.quantity<Ratio>("cracking.step_ratio", Limit::at_least_one),
           .block_slenderness = read.quantity<Ratio>("cracking.block_slenderness", Limit::at_least_one),
           .block_size = read.quantity<Length>("cracking.block_size", Limit::positive),
           .en = by_en ? std::optional(en_1992_tension(read)) : std::nullopt};
+}
+
+PrestressModel prestress_model(EntryReader& read) {
+  return {.least = read.quantity<Ratio>("prestress.least", Limit::at_most_one),
+          .most = read.quantity<Ratio>("prestress.most", Limit::at_least_one),
+          .transfer_least = read.quantity<Ratio>("prestress.transfer_least", Limit::at_most_one),
+          .transfer_most = read.quantity<Ratio>("prestress.transfer_most", Limit::at_least_one),
+          .compression = read.quantity<Ratio>("prestress.compression", Limit::at_most_one)};
+}
+
+BarModel bar_model(EntryReader& read, bool by_en) {
+  const Sourced<RootStress> none{RootStress::from_value(std::numeric_limits<double>::quiet_NaN()), {}};
+  BarModel model{.yield_share = read.quantity<Ratio>("bars.yield_share", Limit::at_most_one),
+                 .modulus = read.quantity<Stress>("bars.modulus", Limit::positive),
+                 .concrete_modulus =
+                     by_en ? none : read.quantity<RootStress>("bars.concrete_modulus", Limit::positive),
+                 .compression = read.quantity<Ratio>("bars.compression", Limit::at_most_one),
+                 .crack_width = read.quantity<Length>("bars.crack_width", Limit::positive)};
+  if (!by_en) return model;
+  model.E_cm = read.quantity<Stress>("bars.E_cm", Limit::positive);
+  model.mean_over = read.quantity<Stress>("bars.mean_over", Limit::positive);
+  return model;
 }
 
 // What only some load models and safety formats have.
@@ -202,6 +225,8 @@ RuleSet read_rule_set(const TableFile& file, EntryReader& read, Faults& faults) 
       .scale_disagreement = ratio("scale_disagreement", Limit::at_most_one),
       .headed = en_headed ? shared_with_en_1992(read) : headed_insert_model(read),
       .cracking = cracking_model(read, en_tension),
+      .prestress = prestress_model(read),
+      .bars = bar_model(read, en_tension),
       .mandatory = read_mandatory(file, faults),
       .no_sign_off = read.word<NoSignOff>("no_sign_off", no_sign_offs),
   };

@@ -87,9 +87,28 @@ struct CrackingModel {
   Sourced<Ratio> pick_strip;        // and at picks over a strip of this many thicknesses, half the panel at most
   Sourced<Ratio> line_slenderness;  // a line is at least so many times longer than wide and deep
   Sourced<Ratio> panel_slenderness; // a panel is at least so many times wider than thick
+  Sourced<Ratio> step_ratio;        // most thickness of a stepped panel over its least
   Sourced<Ratio> block_slenderness; // a block passes without bending check up to so many mean thicknesses across
   Sourced<Length> block_size;       // and up to this size
   std::optional<En1992Tension> en{};  // the rule set names the tension of EN 1992-1-1
+};
+
+// What strands hold at the lift, either way from what the engineer states, and how far they may press the concrete.
+struct PrestressModel {
+  Sourced<Ratio> least, most;                    // of the stated force
+  Sourced<Ratio> transfer_least, transfer_most;  // of the stated transfer length
+  Sourced<Ratio> compression;                    // 0.6: of the strength at the lift
+};
+
+// Bars of a piece that may crack.
+struct BarModel {
+  Sourced<Ratio> yield_share;              // 0.6: of the yield strength, with what cracked pieces are lifted
+  Sourced<Stress> modulus;                 // E_s
+  Sourced<RootStress> concrete_modulus;    // E_c = 57000 sqrt(f_c) in psi; not a number where E_cm is there
+  Sourced<Ratio> compression;              // of the strength at the lift
+  Sourced<Length> crack_width;             // the report warns of wider cracks
+  std::optional<Sourced<Stress>> E_cm{};         // E_c = E_cm ((f_c + mean_over) / 10 MPa)^0.3
+  std::optional<Sourced<Stress>> mean_over{};    // mean over characteristic strength
 };
 
 // Partial factors on what headed inserts are asked for; without them one factor on the inserts covers both sides.
@@ -167,6 +186,8 @@ struct RuleSet {
 
   HeadedInsertModel headed;
   CrackingModel cracking;
+  PrestressModel prestress;
+  BarModel bars;
   std::vector<Mandatory> mandatory;
 
   Sourced<NoSignOff> no_sign_off;

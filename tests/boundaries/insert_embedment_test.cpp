@@ -49,7 +49,7 @@ TEST_CASE("insert-embedment: as deep as the concrete is thick, one step less and
   Case given;
   Trace trace;
   const auto judged = [&] {
-    return checks::compare(embedment(given.insert), embedment_room(given.insert, given.site, trace)).result;
+    return checks::compare(embedment(given.insert), embedment_room(given.insert, given.site, hand_made_headed_model(), trace)).result;
   };
   given.insert.embedment = one_step_below(Length{8.0 * inch});
   CHECK(judged() == checks::Result::pass);
@@ -68,7 +68,7 @@ TEST_CASE("insert-embedment: embedment and thickness must be numbers above zero"
     CAPTURE(bad);
     Case given;
     given.site.thickness = bad * inch;
-    CHECK_FALSE(is_assessed(embedment_room(given.insert, given.site, trace)));
+    CHECK_FALSE(is_assessed(embedment_room(given.insert, given.site, hand_made_headed_model(), trace)));
     CHECK_FALSE(given.stands());
     given.insert.embedment = bad * inch;
     CHECK_FALSE(is_assessed(embedment(given.insert)));

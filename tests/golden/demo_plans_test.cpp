@@ -12,7 +12,9 @@
 #include <vector>
 
 #include "card/lift_card.hpp"
+#include "compare_pipeline.hpp"
 #include "layout_pipeline.hpp"
+#include "output/comparison.hpp"
 #include "output/json.hpp"
 #include "output/layout.hpp"
 #include "output/strength_json.hpp"
@@ -78,6 +80,17 @@ TEST_CASE("what firstpick layout says of its demo is as it was") {
                          without_fingerprint(output::layout_text(report, "", 80))) == "");
   CHECK(first_difference(contents_of("tests/golden/wall-panel.layout.json"),
                          without_fingerprint(output::layout_json(report, ""))) == "");
+}
+
+TEST_CASE("what firstpick check says of the culvert by two rule sets is as it was") {
+  const std::string plan = "docs/demo/box-culvert.toml";
+  const auto answer = compare_plan(plan, contents_of(plan), {"us", "eu"}, real_tables());
+  REQUIRE(std::holds_alternative<comparison::Comparison>(answer));
+  const auto& compared = std::get<comparison::Comparison>(answer);
+  CHECK(first_difference(contents_of("tests/golden/box-culvert.us-eu.txt"),
+                         without_fingerprint(output::comparison_text(compared, {}))) == "");
+  CHECK(first_difference(contents_of("tests/golden/box-culvert.us-eu.json"),
+                         without_fingerprint(output::comparison_json({{plan, &compared, nullptr}}))) == "");
 }
 
 TEST_CASE("the example in the README is what the program says") {

@@ -22,6 +22,7 @@ answer() {
   sed -e 's/\(fingerprint "*\)[0-9a-f]\{16\}$/\10000000000000000/' \
     -e 's/\("[a-z_]*sha256": "\)[0-9a-f]\{64\}"/\10000000000000000000000000000000000000000000000000000000000000000"/' \
     -e 's/,[0-9a-f]\{64\}\(.\{0,1\}\)$/,0000000000000000000000000000000000000000000000000000000000000000\1/' \
+    -e 's/\(fingerprint \)[0-9a-f]\{16\};/\10000000000000000;/' \
     -e 's/\("fingerprint": "\)[0-9a-f]\{64\}"/\10000000000000000000000000000000000000000000000000000000000000000"/' \
     "$file.new" >"$file"
   rm -f "$file.new"
@@ -53,6 +54,9 @@ for pour in docs/demo/strength/*.toml; do
   answer "$name.strength.txt" strength "$pour" --now 2026-03-03T07:20:00-05:00 --color never
   answer "$name.strength.json" strength "$pour" --now 2026-03-03T07:20:00-05:00 --json
 done
+
+answer tests/golden/box-culvert.us-eu.txt check docs/demo/box-culvert.toml --rules us,eu --color never
+answer tests/golden/box-culvert.us-eu.json check docs/demo/box-culvert.toml --rules us,eu --json
 
 answer tests/golden/wall-panel.layout.txt layout docs/demo/layout/wall-panel.toml
 answer tests/golden/wall-panel.layout.json layout docs/demo/layout/wall-panel.toml --json

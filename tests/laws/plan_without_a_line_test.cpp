@@ -83,7 +83,11 @@ bool is_go(const std::string& text) {
 
 struct GoPlan {
   std::string name, text;
+  bool whole = true;  // every line of it is left out, one after the other
 };
+
+// Of the test plans, which repeat each other, a line is left out only where fewer plans than these have had one like it.
+constexpr int alike_at_most = 4;
 
 void replace(std::string& text, const std::string& from, const std::string& to) {
   const std::size_t at = text.find(from);
@@ -100,7 +104,7 @@ std::vector<GoPlan> go_plans() {
   for (const char* line : {"[concrete.evidence]", "specimen = ", "cure = ", "cast = ", "tested = ", "results = "})
     replace(panel.text, std::string("# ") + line, line);
   std::vector<GoPlan> plans{manhole, culvert, panel};
-  for (const std::string& file : test_plans("ok")) plans.push_back({file, contents_of(file)});
+  for (const std::string& file : test_plans("ok")) plans.push_back({file, contents_of(file), false});
   return plans;
 }
 
@@ -115,18 +119,24 @@ TEST_CASE("the plans that this law starts from are GO") {
 
 TEST_CASE("no line of a GO plan can be left out and leave GO, but for what the list above says") {
   std::set<std::string> used;
+  std::map<std::string, std::set<std::string>> plans_with;  // by heading and key
   for (const GoPlan& plan : go_plans()) {
     const auto lines = lines_of(plan.text);
+    std::string heading;
     std::size_t tried = 0;
     for (std::size_t i = 0; i < lines.size(); ++i) {
       if (!says_something(lines[i])) continue;
+      if (is_heading(lines[i])) heading = key_of(lines[i]);
+      auto& alike = plans_with[heading + " " + key_of(lines[i])];
+      if (!plan.whole && alike.size() >= alike_at_most && !alike.contains(plan.name)) continue;
+      alike.insert(plan.name);
       ++tried;
       if (!is_go(joined_without(lines, i, i + 1))) continue;
       CAPTURE(plan.name, i + 1, lines[i]);
       CHECK(optional_keys.contains(key_of(lines[i])));
       used.insert(key_of(lines[i]));
     }
-    CHECK(tried > 50);
+    if (plan.whole) CHECK(tried > 50);
   }
   for (const auto& [key, reason] : optional_keys) {  // a key that is needed by now has no place on the list
     CAPTURE(key, reason);

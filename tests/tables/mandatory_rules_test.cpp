@@ -3,6 +3,8 @@
 #include <catch2/catch.hpp>
 
 #include <algorithm>
+#include <fstream>
+#include <iterator>
 #include <set>
 #include <string>
 
@@ -42,6 +44,23 @@ TEST_CASE("every shipped rule set demands every rule of the program in every sta
     for (const checks::Rule& rule : checks::all_rules()) {
       CAPTURE(id, rule.id);
       CHECK(demanded.contains(rule.id));
+    }
+  }
+}
+
+// The pages are written for us; what another rule set does differently must stand in each.
+TEST_CASE("the page of every rule says what each other rule set does, and nothing is said twice") {
+  for (const auto& [id, rules] : shipped().rule_sets) {
+    if (id == "us") continue;
+    for (const tables::Mandatory& mandatory : rules.mandatory) {
+      CAPTURE(id, mandatory.rule);
+      std::ifstream in("docs/rules/" + mandatory.rule + ".md");
+      const std::string page{std::istreambuf_iterator<char>(in), {}}, words = "**Under `" + id + "`** ";
+      REQUIRE(page.size() > 100);
+      const std::size_t at = page.find(words);
+      REQUIRE(at != std::string::npos);
+      CHECK(page.find(words, at + 1) == std::string::npos);
+      CHECK(page.find('\n', at) - at > words.size() + 10);
     }
   }
 }

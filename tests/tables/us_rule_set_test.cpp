@@ -88,6 +88,37 @@ TEST_CASE("cracking of the piece: ACI 318-25 19.2.3.1, the handbook's factor and
   check(model.block_size, 2.5, m, Basis::choice, "");
 }
 
+TEST_CASE("strands and bars: EN 1992-1-1 and ACI 318-19 from memory, the modulus of concrete as quoted") {
+  const Ratio one = Ratio::from_value(1.0);
+  const PrestressModel& strands = us().prestress;
+  check(strands.least, 0.95, one, Basis::from_memory, "5.10.9");
+  check(strands.most, 1.05, one, Basis::from_memory, "5.10.9");
+  check(strands.transfer_least, 0.8, one, Basis::from_memory, "8.10.2.2 (3)");
+  check(strands.transfer_most, 1.2, one, Basis::from_memory, "8.10.2.2 (3)");
+  check(strands.compression, 0.6, one, Basis::from_memory, "table 24.5.3.1");
+  const BarModel& bars = us().bars;
+  check(bars.modulus, 29000, ksi, Basis::from_memory, "20.2.2.2");
+  check(bars.concrete_modulus, 57000, RootStress{root(psi)}, Basis::quoted, "19.2.2.1");
+  check(bars.yield_share, 0.6, one, Basis::choice, "");
+  check(bars.compression, 0.6, one, Basis::choice, "");
+  check(bars.crack_width, 0.3, mm, Basis::choice, "");
+  CHECK_FALSE(bars.E_cm);
+}
+
+TEST_CASE("strands and bars of the European rule set: EN 1992-1-1, table 3.1 as quoted, the rest from memory") {
+  const RuleSet& eu = shipped().rule_sets.at("eu");
+  const Ratio one = Ratio::from_value(1.0);
+  check(eu.prestress.compression, 0.6, one, Basis::from_memory, "5.10.2.2 (5)");
+  check(eu.prestress.least, 0.95, one, Basis::from_memory, "5.10.9");
+  check(eu.prestress.most, 1.05, one, Basis::from_memory, "5.10.9");
+  REQUIRE(eu.bars.E_cm);
+  REQUIRE(eu.bars.mean_over);
+  check(*eu.bars.E_cm, 22, Stress{1000.0 * MPa}, Basis::quoted, "table 3.1");
+  check(*eu.bars.mean_over, 8, MPa, Basis::quoted, "table 3.1");
+  check(eu.bars.modulus, 200, Stress{1000.0 * MPa}, Basis::from_memory, "3.2.7 (4)");
+  check(eu.bars.crack_width, 0.3, mm, Basis::from_memory, "7.3.1");
+}
+
 TEST_CASE("ACI 318-19 chapter 17: constants of shear, interaction and limits as printed") {
   const HeadedInsertModel& model = us().headed;
   check(model.shear_bolt, 0.6, Basis::quoted, "17.7.1.2");

@@ -8,6 +8,9 @@
 //          legs at 60 degrees. Half a unit of the last digit is the tolerance. Strength gates and weights of
 //          other cases: vicroads_620_03_test.cpp, iowa_dot_im_445_06_test.cpp,
 //          concrete_construction_magazine_test.cpp, osha_1926_704_culvert_test.cpp.
+//
+// Outside  bent-bar-eye, clutch-mismatch, pick-count, stated-weight, point-loss
+// Computed crane-overload, crane-thresholds, hardware-overload, insert-rating
 
 #include <catch2/catch.hpp>
 

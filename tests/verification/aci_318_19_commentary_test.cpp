@@ -1,6 +1,8 @@
 // ACI 318-19, Fig. R17.6.2.1.2, inserts near three and more edges: h_ef 5.5 in, c_a,max 6 in, s 9 in. FROM
 // MEMORY; only h'_ef = 4 in was seen, in a transcription. The rest is arithmetic on the figure as
 // remembered.
+//
+// Outside  us insert-breakout
 
 #include <catch2/catch.hpp>
 

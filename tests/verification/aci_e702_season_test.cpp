@@ -1,6 +1,9 @@
 // ACI E702 example (2007): 15 strength tests of two cylinders each, f'c = 3500 psi. The data were read; the
 // source confirms the mean of test 1 (4210 psi). Means, runs and ranges are arithmetic on the printed results.
 // Acceptance by ACI 318-14 26.12.3.1, quoted. Tolerance: half a unit of the last digit.
+//
+// Outside  tables/acceptance.toml
+// Computed src/strength
 
 #include "strength/acceptance.hpp"
 #include "support/assessed.hpp"

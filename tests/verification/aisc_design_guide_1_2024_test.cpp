@@ -1,6 +1,8 @@
 // AISC Design Guide 1, 3rd ed. (2024), examples 4.7-3 (pp. 70-76) and 4.7-4 (pp. 76-78), which apply ACI
 // 318-19(22). Quoted at second hand. f'c 4,000 psi, normalweight, cracked; forces in kip, lengths in in.
 // Tolerance: half a unit of the last printed digit.
+//
+// Outside  us insert-steel-tension, us insert-pullout, us insert-breakout, us insert-edge-breakout
 
 #include <catch2/catch.hpp>
 

@@ -2,6 +2,8 @@
 // Quoted at second hand. The copy labels the columns with grades of steel; the numbers are those of f'c 3,
 // 4 and 5 ksi. Tolerance: half a unit of the last printed digit of the force, and of A_brg, from which it
 // was not computed as printed.
+//
+// Outside  us insert-pullout
 
 #include <array>
 

@@ -2,6 +2,8 @@
 // heavy hex head, h_ef 8 in, f'c 6,000 psi, cracked, away from edges. Inputs quoted at second hand. The
 // printed results could not be seen: the expected numbers are our own arithmetic from these inputs
 // (COMPUTED), evidence of regression only. Tolerance: half a pound.
+//
+// Computed us insert-steel-tension, us insert-breakout, us insert-pullout
 
 #include <catch2/catch.hpp>
 

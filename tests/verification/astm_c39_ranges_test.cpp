@@ -2,6 +2,8 @@
 // variation they belong to: 150x300 field 2.9 %, 8.0 and 9.5 %; 100x200 laboratory 3.2 %, 9.0 and 10.6 %. The
 // factors 2.77 and 3.31 on the coefficient of variation give 8.04, 9.61, 8.87 and 10.60 %, computed. The demold
 // set 21.0, 22.4, 20.3 MPa: range 9.89 % of its mean, computed.
+//
+// Outside  strength-evidence, tables/specimens.toml
 
 #include "strength/break_statistics.hpp"
 #include "support/assessed.hpp"

@@ -7,6 +7,8 @@
 //   inclined legs    H = V cot(angle), acting e above mid-depth: N = -H, moment + H e between the picks
 //
 // Moments in w L^2, reactions in w L. Tolerance: half a unit of the last printed digit.
+//
+// Computed piece-cracking
 
 #include <catch2/catch.hpp>
 

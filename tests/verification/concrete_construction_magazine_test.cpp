@@ -2,6 +2,8 @@
 // panel of 5,000 lb with an impact allowance of 50 % asks for inserts of 7,500 lb. Two of our notes disagree
 // on whether the text itself was read. Tolerance: half of the last printed digit of the result, taken as 1
 // lb: 0.5 lb.
+//
+// Outside  stage-load
 
 #include "loads/stage_load.hpp"
 #include "support/assessed.hpp"

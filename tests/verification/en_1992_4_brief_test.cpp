@@ -2,6 +2,8 @@
 // its table of N0_Rk,c for post-installed fasteners (k1 = 7.7, C20/25), recommended partial factors of table 4.1, and the
 // forms of 7.2.1 and 7.2.2. The program has k1 for cast-in heads; the test puts 7.7 in. Two rows of the brief are cut off,
 // not rounded (12.1 and 20.1): there the tolerance is a whole unit of the digit.
+//
+// Outside  eu insert-breakout, eu insert-steel-tension, eu insert-steel-shear, tables/rules/eu.toml
 
 #include <catch2/catch.hpp>
 

@@ -1,6 +1,9 @@
 // COMPUTED: our own arithmetic with the forms of EN 1992-4:2018 (k1, k2, k5, k8 from memory), made before the program.
 // Evidence of regression only, none from outside. Characteristic values; cylinder strength. Tolerance: half a unit of the
 // last digit noted.
+//
+// Computed eu insert-breakout, eu insert-pullout, eu insert-side-blowout, eu insert-edge-breakout,
+//          eu insert-pryout, eu insert-interaction
 
 #include <cmath>
 

@@ -2,6 +2,8 @@
 // EN 1992-4. Back-solved from its printed numbers: k1 = 7.2, the guideline's constant for cubes; h_ef 300 and 350 mm, edge
 // at 50 mm, spacing 300 mm. So this checks the algebra of (7.2) and (7.3), not the constants of EN 1992-4.
 // Not used: its eccentricity factor 0.75, which fits neither of its own s_cr.
+//
+// Outside  eu insert-breakout
 
 #include <catch2/catch.hpp>
 

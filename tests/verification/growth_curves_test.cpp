@@ -2,6 +2,8 @@
 // of beta_cc and of ACI 209R-92 (constants from memory) are computed, and agree with the printed ACI table to two
 // digits as remembered. Measured strengths: ratios computed from the open data set of I-Cheng Yeh (1998).
 // Tolerance: half a unit of the last printed digit.
+//
+// Outside  tables/growth-curves.toml
 
 #include "strength/growth_curve.hpp"
 #include "support/assessed.hpp"

@@ -1,8 +1,12 @@
 // Line method of the PCI Design Handbook for panels stripped flat, from memory; its numbers for one panel computed beforehand
 // by a separate script. 20 ft x 10 ft x 8 in, 150 lb/ft3, multiplier 1.4: 140 psf. Tolerance: half a unit of the last digit.
 // The plate of panel_bending.hpp is compared with it: where the strips are half the panel the two have the same statics.
+//
+// Computed piece-cracking
 
 #include <catch2/catch.hpp>
+
+#include <cmath>
 
 #include "demands/handbook_panel.hpp"
 #include "demands/panel_bending.hpp"
@@ -36,6 +40,20 @@ TEST_CASE("coefficients: 0.0107, 0.0027 and 0.0429") {
   CHECK(in(unit, demands::four_picks(w, a, b, a).along.moment) == Approx(0.0107).margin(0.00005));
   CHECK(in(unit, demands::eight_picks(w, a, b, a).along.moment) == Approx(0.0027).margin(0.00005));
   CHECK(in(unit, demands::edge_lift(w, a, b).moment) == Approx(0.0429).margin(0.00005));
+}
+
+TEST_CASE("other places by the same statics: 0.20 and 0.25 of the length, 0.0250 and 0.03125 w L^2 for the whole width") {
+  // mechanics of beams, computed beforehand: M over w L^2 at c = 0.20: -0.0200, +0.0250; at c = 0.25: -0.03125, 0
+  const Moment unit = 0.5 * w * a * a * b;
+  CHECK(in(unit, demands::four_picks_at(w, a, b, 0.20 * a, 0.2 * b, a).along.moment) == Approx(0.0250).margin(5e-7));
+  CHECK(in(unit, demands::four_picks_at(w, a, b, 0.25 * a, 0.2 * b, a).along.moment) == Approx(0.03125).margin(5e-7));
+  const double c = 0.5 * (std::sqrt(2.0) - 1.0);
+  const auto same = demands::four_picks_at(w, a, b, c * a, c * b, 15.0 * t);
+  const auto handbook = demands::four_picks(w, a, b, 15.0 * t);
+  CHECK(in(lb_in, same.along.moment) == Approx(in(lb_in, handbook.along.moment)));
+  CHECK(in(lb_in, same.across.moment) == Approx(in(lb_in, handbook.across.moment)));
+  CHECK(in(inch, same.along.width) == Approx(60.0));
+  CHECK(in(inch, same.across.width) == Approx(120.0));
 }
 
 TEST_CASE("the plate sags as the line method says at mid-length on average, and more in places") {

@@ -13,6 +13,9 @@
 //
 // D horizontal distance, H height of the hook over the insert, L length of the leg. Tolerance: half a unit of
 // the last printed digit. Legs do not stretch unless a case gives E A.
+//
+// Outside  rigging-statics
+// Computed hanging-tilt
 
 #include <catch2/catch.hpp>
 

@@ -1,6 +1,8 @@
 // A worked page on the web, ACI 318 Appendix D, bolts in the corner of a slab. Low authority (a blog);
 // quoted at second hand. Its edge distances are only in a figure, so that two steps of it can be used:
 // pryout and interaction.
+//
+// Outside  us insert-pryout, us insert-interaction
 
 #include <catch2/catch.hpp>
 

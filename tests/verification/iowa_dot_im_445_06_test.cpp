@@ -2,6 +2,8 @@
 // removal and moving at 2,000 psi at least, or as the plan says; at least 9 cylinders per lot. The rule set
 // "us" is given these two values in the test. Cylinders are 6x12 in, so that no conversion takes part. The
 // limit itself passes, without tolerance.
+//
+// Outside  strength-below-required, strength-evidence
 
 #include "checks/compare.hpp"
 #include "strength/strength_at_lift.hpp"

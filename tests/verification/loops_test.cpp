@@ -5,6 +5,8 @@
 // Of the sheet: four hooks of plain bar of 10 mm, 8 legs, 0.4 as the coefficient of bond, 12.75 kN. Its own value of 0.4 is put
 // in: the program counts the lower 0.28. Its cube strength is put in as it stands. Tolerance: half a unit of the last printed
 // digit; the bond of 1.265 is printed 1.26, cut off; 320.85 mm, given in the copy, is held to a tenth.
+//
+// Outside  loop-angle, loop-bond, loop-steel, tables/loops.toml
 
 #include <catch2/catch.hpp>
 

@@ -2,6 +2,8 @@
 // them to the rounding of that table, at most 0.02. One-sided tolerance factors: n = 40, p 0.90, gamma 0.99 and
 // the bound of mean 10, s 0.2, from a help page of statistics; the NIST handbook 7.2.6.3 prints 1.8752 for n = 43,
 // by an approximation. The table of tolerance factors and the demold set are computed with arbitrary precision.
+//
+// Outside  strength-evidence
 
 #include "strength/counted_strength.hpp"
 #include "strength/lower_bound.hpp"

@@ -11,6 +11,8 @@
 // a fifth of the diameter, and an error of a diameter leaves one diagonal slack: 2.0. The sling tables rate the sling and
 // not what it holds, behind a factor of 4 or 5. The rule set us takes 2.0 for legs and inserts: the worst of what statics
 // allows, whatever the lengths. Tolerance: half a unit of the last printed digit.
+//
+// Outside  rigging-statics
 
 #include <catch2/catch.hpp>
 

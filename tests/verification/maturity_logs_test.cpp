@@ -2,6 +2,9 @@
 // equation prints 8.37986781 d. Rates at constant temperature and the heat-cured log W (0 to 24 h) and freezing
 // log F are computed tables: arithmetic on the equations, mean temperature per interval. A textbook example after
 // Plowman (from memory; its arithmetic recomputed). Tolerance: half a unit of the last printed digit.
+//
+// Outside  tables/maturity.toml
+// Computed src/strength
 
 #include "strength/maturity.hpp"
 #include "support/assessed.hpp"

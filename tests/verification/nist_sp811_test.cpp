@@ -5,6 +5,8 @@
 // memory of that table, so each stands beside the exact definition it follows from (international yard and
 // pound, 1959: 1 in = 25.4 mm, 1 lb = 0.45359237 kg; standard gravity 9.80665 m/s2), and both are asserted.
 // Tolerance: half a unit of the seventh figure; for exact ones the rounding of a double.
+//
+// Outside  src/units
 
 #include <catch2/catch.hpp>
 

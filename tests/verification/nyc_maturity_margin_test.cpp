@@ -1,6 +1,8 @@
 // New York City Building Code, BC 3305.3.5.1.3 (text read): maturity may stand in for field-cured cylinders only if
 // its estimate is at least 500 psi above the strength specified for removing forms. Needed 3000 psi: an estimate of
 // 3400 psi does not do, one of 3500 psi does. The rule set "us" is told in the test to take maturity.
+//
+// Outside  src/strength, tables/rules/us.toml
 
 #include "checks/compare.hpp"
 #include "strength/maturity_estimate.hpp"

@@ -10,6 +10,8 @@
 // to the nearest; the tolerance of each row is that of its rounding, said in the row. Known difference: 1/4
 // in, double at 60 degrees, is printed 5,560 where 2 S sin 60 = 5,629 and the row's other figures want 5,650:
 // digits changed places.
+//
+// Outside  rigging-statics, sling-overload
 
 #include <catch2/catch.hpp>
 

@@ -4,6 +4,9 @@
 // The piece: a box culvert 8 x 6 x 6 ft of 19,200 lb on four picks, legs at 60 degrees from horizontal. Its
 // numbers were worked by hand from statics before this program existed; they are no publication. Tolerance:
 // half a pound.
+//
+// Outside  tables/rules/us.toml
+// Computed rigging-statics
 
 #include <catch2/catch.hpp>
 

@@ -4,6 +4,8 @@
 // existed; they are no published weights. Wall thicknesses are the usual ones for the size, and a haunch of a
 // box culvert is as long as the wall is thick. Tolerance: half a unit of the last printed digit. Left out:
 // the F-shape barrier, whose outline the derivation does not give.
+//
+// Computed src/piece, stage-load
 
 #include <catch2/catch.hpp>
 

@@ -2,6 +2,8 @@
 // six nodes with shear deformation. It is run by the test; where `ccx` is not installed the cases say so and compare nothing.
 //
 // Unit load, rigidity and short side; thickness 1/100. Tolerance: 1 % of the largest deflection, 2.5 % of the largest moment.
+//
+// Outside  piece-cracking
 
 #include <catch2/catch.hpp>
 

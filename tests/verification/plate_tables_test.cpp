@@ -6,6 +6,8 @@
 // Unit load, unit short side a, unit rigidity: deflections in q a^4/D, moments in q a^2. Tolerance: 1 % of the
 // deflection and 2 % of the row's largest moment, 3.5 % for means over a band at a pick: the accuracy of the mesh used. The
 // printed digits are finer.
+//
+// Outside  piece-cracking
 
 #include <catch2/catch.hpp>
 

@@ -16,6 +16,8 @@
 #include <string>
 #include <vector>
 
+#include "verification/coverage.hpp"
+
 namespace {
 
 struct Row {
@@ -86,7 +88,8 @@ class RecordReporter : public Catch::StreamingReporterBase<RecordReporter> {
               "tests\n(`sh tests/verification/update.sh`); a test holds this file to them. "
            << count << " comparisons in " << rows_.size()
            << " files.\nTolerance: half a unit of the last printed digit unless the source says otherwise; "
-              "\"difference\" is ours\nagainst the printed value.\n";
+              "\"difference\" is ours\nagainst the printed value.\n\n## What is checked against what\n\n"
+           << firstpick::verification::coverage_tables(firstpick::verification::coverage_of_source_tree());
     for (const auto& [file, rows] : rows_) {
       const std::size_t slash = file.rfind('/');
       stream << "\n## " << file.substr(slash == std::string::npos ? 0 : slash + 1) << "\n\n"

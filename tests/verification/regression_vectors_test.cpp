@@ -1,6 +1,8 @@
 // COMPUTED: our own arithmetic with the formulas of ACI 318-19 chapter 17, made before the program.
 // Evidence of regression only, none from outside. f'c 4,000 psi, cracked, lambda_a 1, nominal, lb and in.
 // Tolerance: half a unit of the last digit noted.
+//
+// Computed us insert-breakout, us insert-pullout, us insert-pryout, us insert-interaction
 
 #include <cmath>
 

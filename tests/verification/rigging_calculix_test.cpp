@@ -2,6 +2,8 @@
 // with large displacements. It is run by the test; where `ccx` is not installed the cases say so and compare nothing.
 //
 // Tolerance: 0.5 % of each leg's tension; of a slack leg 0.05 % of the load.
+//
+// Outside  rigging-statics
 
 #include <catch2/catch.hpp>
 

@@ -4,6 +4,8 @@
 // half a unit of the last digit, or one where the two columns of the table round apart. His torque of five picks, .0176, is
 // not met (.0166 by his own formula, a misprint or rounding): left out. Boxes: numbers computed beforehand by a separate frame
 // program of 240 elements, no publication: B = 2.0 m, H = 1.6 m, all members 4.8 kN/m and alike.
+//
+// Outside  piece-cracking
 
 #include <algorithm>
 #include <cmath>

@@ -2,6 +2,8 @@
 //
 // The alert gives weight, size and picks; 2400 kg/m3 and the pull of 10 kgf at the rim are assumed, and the angle of 13.6
 // degrees is arithmetic from them, no publication. Tolerance: half a unit of the last printed digit.
+//
+// Computed roll-stability
 
 #include <catch2/catch.hpp>
 

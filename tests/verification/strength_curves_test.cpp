@@ -1,6 +1,8 @@
 // Strength against maturity: forms quoted from ASTM C1074 and NISTIR 4819. Mixes A and B are two of the open data
 // set of I-Cheng Yeh (1998), ages in days, strengths in MPa as printed there; the fits and the values on log W
 // were computed with another program. Tolerance: half a unit of the last printed digit.
+//
+// Computed src/strength
 
 #include "strength/strength_curve.hpp"
 #include "support/assessed.hpp"

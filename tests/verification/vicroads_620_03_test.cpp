@@ -2,6 +2,8 @@
 // edition not shown): a unit of five tonnes or less leaves its form at 10 MPa, a heavier one at 20 MPa.
 // firstpick does not choose the minimum by mass: the test does, and puts it into the rule set. The pairs of
 // mass and strength are ours. The limits pass.
+//
+// Outside  strength-below-required
 
 #include "checks/compare.hpp"
 #include "strength/strength_at_lift.hpp"

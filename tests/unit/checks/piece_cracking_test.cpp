@@ -206,16 +206,6 @@ TEST_CASE("a panel that is none is not assessed") {
   CHECK(finding_of(lift).result == Result::note);
 }
 
-TEST_CASE("a piece that may crack is the engineer's, and its inserts sit in cracked concrete") {
-  SlabLift lift;
-  lift.plan.piece.may_crack = true;
-  CHECK(finding_of(lift).result == Result::note);
-  lift.plan.concrete.cracked = false;
-  CHECK(finding_of(lift).result == Result::missing);
-  lift.plan.concrete.cracked.reset();
-  CHECK(finding_of(lift).result == Result::missing);
-}
-
 TEST_CASE("what is missing is a hold: strength, statics, loads, turning") {
   SlabLift lift;
   SECTION("strength") { lift.plan.concrete.evidence.reset(); }

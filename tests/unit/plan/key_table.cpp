@@ -60,6 +60,7 @@ std::string counted(Count count, const std::string& one) {
     case Count::two: return "2 of: " + one;
     case Count::three: return "3 of: " + one;
     case Count::two_points: return "2 points, each 3 of: " + one;
+    case Count::path: return "list of 2 or more points, each 3 of: " + one;
     case Count::list: return "list of: " + one;
     case Count::one_or_list: return one + "; or a list";
     case Count::points: return "list of 3 or more points, each 2 of: " + one;

@@ -1,6 +1,7 @@
 #include "resistances/embedment.hpp"
 
 #include "support/assessed.hpp"
+#include "support/hand_made_rules.hpp"
 #include "support/step_named.hpp"
 
 using namespace firstpick;
@@ -14,7 +15,7 @@ TEST_CASE("the room for an insert is the concrete behind it, its demand the embe
   piece::InsertSite site;
   site.thickness = 8.0 * inch;
   Trace trace = Trace::recording();
-  CHECK(in(inch, assessed(embedment_room(insert, site, trace)).value) == Approx(8.0));
+  CHECK(in(inch, assessed(embedment_room(insert, site, hand_made_headed_model(), trace)).value) == Approx(8.0));
   CHECK(in(inch, assessed(embedment(insert)).value) == Approx(6.0));
   CHECK(step_named(trace, "t").result.unit == "in");
 }

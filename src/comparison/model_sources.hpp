@@ -1,0 +1,17 @@
+// Every constant of a model of a rule set with its source, in the order of the model: to see what two sets have differently.
+#pragma once
+
+#include <vector>
+
+#include "record/source.hpp"
+#include "tables/rule_set.hpp"
+
+namespace firstpick::comparison {
+
+using Sources = std::vector<const Source*>;  // into the model, which must outlive them
+
+// Of a model of EN 1992-4 only what that model reads.
+Sources sources_of(const tables::HeadedInsertModel& model);
+Sources sources_of(const tables::CrackingModel& model);
+
+}  // namespace firstpick::comparison
