@@ -63,10 +63,10 @@ Sources sources_of(const tables::HeadedInsertModel& model) {
 }
 
 Sources sources_of(const tables::CrackingModel& model) {
-  const auto& [rupture, factor, poisson, patch, pick_strip, line_slenderness, panel_slenderness, block_slenderness, block_size,
-               en] = model;
+  const auto& [rupture, factor, poisson, patch, pick_strip, line_slenderness, panel_slenderness, step_ratio,
+               block_slenderness, block_size, en] = model;
   return and_of_en(sources(rupture, factor, poisson, patch, pick_strip, line_slenderness, panel_slenderness,
-                           block_slenderness, block_size),
+                           step_ratio, block_slenderness, block_size),
                    en);
 }
 
