@@ -22,10 +22,14 @@ std::string insert_cell(const plan::Insert& insert, UnitSystem units) {
   std::string text = insert.kind;
   if (insert.size) text += " " + inert(insert.size->text, 12);
   if (insert.loop && insert.loop->strands.value_or(1) > 1) text += fmt::format(" of {}", *insert.loop->strands);
+  if (insert.loop && insert.loop->diameter) text += ", each " + print(*insert.loop->diameter, units);
+  if (insert.washer && insert.shank) text += ", bolt " + print(*insert.shank, units);
+  if (insert.washer) text += ", washer " + print(*insert.washer, units);
+  if (insert.thread) text += ", thread " + print(*insert.thread, units);
   if (insert.embedment) text += ", " + print(*insert.embedment, units) + " deep";
   if (insert.rating) text += ", rated " + print(insert.rating->load, units, Rounding::down);
   text += insert.certificate.empty() ? ", no certificate" : ", " + inert(insert.certificate, 24);
-  return inert(text, 90);
+  return inert(text, 110);
 }
 
 template <class Gear>

@@ -284,6 +284,16 @@ TEST_CASE("the card of a turn tells the angles and the edge, and nothing of a pi
   CHECK(both.find("not known") == std::string::npos);
 }
 
+TEST_CASE("the table of legs tells the sizes by which an insert is found again: strand, bar, washer, thread") {
+  const auto words_on = [](const std::string& file) {
+    const CheckedPlan checked = checked_plan(file);
+    return words_of(card::lift_card(checked.plan, checked.body, checked.report, 0, card::Paper::a4));
+  };
+  CHECK(words_on("tests/plans/ok/slab-on-through-bolts.toml").find(", washer ") != std::string::npos);
+  CHECK(words_on("tests/plans/ok/beam-on-strand-loops.toml").find(", each ") != std::string::npos);
+  CHECK(words_on("tests/plans/ok/slab-on-threaded-inserts.toml").find(", thread ") != std::string::npos);
+}
+
 TEST_CASE("a card tells whether the plan is signed, by whom and when, and whether it is still what was signed") {
   CheckedPlan checked = checked_plan("docs/demo/manhole-base.toml");
   checks::SignOffState& state = checked.report.sign_off;
