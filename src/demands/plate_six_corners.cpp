@@ -20,8 +20,8 @@ SixCorneredMesh::SixCorneredMesh(const PlateMesh& of, double nu) : grid(of, 1.0,
     }
     triangles.push_back(six);
   }
-  const double plane = 1.0 / (1.0 - nu * nu);
-  law = {{{plane, plane * nu, 0.0}, {plane * nu, plane, 0.0}, {0.0, 0.0, 0.5 * plane * (1.0 - nu)}}};
+  const double part = 1.0 - nu * nu;
+  law = {{{1.0 / part, nu / part, 0.0}, {nu / part, 1.0 / part, 0.0}, {0.0, 0.0, 0.5 * (1.0 - nu) / part}}};
 }
 
 SixStrains SixCorneredMesh::strains(std::size_t triangle, double share_2, double share_3) const {
