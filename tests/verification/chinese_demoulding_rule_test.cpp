@@ -43,7 +43,7 @@ Force most(const loads::StageLoad& load) {
 
 }  // namespace
 
-TEST_CASE("thin slab: 1.2 x 12.96 + 1.5 x 8.64 = 28.512 kN, 2.20 times its weight; the floor is 19.44 kN") {
+TEST_CASE("thin slab: 1.2 x 12.96 + 1.5 x 8.64 = 28.512 kN, 2.20 times its weight, the floor is 19.44 kN") {
   const auto load = load_of(3.6 * m, 2.4 * m, 0.06 * m);
   CHECK(in(kN, load.weight) == Approx(12.96).margin(0.005).epsilon(0.0));
   CHECK(in(kN, load.adhesion) == Approx(12.96).margin(0.005).epsilon(0.0));

@@ -29,7 +29,7 @@ TEST_CASE("every rule and every table has a check from outside or a written reas
   CHECK(all.tables.size() > 12);
 }
 
-TEST_CASE("a check is told under its rule set, with the line below it; the other rule set stays an empty cell") {
+TEST_CASE("a check is told under its rule set, with the line below it, the other rule set stays an empty cell") {
   const Covered all = covered(good(), {"rule-a", "rule-b"}, {"tables/t.toml"}, {"us", "eu"});
   CHECK(all.faults == Faults{});
   CHECK(all.rules[0].outside == ByRuleSet{{"us", {"one"}}});

@@ -37,7 +37,7 @@ TEST_CASE("a rule set differs from itself in nothing, and names are told once") 
   for (const Assumption& assumption : all_assumptions()) CHECK(names.insert(assumption.name).second);
 }
 
-TEST_CASE("one changed value is one assumption, with both values; taken over, the two are alike again") {
+TEST_CASE("one changed value is one assumption, with both values, taken over, the two are alike again") {
   const tables::RuleSet first = hand_made_rules();
   tables::RuleSet other = first;
   other.insert_factor.value = Ratio{3.0};

@@ -143,7 +143,7 @@ TEST_CASE("a finding that only one set gives is told, and so is a number that on
   CHECK_FALSE(back.differences.back().other);
 }
 
-TEST_CASE("what changes a use is named with its number, largest first; what changes nothing is not") {
+TEST_CASE("what changes a use is named with its number, largest first, what changes nothing is not") {
   const auto first = report_with({finding_of("insert-breakout", "A1", 10.0, 100.0, 4.0)}, Verdict::go);
   const auto other = report_with({finding_of("insert-breakout", "A1", 20.0, 30.0, 1.5)}, Verdict::go);
   const auto with_load = report_with({finding_of("insert-breakout", "A1", 12.0, 100.0, 4.0)}, Verdict::go);

@@ -85,7 +85,7 @@ TEST_CASE("n = 1 is usable") {
   CHECK(assessed(cracked_stress(section, {}, 50.0 * kN_m)).bars.front() > Stress{});
 }
 
-TEST_CASE("law: stresses balance force and moment; more bars, less moment, more thrust ask less of the bars") {
+TEST_CASE("law: stresses balance force and moment, more bars, less moment, more thrust ask less of the bars") {
   BeamDice dice(17);
   for (int i = 0; i < 300; ++i) {
     CrackedSection section{.width = dice.between(0.1, 1.0) * m, .bottom = dice.between(-1.0, 1.0) * m, .top = {},
