@@ -85,6 +85,13 @@ Finding checked_by_engineer(const plan::Piece& piece) {
   return noted(cracking_rule, piece.mark, fmt::format("its bending is checked elsewhere, as the plan states: {}", piece.bending_check));
 }
 
+// The drawing says that strands are released, and no strand is in the plan: what they do to the piece is not known.
+Finding strands_not_told(const plan::Piece& piece) {
+  if (is_stated(piece.bending_check)) return checked_by_engineer(piece);
+  return missing(cracking_rule, piece.mark, "the plan gives a release strength, but no strand that is released",
+                 "[[piece.strand]] with force, line and transfer_length, or leave out [concrete] release_strength");
+}
+
 // `why`: what stands against the model that its shape would have.
 Finding not_computed(const StageFacts& facts, const std::string& why) {
   const plan::Piece& piece = facts.plan.piece;
@@ -127,6 +134,7 @@ std::string with_upright_legs(const StageFacts& facts, const ModelChoice& model,
 std::vector<Finding> piece_cracking(const StageFacts& facts, Trace& trace) {
   const plan::Piece& piece = facts.plan.piece;
   const ModelChoice model = piece_model(facts.plan, facts.body, facts.rules.cracking);
+  if (piece.strands.empty() && facts.plan.concrete.release_strength) return {strands_not_told(piece)};
   if (piece.may_crack) return cracked_findings(facts, model, trace);
   if (!piece.strands.empty()) return prestressed_findings(facts, model, trace);
   if (!model.fits) return {called_what_it_is_not(piece)};

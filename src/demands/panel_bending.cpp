@@ -1,7 +1,10 @@
 #include "demands/panel_bending.hpp"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
+#include <future>
+#include <memory>
 #include <numeric>
 #include <optional>
 
@@ -256,6 +259,56 @@ class MeshedPanel {
   std::optional<MembraneSolver> membrane_;
 };
 
+// One mesh of the refinement with its equations, or without where the panel could not be divided so.
+struct Level {
+  Level(const Panel& panel, const FlatPanel& flat, double size_m) : mesh(plate_mesh(flat.shape, flat.focus, size_m)) {
+    if (mesh) meshed.emplace(panel, flat, *mesh, size_m);
+  }
+  std::optional<PlateMesh> mesh;
+  std::optional<MeshedPanel> meshed;
+};
+
+// The meshes one after the other. Three are always needed, and the third takes as long as the two before: it is made beside
+// them on another core. What is found does not depend on that.
+class Levels {
+ public:
+  Levels(const Panel& panel, const FlatPanel& flat) : panel_(panel), flat_(flat) {
+    double size_m = std::max(flat.size_m() / first_divisions, flat.length_m() / (4 * first_divisions));
+    for (double& each : sizes_m_) each = size_m, size_m *= finer;
+    third_ = std::async(std::launch::async, [this] { return made(2); });
+  }
+  std::unique_ptr<const Level> level(int i) { return i == 2 ? third_.get() : made(i); }
+
+ private:
+  std::unique_ptr<const Level> made(int i) const {
+    return std::make_unique<const Level>(panel_, flat_, sizes_m_.at(static_cast<std::size_t>(i)));
+  }
+  const Panel& panel_;
+  const FlatPanel& flat_;
+  std::array<double, most_refinements + 1> sizes_m_{};
+  std::future<std::unique_ptr<const Level>> third_;  // last: it is waited for before the rest goes
+};
+
+// Each of these loads on its own; nothing where one could not be solved. Half of them on another core.
+std::optional<std::vector<Found>> found_of(const MeshedPanel& meshed, const Panel& panel,
+                                           const std::vector<std::size_t>& which) {
+  std::vector<std::optional<Found>> each(which.size());
+  const auto find = [&](std::size_t from, std::size_t to) {
+    for (std::size_t k = from; k < to; ++k) each[k] = meshed.found(panel.loads[which[k]]);
+  };
+  const std::size_t half = which.size() / 2;
+  std::future<void> beside;
+  if (half > 0) beside = std::async(std::launch::async, [&] { find(0, half); });
+  find(half, which.size());
+  if (beside.valid()) beside.get();
+  std::vector<Found> all;
+  for (const auto& one : each) {
+    if (!one) return {};
+    all.push_back(*one);
+  }
+  return all;
+}
+
 double larger(const Found& found) { return std::max(found.bottom.value, found.top.value); }
 
 // Which loads are worth a finer mesh: all, or of a turn the worst.
@@ -297,22 +350,21 @@ Outcome<std::vector<PanelBending>> panel_bending(const Panel& panel) {
   if (auto refused = refusal(panel, flat)) return *std::move(refused);
 
   // Two changes in a row must be small, so that no chance agreement of coarse meshes is taken for accuracy.
-  double size_m = std::max(flat.size_m() / first_divisions, flat.length_m() / (4 * first_divisions));
+  Levels levels(panel, flat);
   std::vector<Found> rough, before;
   std::vector<std::size_t> refined(panel.loads.size());
   std::iota(refined.begin(), refined.end(), std::size_t{0});
   bool calm_before = false;
-  for (int i = 0; i <= most_refinements; ++i, size_m *= finer) {
-    const auto mesh = plate_mesh(flat.shape, flat.focus, size_m);
-    if (!mesh) continue;
-    const MeshedPanel meshed(panel, flat, *mesh, size_m);
+  for (int i = 0; i <= most_refinements; ++i) {
+    const auto level = levels.level(i);
+    if (!level->meshed) continue;
+    const MeshedPanel& meshed = *level->meshed;
     if (!std::ranges::all_of(panel.loads, [&](const PanelLoad& load) { return meshed.rests_on_edge(load); }))
       return NotAssessed{"the panel would not rest on its edge all along",
                          "legs that bring the hook over the middle of the edge"};
-    std::vector<Found> found;
-    for (const std::size_t load : refined)
-      if (auto one = meshed.found(panel.loads[load])) found.push_back(*one);
-    if (found.size() != refined.size()) continue;
+    auto all_found = found_of(meshed, panel, refined);
+    if (!all_found) continue;
+    std::vector<Found>& found = *all_found;
     if (rough.empty()) {
       rough = found;
       refined = worth_refining(panel, rough);
@@ -328,7 +380,7 @@ Outcome<std::vector<PanelBending>> panel_bending(const Panel& panel) {
     };
     if (calm_before && all_within(panel_accuracy)) {
       std::vector<PanelBending> bent;
-      for (std::size_t k = 0; k < found.size(); ++k) bent.push_back(bending_of(found[k], changed[k], *mesh));
+      for (std::size_t k = 0; k < found.size(); ++k) bent.push_back(bending_of(found[k], changed[k], *level->mesh));
       return of_all(rough, refined, bent);
     }
     before = std::move(found);

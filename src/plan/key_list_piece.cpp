@@ -169,7 +169,8 @@ std::vector<Section> piece_sections() {
            .absent = "HOLD in the stage haul",
            .example = "\"4000 psi\""},
           {.name = "release_strength", .kind = Kind::stress, .limit = Limit::more_than_zero,
-           .doc = "strength that the drawing asks for before strands are released; no lift below it",
+           .doc = "strength that the drawing asks for before strands are released; no lift below it; without "
+                  "[[piece.strand]], HOLD",
            .absent = "HOLD where the piece has strands", .example = "\"3500 psi\""},
       }};
 

@@ -42,6 +42,7 @@ const std::map<std::string, std::string, std::less<>> optional_keys{
 const std::map<std::string, std::string, std::less<>> optional_parts{
     {"[[form.contact]]", "a face of the form that does not touch: so the plan says, and a face less grips less"},
     {"[[stage]]", "a plan of fewer stages, each of which was GO"},
+    {"[[piece.bar]]", "bars less: what is left of them is asked for more"},
     {"[[piece.solid]]", "an opening less is a heavier piece, within the 10 % of the drawing's weight"},
 };
 
