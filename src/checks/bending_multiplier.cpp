@@ -1,5 +1,7 @@
 //   r_bend = max(1, m (W + W_att) / F)        F: the heaviest load set of the stage, with dynamic factor and grip
 //
+// A lighter set of the stage counts with its own F: its loads are raised by what is left before they bend the piece.
+//
 // Source   "bending_multiplier" of the rule set, by stage, product and face of the form: equivalent static loads meant for
 //          bending. The multiplier and the loads computed one by one are alternatives; the larger counts.
 // Product  "[form] product"; without it the largest multiplier of the stage.
@@ -13,29 +15,60 @@
 
 namespace firstpick::checks {
 
-Outcome<Ratio> bending_raise(const StageFacts& facts, Trace& trace) {
-  const auto& load = std::get<loads::StageLoad>(facts.load);
-  const std::string stage(plan::word_for(facts.stage.kind));
-  const std::string product = facts.plan.form ? facts.plan.form->product : "";
-  const Sourced<Ratio>* chosen = nullptr;
+namespace {
+
+struct Chosen {
+  const Sourced<Ratio>* multiplier = nullptr;  // null: none for this product
   bool any_for_stage = false;
-  std::string known;
+  std::string known, product;
+};
+
+Chosen chosen_multiplier(const StageFacts& facts) {
+  Chosen chosen;
+  chosen.product = facts.plan.form ? facts.plan.form->product : "";
+  const std::string stage(plan::word_for(facts.stage.kind));
   for (const auto& [of, multiplier] : facts.rules.bending_multiplier) {
     if (!of.starts_with(stage + ".")) continue;
-    any_for_stage = true;
+    chosen.any_for_stage = true;
     const std::string name = of.substr(stage.size() + 1);
-    known += (known.empty() ? "'" : ", '") + name + "'";
-    if (!product.empty() && name != product && name != "any.any") continue;
-    if (!chosen || multiplier.value > chosen->value) chosen = &multiplier;
+    chosen.known += (chosen.known.empty() ? "'" : ", '") + name + "'";
+    if (!chosen.product.empty() && name != chosen.product && name != "any.any") continue;
+    if (!chosen.multiplier || multiplier.value > chosen.multiplier->value) chosen.multiplier = &multiplier;
   }
-  if (!any_for_stage) return Ratio::from_value(1.0);
-  if (!chosen)
-    return NotAssessed{fmt::format("the rule set has no bending multiplier for product '{}'", product),
-                       "[form] product: " + known};
+  return chosen;
+}
+
+Force heaviest_of(const loads::StageLoad& load) {
   Force heaviest{};
   for (const loads::LoadSet& set : load.gear_loads) heaviest = std::max(heaviest, set.total);
+  return heaviest;
+}
+
+Ratio raise_to(Ratio multiplier, const loads::StageLoad& load, Force total) {
+  return std::max(Ratio::from_value(1.0), Ratio{multiplier * ((load.weight + load.attached) / total)});
+}
+
+}  // namespace
+
+Ratio lighter_set_raise(const StageFacts& facts, Force total) {
+  const auto& load = std::get<loads::StageLoad>(facts.load);
+  const Chosen chosen = chosen_multiplier(facts);
+  if (!chosen.multiplier) return Ratio::from_value(1.0);
+  return std::max(Ratio::from_value(1.0), Ratio{raise_to(chosen.multiplier->value, load, total) /
+                                                raise_to(chosen.multiplier->value, load, heaviest_of(load))});
+}
+
+Outcome<Ratio> bending_raise(const StageFacts& facts, Trace& trace) {
+  const auto& load = std::get<loads::StageLoad>(facts.load);
+  const Chosen found = chosen_multiplier(facts);
+  const Sourced<Ratio>* const chosen = found.multiplier;
+  if (!found.any_for_stage) return Ratio::from_value(1.0);
+  if (!chosen)
+    return NotAssessed{fmt::format("the rule set has no bending multiplier for product '{}'", found.product),
+                       "[form] product: " + found.known};
+  const Force heaviest = heaviest_of(load);
   const Force weight = load.weight + load.attached;
-  const Ratio raise = std::max(Ratio::from_value(1.0), Ratio{chosen->value * (weight / heaviest)});
+  const Ratio raise = raise_to(chosen->value, load, heaviest);
   trace.add([&] {
     return Step{.words = "raise of the loads to the equivalent static load for bending",
                 .result = {"r_bend", raise.value(), "1"},

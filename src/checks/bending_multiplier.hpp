@@ -10,4 +10,8 @@ namespace firstpick::checks {
 // multiplier of the rule set: at least 1. Not assessed: a product that the rule set does not have.
 Outcome<Ratio> bending_raise(const StageFacts& facts, Trace& trace);
 
+// By how much more a lighter load set of the stage is to be raised, so that it too comes to the multiplier: at least 1. The
+// grip of the form is spread otherwise than the weight, so that the heaviest set does not stand for all.
+Ratio lighter_set_raise(const StageFacts& facts, Force total);
+
 }  // namespace firstpick::checks

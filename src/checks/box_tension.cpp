@@ -118,7 +118,7 @@ Outcome<BendingTension> box_tension(const StageFacts& facts) {
         return NotAssessed{"a part or the grip of the form lies to one side of the box", name_own_check};
       others += set.loads[i].force;
     }
-    const auto found = lines_of(facts, *shape, situation);
+    const auto found = lines_of(facts, *shape, std::get<BendingLoads>(loads).situation);
     if (const auto* missing = std::get_if<NotAssessed>(&found)) return *missing;
     const auto& lines = std::get<Lines>(found);
 

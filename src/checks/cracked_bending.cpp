@@ -131,8 +131,9 @@ struct BarSearch {
 
   std::optional<NotAssessed> look(const LineUnderLoad& line, const demands::BeamSection& section,
                                   const piece::Stretch& stretch) {
-    const Moment moment = raise * section.moment;
-    const Force axial = raise * section.axial;
+    const Ratio raised = raise * line.lighter_raise;
+    const Moment moment = raised * section.moment;
+    const Force axial = raised * section.axial;
     const bool pulls_below = section.bottom_stress >= section.top_stress;
     const UnitSystem units = facts.plan.piece.units;
     const auto place = [&](const char* face) {
@@ -164,7 +165,7 @@ struct BarSearch {
       aside += *layers[i].bar->area * off;
     }
     if (!on_pulled_side) {
-      const Stress tension = raise * std::max({section.top_stress, section.bottom_stress, Stress{}});
+      const Stress tension = raised * std::max({section.top_stress, section.bottom_stress, Stress{}});
       if (worst.bare.where.empty() || tension > worst.bare.tension) {
         const CrackedPlace at = place(pulled);
         worst.bare = {tension, at.where, at.situation, abs(moment), at.some_legs_only};

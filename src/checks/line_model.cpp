@@ -7,6 +7,8 @@
 
 #include <fmt/format.h>
 
+#include "checks/bending_multiplier.hpp"
+
 namespace firstpick::checks {
 
 namespace {
@@ -186,12 +188,12 @@ Outcome<LinesUnderLoad> lines_under_load(const StageFacts& facts, const ModelCho
     cut_at(line, places);
     LinesUnderLoad all{.lines = {}, .stretches = line.stretches};
     for (const Situation& situation : std::get<std::vector<Situation>>(facts.gear_situations)) {
-      const auto loads = bending_loads(facts, situation);
+      const auto loads = loads_as_they_are(facts, situation);
       if (const auto* missing = std::get_if<NotAssessed>(&loads)) return *missing;
       auto beam = loaded_line(facts, std::get<BendingLoads>(loads), line);
       if (const auto* missing = std::get_if<NotAssessed>(&beam)) return *missing;
       all.lines.push_back({std::get<demands::BeamLine>(std::move(beam)), std::get<BendingLoads>(loads).set.name,
-                           situation.name, situation.some_legs_only});
+                           situation.name, lighter_set_raise(facts, std::get<BendingLoads>(loads).set.total), situation.some_legs_only});
     }
     if (all.lines.empty()) return NotAssessed{"no situation loads the piece", {}};
     return all;

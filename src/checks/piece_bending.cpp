@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "checks/bending_multiplier.hpp"
 #include "resistances/cracking_stress.hpp"
 
 namespace firstpick::checks {
@@ -48,7 +49,7 @@ std::string_view cracking_clause(const StageFacts& facts) {
   return facts.rules.cracking.en ? "EN 1992-1-1 3.1.8" : "ACI 318-25 19.2.3.1";
 }
 
-Outcome<BendingLoads> bending_loads(const StageFacts& facts, const Situation& situation) {
+Outcome<BendingLoads> loads_as_they_are(const StageFacts& facts, const Situation& situation) {
   const auto& load = std::get<loads::StageLoad>(facts.load);
   const auto set = std::ranges::find_if(load.gear_loads, [&](const loads::LoadSet& each) {
     return situation.name == each.name || situation.name.starts_with(each.name + ",");
@@ -57,6 +58,21 @@ Outcome<BendingLoads> bending_loads(const StageFacts& facts, const Situation& si
   if (set == load.gear_loads.end() || set->loads.size() < 1 + attached)
     return NotAssessed{"the loads of a situation are not known", {}};
   return BendingLoads{*set, attached, situation};
+}
+
+Outcome<BendingLoads> bending_loads(const StageFacts& facts, const Situation& situation) {
+  auto found = loads_as_they_are(facts, situation);
+  if (!is_assessed(found) || !is_assessed(facts.up_before) || is_turned(facts)) return found;
+  auto& loads = std::get<BendingLoads>(found);
+  const Ratio raise = lighter_set_raise(facts, loads.set.total);
+  if (raise == Ratio::from_value(1.0)) return found;
+  loads.set.total *= raise;
+  for (loads::AppliedLoad& each : loads.set.loads) each.force *= raise;
+  for (demands::LegForce& leg : loads.situation.legs) {
+    leg.tension *= raise;
+    leg.on_insert = raise.value() * leg.on_insert;
+  }
+  return found;
 }
 
 }  // namespace firstpick::checks

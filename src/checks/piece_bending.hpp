@@ -30,9 +30,9 @@ struct BendingTension {
 
 // Loads of one situation: what pulls down besides the weight, and what the legs do.
 struct BendingLoads {
-  const loads::LoadSet& set;   // its first load is the weight, then the attached parts, then the grip of the form
+  loads::LoadSet set;          // its first load is the weight, then the attached parts, then the grip of the form
   std::size_t attached = 0;    // number of attached parts
-  const Situation& situation;
+  Situation situation;
 };
 
 // What stays the same while the picks of one piece move: kept by who judges many layouts of it. A panel is then estimated
@@ -47,6 +47,7 @@ struct BendingReuse {
 struct LineUnderLoad {
   demands::BeamLine beam;
   std::string set, situation;    // "hanging", "hanging, legs A1 and A3 only"
+  Ratio lighter_raise{};         // by lighter_set_raise, not in the loads of the beam
   bool some_legs_only = false;
 };
 struct LinesUnderLoad {
@@ -78,7 +79,9 @@ bool is_turned(const StageFacts& facts);
 Outcome<Resistance<Stress>> cracking_stress_of(const StageFacts& facts, Trace& trace);
 std::string_view cracking_clause(const StageFacts& facts);
 
-// Of a situation, by the name of its load set; the loads are those that legs carry.
+// Of a situation, by the name of its load set; the loads are those that legs carry. `bending_loads` raises those of a set
+// lighter than the heaviest by lighter_set_raise (bending_multiplier.hpp), but of a piece that is turned or was.
+Outcome<BendingLoads> loads_as_they_are(const StageFacts& facts, const Situation& situation);
 Outcome<BendingLoads> bending_loads(const StageFacts& facts, const Situation& situation);
 
 }  // namespace firstpick::checks

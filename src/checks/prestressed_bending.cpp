@@ -143,10 +143,11 @@ Outcome<PrestressedBending> prestressed_bending(const StageFacts& facts, const M
                                 .transfer_least = limits.transfer_least.value,
                                 .transfer_most = limits.transfer_most.value,
                                 .load_least = {},
-                                .load_most = raise};
+                                .load_most = {}};
   PrestressedBending worst;
   const UnitSystem units = facts.plan.piece.units;
   for (const LineUnderLoad& line : under.lines) {
+    range.load_most = raise * line.lighter_raise;
     range.load_least = line.set == "hanging" ? least_load_share(facts) : Ratio::from_value(1.0);
     const auto found = demands::prestressed_state(line.beam, rows, range);
     if (const auto* missing = std::get_if<NotAssessed>(&found)) return *missing;

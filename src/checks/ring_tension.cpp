@@ -79,7 +79,7 @@ Outcome<BendingTension> ring_tension(const StageFacts& facts) {
     const auto loads = bending_loads(facts, situation);
     if (const auto* missing = std::get_if<NotAssessed>(&loads)) return *missing;
     if (auto refused = uneven(std::get<BendingLoads>(loads), *shape)) return *std::move(refused);
-    const auto ring = loaded(facts, *shape, situation);
+    const auto ring = loaded(facts, *shape, std::get<BendingLoads>(loads).situation);
     if (const auto* missing = std::get_if<NotAssessed>(&ring)) return *missing;
     const auto state = demands::ring_state(std::get<demands::Ring>(ring));
     if (const auto* missing = std::get_if<NotAssessed>(&state)) return *missing;

@@ -17,6 +17,7 @@ namespace {
 using demands::TurnPose;
 
 constexpr Angle step = 3.0 * deg;          // between samples; the worst angles are searched between them
+constexpr Angle fine_step = 0.25 * deg;    // between angles at which the turn must be possible at all
 constexpr Angle same_angle = 1e-3 * deg;
 
 // With the hook off plumb by delta: the level part of its pull over what is left on the edge.
@@ -101,7 +102,15 @@ Outcome<TurnSweep> turn_sweep(const demands::TurnedPiece& piece, const TurnRange
                               const piece::Body& body, const tables::RuleSet& rules) {
   TurnSweep sweep{.piece = piece, .low = range.low, .high = range.high};
   const std::vector<Angle> samples = demands::angles_between(range.low, range.high, step);
-  for (const Angle& angle : samples)
+  std::vector<Angle> passed = samples;
+  for (const Angle& angle : demands::angles_between(range.low, range.high, fine_step)) passed.push_back(angle);
+  // A hook that stands inside the centre of gravity as the piece comes to its balance lifts it off the ground just before.
+  if (piece.method == plan::TurnMethod::edge) {
+    const Angle balance = demands::balance_angle(piece);
+    for (const double beside : {-1e-2, -1e-3, -1e-4, -1e-5, -1e-6, 1e-6, 1e-5, 1e-4, 1e-3, 1e-2})
+      if (const Angle angle = balance + beside * radian; angle > range.low && angle < range.high) passed.push_back(angle);
+  }
+  for (const Angle& angle : passed)
     if (const auto pose = pose_at(piece, angle); !is_assessed(pose)) return std::get<NotAssessed>(pose);
 
   const Angle off_plumb = rules.hook_off_plumb.value;

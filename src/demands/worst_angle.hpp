@@ -1,7 +1,8 @@
 // The angle at which something is largest: sampled, then the best sample's surroundings narrowed by the golden section.
 //
 // Finds the maximum of what rises and falls once between neighbouring samples; 3 degrees apart that is what statics of a
-// turn gives. What is not a number counts as larger than anything: the caller meets it.
+// turn gives. What is not a number, at a sample or in
+// the search between them, counts as larger than anything: the caller meets it.
 #pragma once
 
 #include <cmath>
@@ -39,6 +40,8 @@ Angle worst_angle(const std::vector<Angle>& samples, const Value& value_at) {
   Angle a = high - part * (high - low), b = low + part * (high - low);
   double at_a = value_at(a), at_b = value_at(b);
   while (high - low > 1e-7 * radian) {
+    if (std::isnan(at_a)) return a;
+    if (std::isnan(at_b)) return b;
     if (at_a > at_b) {
       high = b;
       b = a;
@@ -54,7 +57,8 @@ Angle worst_angle(const std::vector<Angle>& samples, const Value& value_at) {
     }
   }
   const Angle found = 0.5 * (low + high);
-  return value_at(found) > most ? found : samples[best];
+  const double at_found = value_at(found);
+  return std::isnan(at_found) || at_found > most ? found : samples[best];
 }
 
 }  // namespace firstpick::demands

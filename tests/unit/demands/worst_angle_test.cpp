@@ -35,4 +35,10 @@ TEST_CASE("what is not a number is met, not passed over") {
   const auto samples = angles_between(0.0 * deg, 90.0 * deg, 3.0 * deg);
   const auto found = worst_angle(samples, [](Angle a) { return in(deg, a) > 50.0 ? std::nan("") : 1.0; });
   CHECK(in(deg, found) > 50.0);
+  // Between two samples, beside the largest of them.
+  const auto narrow = worst_angle(samples, [](Angle a) {
+    const double at = in(deg, a);
+    return at > 87.6 && at < 88.9 ? std::nan("") : at < 87.6 ? 1.0 / (88.0 - at) : 0.0;
+  });
+  CHECK((in(deg, narrow) > 87.6 && in(deg, narrow) < 88.9));
 }
