@@ -38,6 +38,10 @@ Outcome<CrackedBending> bar_bending_of(const StageFacts& facts, const ModelChoic
                        std::string(own_bending_check)};
   if (is_turned(facts))
     return NotAssessed{"bars of a piece that is turned are not computed", std::string(own_bending_check)};
+  for (const plan::Bar& bar : facts.plan.piece.bars)
+    if (!is_in_box_around(facts.body, bar.line))
+      return NotAssessed{fmt::format("bars '{}' do not lie in the piece", bar.name),
+                         "[[piece.bar]] line: as the drawing has it"};
   if (const auto* gap = std::get_if<NotAssessed>(&facts.formula_strength)) return *gap;
   const auto raise = bending_raise(facts, trace);
   if (const auto* gap = std::get_if<NotAssessed>(&raise)) return *gap;

@@ -49,6 +49,14 @@ bool sits_in_panel(const piece::InsertSite& site, std::size_t top) {
 
 }  // namespace
 
+bool is_flush(const piece::Face& face, const piece::Body& body) {
+  constexpr Length flush_within = 1e-6 * m;
+  if (std::abs(face.normal.z) <= level_within) return true;  // a side of the panel, or of an opening right through
+  if (!face.planar || std::abs(face.normal.z) < 1.0 - level_within) return false;
+  const Length level = face.normal.z > 0.0 ? body.highest.z : body.lowest.z;
+  return abs(face.centroid.z - level) <= flush_within;
+}
+
 Area area_of(const piece::Outline& outline) {
   Area area = abs(ring_area(outline.outer));
   for (const auto& hole : outline.holes) area -= abs(ring_area(hole));
@@ -63,6 +71,8 @@ std::optional<PanelFace> panel_face(const plan::Plan& plan, const piece::Body& b
   // In a body made by hand the faces may be left out: the first insert tells.
   if (!top && body.sites.front().planar && body.sites.front().normal.z >= 1.0 - level_within) top = body.sites.front().face;
   if (!top || !std::ranges::all_of(body.sites, [&](const auto& site) { return sits_in_panel(site, *top); })) return {};
+  // However little a groove or a joint takes away, the panel is weak there: nothing may lie between its two faces.
+  if (!std::ranges::all_of(body.faces, [&](const piece::Face& face) { return is_flush(face, body); })) return {};
   PanelFace made = in_axes(plan, body, *top);
   made.thickness = body.highest.z - body.lowest.z;
   made.middle = 0.5 * (body.highest.z + body.lowest.z);

@@ -8,6 +8,9 @@
 
 namespace firstpick::checks {
 
+// Upright, or in one of the two faces of a panel.
+bool is_flush(const piece::Face& face, const piece::Body& body);
+
 struct PanelFace {
   Position origin;       // zero of the outline
   Direction u, v;        // its axes; u, v and up as cast right-handed

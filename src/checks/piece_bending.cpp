@@ -18,6 +18,17 @@ constexpr double upright_as_cast = 1.0 - 1e-9;  // of the cosine between up as c
 
 }  // namespace
 
+bool is_in_box_around(const piece::Body& body, const std::vector<Position>& line) {
+  constexpr Length on_its_face = 1e-6 * m;
+  const auto within = [&](Length at, Length low, Length high) {
+    return at >= low - on_its_face && at <= high + on_its_face;
+  };
+  return std::ranges::all_of(line, [&](const Position& p) {
+    return within(p.x, body.lowest.x, body.highest.x) && within(p.y, body.lowest.y, body.highest.y) &&
+           within(p.z, body.lowest.z, body.highest.z);
+  });
+}
+
 std::optional<NotAssessed> bending_gap(const StageFacts& facts) {
   if (const auto* gap = std::get_if<NotAssessed>(&facts.load)) return *gap;
   if (const auto* gap = std::get_if<NotAssessed>(&facts.gear_situations)) return *gap;

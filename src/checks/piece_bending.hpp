@@ -71,6 +71,9 @@ Outcome<BendingTension> ring_tension(const StageFacts& facts);
 Outcome<BendingTension> box_tension(const StageFacts& facts);
 Outcome<BendingTension> turned_panel_tension(const StageFacts& facts);  // while it is turned, and after
 
+// No place of a line of strands or bars is outside the box around the piece, or is no number.
+bool is_in_box_around(const piece::Body& body, const std::vector<Position>& line);
+
 // Why no bending is computed in this stage; whether the piece is turned in it, or was before.
 std::optional<NotAssessed> bending_gap(const StageFacts& facts);
 bool is_turned(const StageFacts& facts);

@@ -131,9 +131,10 @@ std::string with_upright_legs(const StageFacts& facts, const ModelChoice& model,
 
 }  // namespace
 
-std::vector<Finding> piece_cracking(const StageFacts& facts, Trace& trace) {
+namespace {
+
+std::vector<Finding> findings_by(const StageFacts& facts, const ModelChoice& model, Trace& trace) {
   const plan::Piece& piece = facts.plan.piece;
-  const ModelChoice model = piece_model(facts.plan, facts.body, facts.rules.cracking);
   if (piece.strands.empty() && facts.plan.concrete.release_strength) return {strands_not_told(piece)};
   if (piece.may_crack) return cracked_findings(facts, model, trace);
   if (!piece.strands.empty()) return prestressed_findings(facts, model, trace);
@@ -175,6 +176,29 @@ std::vector<Finding> piece_cracking(const StageFacts& facts, Trace& trace) {
     }
   }
   return {finding};
+}
+
+// What its shape makes of the piece, whatever the plan calls it: a word is no way round a failure.
+std::optional<std::vector<Finding>> failure_by_shape(const StageFacts& facts, const ModelChoice& stated) {
+  plan::Plan unnamed = facts.plan;
+  unnamed.piece.model.reset();
+  const ModelChoice derived = piece_model(unnamed, facts.body, facts.rules.cracking);
+  if (derived.model == stated.model) return {};
+  StageFacts again = facts;
+  again.bending = std::make_shared<BendingMemo>();
+  Trace silent;
+  auto found = findings_by(again, derived, silent);
+  if (std::ranges::any_of(found, [](const Finding& f) { return f.result == Result::fail; })) return found;
+  return {};
+}
+
+}  // namespace
+
+std::vector<Finding> piece_cracking(const StageFacts& facts, Trace& trace) {
+  const ModelChoice model = piece_model(facts.plan, facts.body, facts.rules.cracking);
+  if (model.stated && is_stated(facts.plan.piece.bending_check))
+    if (auto failed = failure_by_shape(facts, model)) return *std::move(failed);
+  return findings_by(facts, model, trace);
 }
 
 }  // namespace firstpick::checks

@@ -1,5 +1,6 @@
 #include "checks/round_and_box.hpp"
 
+#include <algorithm>
 #include <cmath>
 
 namespace firstpick::checks {
@@ -46,7 +47,16 @@ std::optional<BoxShape> along(const Solid& s, plan::Axis barrel, const Position&
 
 }  // namespace
 
+// A saw cut changes neither volume nor moments much, but the faces: two round and two level ones, or of a box six outside
+// (two with the hole of the barrel) and four of the barrel. A body made by hand has no faces to tell.
+static bool has_faces(const piece::Body& body, std::size_t planar, std::size_t round) {
+  if (body.faces.empty()) return true;
+  const auto flat = static_cast<std::size_t>(std::ranges::count_if(body.faces, &piece::Face::planar));
+  return flat == planar && body.faces.size() - flat == round;
+}
+
 std::optional<RingShape> ring_shape(const piece::Body& body) {
+  if (!has_faces(body, 2, 2)) return {};
   const Solid s = numbers(body);
   const Position middle = middle_of(body);
   const double H = s.high_z - s.low_z, round = s.V / (M_PI * H);
@@ -63,6 +73,7 @@ std::optional<RingShape> ring_shape(const piece::Body& body) {
 }
 
 std::optional<BoxShape> box_shape(const piece::Body& body) {
+  if (!has_faces(body, 10, 0)) return {};
   const Solid s = numbers(body);
   if (!(s.V > 0.0)) return {};
   const Position middle = middle_of(body);

@@ -9,6 +9,8 @@
 
 #include "resistances/clipped_area.hpp"
 
+#include <algorithm>
+#include <cmath>
 #include <cstddef>
 #include <utility>
 
@@ -93,6 +95,55 @@ Ring inside(const std::vector<plan::PlanarPoint>& outline, const Ring& convex) {
   return ring;
 }
 
+double hypot_m(const plan::PlanarPoint& a, const plan::PlanarPoint& b) {
+  return std::hypot(in(m, a.x) - in(m, b.x), in(m, a.y) - in(m, b.y));
+}
+
+bool has_inward_corner(const std::vector<plan::PlanarPoint>& outline) {
+  for (std::size_t i = 0; i < outline.size(); ++i) {
+    const auto &a = outline[i], &b = outline[(i + 1) % outline.size()], &c = outline[(i + 2) % outline.size()];
+    const auto turn = (b.x - a.x) * (c.y - b.y) - (b.y - a.y) * (c.x - b.x);
+    if (turn < -1e-9 * (hypot_m(b, a) * hypot_m(c, b)) * m2) return true;
+  }
+  return false;
+}
+
+// What of the convex ring lies behind the edge p q, seen from c in the concrete, which is to the left of the edge. From its
+// other side an edge hides nothing that another has not hidden before.
+Ring behind(const Ring& ring, const Point_m& c, const Point_m& p, const Point_m& q) {
+  if (!((p.x - c.x) * (q.y - c.y) - (p.y - c.y) * (q.x - c.x) > 0.0)) return {};
+  const auto ray = [&](const Point_m& to, double sign) {
+    const double a = sign * (to.y - c.y), b = -sign * (to.x - c.x);
+    return HalfPlane{a, b, a * c.x + b * c.y};
+  };
+  Ring left = clipped(ring, ray(p, 1.0));
+  if (left.size() > 2) left = clipped(left, ray(q, -1.0));
+  const double a = p.y - q.y, b = q.x - p.x;
+  if (left.size() > 2) left = clipped(left, {a, b, a * p.x + b * p.y});
+  return left;
+}
+
+// Area of concrete in the convex ring, and what of it a straight line from c does not reach for an opening or a notch. Where
+// two stand behind each other it is counted twice: never too little.
+double concrete_m2(const piece::Outline& outline, const Ring& ring) {
+  double area = signed_area_m2(inside(outline.outer, ring));
+  for (const auto& hole : outline.holes) area += signed_area_m2(inside(hole, ring));
+  return area;
+}
+double hidden_m2(const piece::Outline& outline, const Ring& part, const Point_m& c) {
+  double hidden = 0.0;
+  const auto add = [&](const std::vector<plan::PlanarPoint>& edges) {
+    for (std::size_t i = 0; i < edges.size(); ++i) {
+      const auto &p = edges[i], &q = edges[(i + 1) % edges.size()];
+      const Ring shade = behind(part, c, {in(m, p.x), in(m, p.y)}, {in(m, q.x), in(m, q.y)});
+      if (shade.size() > 2) hidden += std::max(0.0, concrete_m2(outline, shade));
+    }
+  };
+  if (has_inward_corner(outline.outer)) add(outline.outer);
+  for (const auto& hole : outline.holes) add(hole);
+  return hidden;
+}
+
 std::vector<plan::PlanarPoint> with_units(const Ring& ring) {
   std::vector<plan::PlanarPoint> points;
   for (const Point_m& p : ring) points.push_back({p.x * m, p.y * m});
@@ -101,8 +152,11 @@ std::vector<plan::PlanarPoint> with_units(const Ring& ring) {
 
 }  // namespace
 
-Area covered_area(const piece::Outline& outline, const std::vector<Square>& squares) {
-  double covered_m2 = 0.0;
+namespace {
+
+// Parts of the squares that do not overlap, with the number of their square.
+template <class Each>
+void for_each_part(const std::vector<Square>& squares, const Each& each) {
   for (std::size_t i = 0; i < squares.size(); ++i) {
     std::vector<Ring> parts{corners_of(squares[i])};
     for (std::size_t j = 0; j < i; ++j) {
@@ -110,12 +164,29 @@ Area covered_area(const piece::Outline& outline, const std::vector<Square>& squa
       for (Ring& part : parts) append_outside(left, std::move(part), sides_of(squares[j]));
       parts = std::move(left);
     }
-    for (const Ring& part : parts) {
-      covered_m2 += signed_area_m2(inside(outline.outer, part));
-      for (const auto& hole : outline.holes) covered_m2 += signed_area_m2(inside(hole, part));
-    }
+    for (const Ring& part : parts) each(squares[i], part);
   }
+}
+
+}  // namespace
+
+Area covered_area(const piece::Outline& outline, const std::vector<Square>& squares) {
+  double covered_m2 = 0.0;
+  for_each_part(squares, [&](const Square&, const Ring& part) {
+    covered_m2 += signed_area_m2(inside(outline.outer, part));
+    for (const auto& hole : outline.holes) covered_m2 += signed_area_m2(inside(hole, part));
+  });
   return covered_m2 * m2;
+}
+
+Area reached_area(const piece::Outline& outline, const std::vector<Square>& squares) {
+  double reached_m2 = 0.0;
+  for_each_part(squares, [&](const Square& square, const Ring& part) {
+    const Point_m centre{in(m, square.centre.x), in(m, square.centre.y)};
+    const double whole = concrete_m2(outline, part);
+    reached_m2 += std::max(0.0, whole - hidden_m2(outline, part, centre));
+  });
+  return reached_m2 * m2;
 }
 
 piece::Outline covered_part(const piece::Outline& outline, const Square& square) {

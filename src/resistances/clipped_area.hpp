@@ -18,6 +18,10 @@ struct Square {
 // Each part of the plane counts once, however many squares lie over it. Exact but for rounding, also where
 // sides of squares and edges of the outline lie on one line.
 Area covered_area(const piece::Outline& outline, const std::vector<Square>& squares);
+// The same without what lies behind an opening or a notch: of each square only the concrete that a straight line from its
+// centre reaches. A breakout body does not pass through a slot. Where two openings stand behind each other what both hide is
+// taken off twice.
+Area reached_area(const piece::Outline& outline, const std::vector<Square>& squares);
 
 // What of the outline one square covers, for drawings; a part of it in two pieces hangs together along the square's sides.
 piece::Outline covered_part(const piece::Outline& outline, const Square& square);

@@ -26,7 +26,7 @@ Outcome<Area> projected_area(Group group, Length half_side) {
                        .u_y = dot(face.v, insert->site->u),
                        .half_side = half_side});
   }
-  const Area area = covered_area(face.outline, squares);
+  const Area area = reached_area(face.outline, squares);
   const Area of_squares = static_cast<double>(group.size()) * 4.0 * half_side * half_side;
   constexpr double rounding = 1e-9;
   if (!(area > Area{}) || !(area <= (1.0 + rounding) * of_squares))

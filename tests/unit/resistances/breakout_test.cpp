@@ -95,11 +95,12 @@ TEST_CASE("the depth to calculate with is never more than the real one") {
   CHECK(lb(face) == Approx(2.0 * each / 324.0 * (0.7 + 0.3 * 4.0 / 9.0) * N_b_lb(6.0)));
 }
 
-TEST_CASE("an opening and a cut corner take their area away") {
+TEST_CASE("an opening and a cut corner take their area away, and an opening what lies behind it") {
   HeadedFace window(rectangle(-500.0 * inch, -500.0 * inch, 1000.0 * inch, 1000.0 * inch), 1e3 * inch,
                     {opening(5.0 * inch, -3.0 * inch, 20.0 * inch, 6.0 * inch)});
   window.add("A", 0.0 * inch, 0.0 * inch);
-  CHECK(lb(window) == Approx((324.0 - 4.0 * 6.0) / 324.0 * (0.7 + 0.3 * 5.0 / 9.0) * N_b_lb(6.0)));
+  // And what lies behind it: 6 in wide at 5 in, seen from A 10.8 in at the end of the square.
+  CHECK(lb(window) == Approx((324.0 - 4.0 * (6.0 + 10.8) / 2.0) / 324.0 * (0.7 + 0.3 * 5.0 / 9.0) * N_b_lb(6.0)));
 
   HeadedFace cut({{-500.0 * inch, -500.0 * inch},
                   {500.0 * inch, -500.0 * inch},

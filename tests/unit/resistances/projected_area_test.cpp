@@ -19,8 +19,10 @@ TEST_CASE("the projected area of a group is clipped by the face and counted once
   const Length reach = 9.0 * inch;
   CHECK(in(in2, assessed(areas.area(Group(all).first(1), reach))) == Approx(14.0 * 18.0));
   CHECK(in(in2, assessed(areas.area(Group(all).first(2), reach))) == Approx(24.0 * 18.0));
-  CHECK(in(in2, assessed(areas.area(Group(all).last(1), reach))) == Approx(18.0 * 18.0 - 3.0 * 10.0));
-  CHECK(in(in2, assessed(areas.area(all, reach))) == Approx(24.0 * 18.0 + 18.0 * 18.0 - 3.0 * 10.0));
+  // Beside the 3 in of the opening what lies behind it: seen from C, 6 in away, its 10 in are 15 in at the end of the square.
+  const double behind = 3.0 * (10.0 + 15.0) / 2.0 - 3.0 * 10.0;
+  CHECK(in(in2, assessed(areas.area(Group(all).last(1), reach))) == Approx(18.0 * 18.0 - 3.0 * 10.0 - behind));
+  CHECK(in(in2, assessed(areas.area(all, reach))) == Approx(24.0 * 18.0 + 18.0 * 18.0 - 3.0 * 10.0 - behind));
 }
 
 TEST_CASE("an area asked for twice is the same area, and each depth has its own") {
@@ -59,4 +61,17 @@ TEST_CASE("a size that is no number above zero, no insert, or two faces have no 
   face.sites[1].face = 7;
   ProjectedAreas fresh;
   CHECK(why_not(fresh.area(group, 9.0 * inch)) == "inserts A and B are not in one face");
+}
+
+TEST_CASE("a slot cuts the breakout area off like a free edge, what lies beyond it does not count") {
+  HeadedFace slotted(rectangle(0.0 * inch, 0.0 * inch, 60.0 * inch, 30.0 * inch), 10.0 * inch,
+                     {opening(34.0 * inch, 0.5 * inch, 1.0 * inch, 29.0 * inch)});
+  HeadedFace ends_there(rectangle(0.0 * inch, 0.0 * inch, 34.0 * inch, 30.0 * inch), 10.0 * inch);
+  slotted.add("A", 30.0 * inch, 15.0 * inch);
+  ends_there.add("A", 30.0 * inch, 15.0 * inch);
+  const auto one = slotted.group(), other = ends_there.group();
+  ProjectedAreas areas, areas_at_edge;
+  const double cut = in(in2, assessed(areas.area(one, 9.0 * inch)));
+  CHECK(cut == Approx(13.0 * 18.0));
+  CHECK(cut == Approx(in(in2, assessed(areas_at_edge.area(other, 9.0 * inch)))));
 }
