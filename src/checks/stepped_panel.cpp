@@ -46,6 +46,39 @@ Length length_around(const std::vector<plan::PlanarPoint>& ring) {
   return sum;
 }
 
+struct ZoneSide {
+  double x, y, to_x, to_y;  // metres
+};
+
+double apart_m(const ZoneSide& s, double x, double y) {  // of a point from a side
+  const double dx = s.to_x - s.x, dy = s.to_y - s.y, square = dx * dx + dy * dy;
+  const double t = square > 0.0 ? std::clamp(((x - s.x) * dx + (y - s.y) * dy) / square, 0.0, 1.0) : 0.0;
+  return std::hypot(x - s.x - t * dx, y - s.y - t * dy);
+}
+
+// The least width between two sides of a zone that run against each other: a mean says nothing of a narrow neck.
+Length narrowest(const demands::PanelZone& zone) {
+  std::vector<ZoneSide> sides;
+  const auto add = [&](const std::vector<plan::PlanarPoint>& ring) {
+    for (std::size_t i = 0; i < ring.size(); ++i) {
+      const plan::PlanarPoint &a = ring[i], &b = ring[(i + 1) % ring.size()];
+      sides.push_back({in(m, a.x), in(m, a.y), in(m, b.x), in(m, b.y)});
+    }
+  };
+  add(zone.outer);
+  for (const auto& hole : zone.holes) add(hole);
+  double least = INFINITY;
+  for (std::size_t i = 0; i < sides.size(); ++i)
+    for (std::size_t j = 0; j < i; ++j) {
+      const ZoneSide &a = sides[i], &b = sides[j];
+      const double ax = a.to_x - a.x, ay = a.to_y - a.y, bx = b.to_x - b.x, by = b.to_y - b.y;
+      if (!(ax * bx + ay * by < -0.5 * std::hypot(ax, ay) * std::hypot(bx, by))) continue;
+      least = std::min({least, apart_m(a, b.x, b.y), apart_m(a, b.to_x, b.to_y), apart_m(b, a.x, a.y),
+                        apart_m(b, a.to_x, a.to_y)});
+    }
+  return least * m;
+}
+
 std::vector<plan::PlanarPoint> seen_in(const PanelFace& axes, const std::vector<Position>& ring) {
   std::vector<plan::PlanarPoint> points;
   for (const Position& p : ring) points.push_back(axes.at(p));
@@ -88,7 +121,9 @@ std::optional<SteppedFace> with_flush_face(const piece::Body& body, double up) {
       around += length_around(zone.holes.back());
     }
     const Length thickness = zone.top - zone.bottom;
-    if (!(thickness > Length{}) || !(2.0 * area >= around * thickness)) return {};
+    if (!(thickness > Length{}) || !(2.0 * area >= around * thickness) ||
+        !(narrowest(zone) >= thickness))
+      return {};
     made.thinnest = made.zones.empty() ? thickness : std::min(made.thinnest, thickness);
     made.thickest = std::max(made.thickest, thickness);
     made.covered += area;

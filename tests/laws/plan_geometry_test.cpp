@@ -45,6 +45,8 @@ SlabText quarter_turn(const SlabText& slab) {
                });
 }
 
+// No law for bending: thrust of flat legs above the middle of a slab may relieve it.
+bool is_bending(const std::string& name) { return name.find(" piece-cracking") != std::string::npos; }
 bool is_of_inserts(const std::string& name) { return name.find(" insert-") != std::string::npos; }
 
 }  // namespace
@@ -62,6 +64,7 @@ TEST_CASE("flatter legs of a level piece never improve a verdict and never lower
     worse += after.verdict > before.verdict ? 1U : 0U;
     const Numbers use_before = utilizations(before);
     for (const auto& [name, use] : utilizations(after)) {
+      if (is_bending(name)) continue;
       CAPTURE(name, use, use_before.at(name));
       CHECK(use >= use_before.at(name) * (1.0 - 1e-4));  // legs stretch by about 1e-5 of their length, which tilts the piece
     }
