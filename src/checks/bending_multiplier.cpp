@@ -1,4 +1,4 @@
-//   r_bend = max(1, m (W + W_att) / F)        F: the heaviest load set of the stage, with dynamic factor and grip
+//   r_bend = max(1, m W_b / F), W_b = W + W_att        F: the heaviest load set of the stage, with dynamic factor and grip
 //
 // A lighter set of the stage counts with its own F: its loads are raised by what is left before they bend the piece.
 //
@@ -72,8 +72,8 @@ Outcome<Ratio> bending_raise(const StageFacts& facts, Trace& trace) {
   trace.add([&] {
     return Step{.words = "raise of the loads to the equivalent static load for bending",
                 .result = {"r_bend", raise.value(), "1"},
-                .formula = "max(1, m * W / F)",
-                .given = {{"m", chosen->value.value(), "1"}, {"W", in(kN, weight), "kN"}, {"F", in(kN, heaviest), "kN"}},
+                .formula = "max(1, m * W_b / F)",
+                .given = {{"m", chosen->value.value(), "1"}, {"W_b", in(kN, weight), "kN"}, {"F", in(kN, heaviest), "kN"}},
                 .sources = {chosen->source}};
   });
   return raise;
