@@ -92,11 +92,6 @@ struct BarsAlong {  // one layer along the line
 Outcome<std::vector<BarsAlong>> bar_layers_of(const plan::Plan& plan, plan::Axis axis) {
   std::vector<BarsAlong> layers;
   for (const plan::Bar& bar : plan.piece.bars) {
-    if (!bar.area) return bar_gap(bar, "their area is not stated", "area: of all bars of the layer");
-    if (!bar.yield_strength)
-      return bar_gap(bar, "their yield strength is not stated", "yield_strength: as specified");
-    if (bar.line.size() < 2) return bar_gap(bar, "where they run is not stated", "line: from place to place");
-    if (!bar.spacing) return bar_gap(bar, "their spacing is not stated", "spacing: from bar to bar");
     BarsAlong layer{.bar = &bar, .line = bar.line, .axis = axis};
     if (layer.at(layer.line.front()) > layer.at(layer.line.back())) std::ranges::reverse(layer.line);
     for (std::size_t i = 1; i < layer.line.size(); ++i)
@@ -275,8 +270,25 @@ void tell_bar_steps(const CrackedBending& bent, Ratio n, const StageFacts& facts
 
 }  // namespace
 
+std::optional<NotAssessed> unusable_bars(const StageFacts& facts) {
+  const Vector<Length> extent = facts.body.highest - facts.body.lowest;
+  const Area section = facts.body.volume / std::max(extent.x, extent.y);  // the mean one
+  for (const plan::Bar& bar : facts.plan.piece.bars) {
+    if (!bar.area) return bar_gap(bar, "their area is not stated", "area: of all bars of the layer");
+    if (!bar.yield_strength)
+      return bar_gap(bar, "their yield strength is not stated", "yield_strength: as specified");
+    if (bar.line.size() < 2) return bar_gap(bar, "where they run is not stated", "line: from place to place");
+    if (!bar.spacing) return bar_gap(bar, "their spacing is not stated", "spacing: from bar to bar");
+    if (!(*bar.area < section)) return bar_gap(bar, "they are larger than the piece's section", "area: of all bars of the layer");
+    if (!is_in_box_around(facts.body, bar.line))
+      return bar_gap(bar, "they do not lie in the piece", "line: as the drawing has it");
+  }
+  return {};
+}
+
 Outcome<CrackedBending> cracked_bending(const StageFacts& facts, const ModelChoice& model, Ratio raise,
                                         Stress strength, Trace& trace) {
+  if (auto gap = unusable_bars(facts)) return *std::move(gap);
   const auto made = bar_layers_of(facts.plan, model.axis);
   if (const auto* missing = std::get_if<NotAssessed>(&made)) return *missing;
   const auto& layers = std::get<std::vector<BarsAlong>>(made);

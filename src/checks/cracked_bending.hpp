@@ -32,12 +32,14 @@ struct CrackedBending {
   std::size_t in_layer = 0;
 };
 
+// What the plan leaves out of its bars, or gets wrong: outside the piece.
+std::optional<NotAssessed> unusable_bars(const StageFacts& facts);
+
 // `strength`: of the concrete at the lift. Not assessed: a bar without area, yield strength, line or spacing;
 // bars to one side; a section that is no level rectangle where bars are needed; lightweight concrete; what
 // line_model does not assess.
 Outcome<CrackedBending> cracked_bending(const StageFacts& facts, const ModelChoice& model, Ratio raise,
                                         Stress strength, Trace& trace);
-
 
 // What piece-cracking has to say of a piece that may crack: its bars, its concrete, the places without bars,
 // its cracks.

@@ -41,17 +41,10 @@ NotAssessed strand_gap(const plan::Strand& strand, const std::string& what, cons
   return {fmt::format("strands '{}': {}", strand.name, what), fmt::format("[[piece.strand]] {}", key)};
 }
 
-Outcome<std::vector<demands::StrandRow>> strand_rows_of(const plan::Plan& plan, plan::Axis axis) {
+// Of strands whose numbers are all there.
+std::vector<demands::StrandRow> strand_rows_of(const plan::Plan& plan, plan::Axis axis) {
   std::vector<demands::StrandRow> rows;
   for (const plan::Strand& strand : plan.piece.strands) {
-    if (!strand.force)
-      return strand_gap(strand, "the force that they hold at this lift is not stated",
-                        "force: as the engineer states it");
-    if (strand.line.size() < 2)
-      return strand_gap(strand, "where they run is not stated", "line: from place to place");
-    if (!strand.transfer_length)
-      return strand_gap(strand, "the length over which their force comes into the concrete is not stated",
-                        "transfer_length: as the engineer states it");
     demands::StrandRow row{.force = *strand.force, .points = {}, .transfer = *strand.transfer_length};
     for (const Position& place : strand.line) row.points.push_back({along_line(axis, place), place.z});
     if (row.points.front().at > row.points.back().at) std::ranges::reverse(row.points);
@@ -123,14 +116,32 @@ std::string fibre_place(const demands::FibreStress& stress, plan::Axis axis, Uni
 
 }  // namespace
 
+std::optional<NotAssessed> unusable_strands(const StageFacts& facts) {
+  for (const plan::Strand& strand : facts.plan.piece.strands) {
+    if (!strand.force)
+      return strand_gap(strand, "the force that they hold at this lift is not stated",
+                        "force: as the engineer states it");
+    if (strand.line.size() < 2)
+      return strand_gap(strand, "where they run is not stated", "line: from place to place");
+    if (!strand.transfer_length)
+      return strand_gap(strand, "the length over which their force comes into the concrete is not stated",
+                        "transfer_length: as the engineer states it");
+    if (!is_in_box_around(facts.body, strand.line))
+      return strand_gap(strand, "they do not lie in the piece", "line: as the drawing has it");
+    if (!(norm(strand.line.back() - strand.line.front()) >= 2.0 * *strand.transfer_length))
+      return strand_gap(strand, "they are bonded over less than the two lengths over which their force comes in",
+                        "line and transfer_length: as the drawing has them");
+  }
+  return {};
+}
+
 Outcome<PrestressedBending> prestressed_bending(const StageFacts& facts, const ModelChoice& model,
                                                 Ratio raise) {
   if (!facts.plan.concrete.release_strength)
     return NotAssessed{"the strength that the strands ask for before they are released is not in the plan",
                        "[concrete] release_strength: as the drawing has it"};
-  const auto made = strand_rows_of(facts.plan, model.axis);
-  if (const auto* missing = std::get_if<NotAssessed>(&made)) return *missing;
-  const auto& rows = std::get<std::vector<demands::StrandRow>>(made);
+  if (auto gap = unusable_strands(facts)) return *std::move(gap);
+  const std::vector<demands::StrandRow> rows = strand_rows_of(facts.plan, model.axis);
   const auto loaded = lines_under_load(facts, model, {});
   if (const auto* missing = std::get_if<NotAssessed>(&loaded)) return *missing;
   const auto& under = std::get<LinesUnderLoad>(loaded);

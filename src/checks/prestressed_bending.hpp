@@ -19,12 +19,14 @@ struct PrestressedBending {
   bool some_legs_only = false;  // of the tension
 };
 
+// What the plan leaves out of its strands, or gets wrong: outside the piece, too short for their transfer.
+std::optional<NotAssessed> unusable_strands(const StageFacts& facts);
+
 // Not assessed: a strand without force, line or transfer length; no release strength; strands that lie to one
 // side of the piece; a section that changes gradually; what line_model and prestressed_state do not assess.
 Outcome<PrestressedBending> prestressed_bending(const StageFacts& facts, const ModelChoice& model,
                                                 Ratio raise);
 void tell_steps(const PrestressedBending& bent, const StageFacts& facts, Trace& trace);
-
 
 // What piece-cracking has to say of a piece with strands: its tension, and its compression.
 std::vector<Finding> prestressed_findings(const StageFacts& facts, const ModelChoice& model, Trace& trace);

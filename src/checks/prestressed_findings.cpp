@@ -31,17 +31,6 @@ Outcome<PrestressedBending> strand_bending_of(const StageFacts& facts, const Mod
   if (is_turned(facts))
     return NotAssessed{"bending of a piece with strands that is turned is not computed",
                        std::string(own_bending_check)};
-  for (const plan::Strand& strand : facts.plan.piece.strands)
-    if (!is_in_box_around(facts.body, strand.line))
-      return NotAssessed{fmt::format("strands '{}' do not lie in the piece", strand.name),
-                         "[[piece.strand]] line: as the drawing has it"};
-  for (const plan::Strand& strand : facts.plan.piece.strands)
-    if (strand.transfer_length && strand.line.size() > 1 &&
-        !(norm(strand.line.back() - strand.line.front()) >= 2.0 * *strand.transfer_length))
-      return NotAssessed{fmt::format("strands '{}' are bonded over less than the two lengths over which their force "
-                                     "comes in",
-                                     strand.name),
-                         "[[piece.strand]] line and transfer_length: as the drawing has them"};
   const auto raise = bending_raise(facts, trace);
   if (const auto* gap = std::get_if<NotAssessed>(&raise)) return *gap;
   return prestressed_bending(facts, model, std::get<Ratio>(raise));
@@ -114,6 +103,8 @@ std::vector<Finding> prestressed_findings(const StageFacts& facts, const ModelCh
     return {missing(strand_cracking_rule, piece.mark,
                     "the strength that the strands ask for before they are released is not in the plan",
                     "[concrete] release_strength: as the drawing has it")};
+  // A check that is named stands in for what the model does not cover, not for what the plan leaves out or gets wrong.
+  if (auto gap = unusable_strands(facts)) return {missing(strand_cracking_rule, piece.mark, gap->why, gap->remedy)};
   const auto found = strand_bending_of(facts, model, trace);
   if (std::holds_alternative<NotAssessed>(found) && !bending_gap(facts) && is_stated(piece.bending_check))
     return {
