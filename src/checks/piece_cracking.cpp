@@ -89,7 +89,7 @@ Finding checked_by_engineer(const plan::Piece& piece) {
 Finding strands_not_told(const plan::Piece& piece) {
   if (is_stated(piece.bending_check)) return checked_by_engineer(piece);
   return missing(cracking_rule, piece.mark, "the plan gives a release strength, but no strand that is released",
-                 "[[piece.strand]] with force, line and transfer_length, or leave out [concrete] release_strength");
+                 "[[piece.strand]] with force, line and transfer_length; where the piece has no strands it has no release_strength");
 }
 
 // `why`: what stands against the model that its shape would have.

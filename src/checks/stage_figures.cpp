@@ -146,6 +146,8 @@ std::optional<TensionMap> map_picture(const StageFacts& facts, const Situation& 
 }
 
 std::optional<TensionPicture> tension_picture(const StageFacts& facts, const StageReport& stage) {
+  // The stress that would be drawn is that of the loads: not of strands, nor of concrete that has cracked.
+  if (!facts.plan.piece.strands.empty() || facts.plan.piece.may_crack) return {};
   const auto cracking = std::ranges::find(stage.findings, std::string_view("piece-cracking"), &Finding::rule);
   if (cracking == stage.findings.end() || cracking->situation.empty() || facts.stage.kind == plan::StageKind::turn)
     return {};

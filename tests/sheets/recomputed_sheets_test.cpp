@@ -405,6 +405,16 @@ TEST_CASE("the stress along a piece taken as a line is drawn to the stress that 
         std::string::npos);
 }
 
+TEST_CASE("of a piece with strands, or that may crack, no stress of the loads alone is drawn") {
+  for (const char* file : {"tests/plans/nogo/beam-bent-up-by-its-strands.toml", "tests/plans/ok/plank-that-may-crack.toml"}) {
+    CAPTURE(file);
+    const CheckedPlan checked = checked_plan(file);
+    const auto drawn = checks::stage_figures(checked.plan, checked.body, checked.report, real_tables().rule_sets.at("us"),
+                                             real_tables());
+    CHECK(std::ranges::none_of(drawn, [](const auto& figures) { return figures.tension.has_value(); }));
+  }
+}
+
 TEST_CASE("the sweep of a turn is drawn from its first angle to its last, to the largest pull") {
   for (const char* file : {"docs/demo/panel-turned.toml", "tests/plans/ok/panel-turned-between-two-hooks.toml"}) {
     CAPTURE(file);
