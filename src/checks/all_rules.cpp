@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <array>
+#include <unordered_map>
 
 #include "checks/rule.hpp"
 
@@ -130,8 +131,13 @@ const std::array rules{
 std::span<const Rule> all_rules() { return rules; }
 
 const Rule* rule_named(std::string_view id) {
-  const auto found = std::ranges::find(rules, id, &Rule::id);
-  return found == rules.end() ? nullptr : &*found;
+  static const auto by_id = [] {
+    std::unordered_map<std::string_view, const Rule*> made;
+    for (const Rule& rule : rules) made.emplace(rule.id, &rule);
+    return made;
+  }();
+  const auto found = by_id.find(id);
+  return found == by_id.end() ? nullptr : found->second;
 }
 
 }  // namespace firstpick::checks

@@ -1,6 +1,8 @@
 #include "checks/verdict.hpp"
 
 #include <algorithm>
+#include <map>
+#include <unordered_map>
 
 #include <fmt/format.h>
 
@@ -102,17 +104,32 @@ bool applies(const tables::Mandatory& mandatory, const StageFacts& facts) {
 }
 
 // The findings of each rule, which stand together in the order of the rule list.
-std::vector<std::span<const Finding>> by_rule(std::span<const Finding> findings) {
-  std::vector<std::span<const Finding>> found;
-  found.reserve(all_rules().size());
+using ByRule = std::unordered_map<std::string_view, std::span<const Finding>>;
+ByRule by_rule(std::span<const Finding> findings) {
+  ByRule found(2 * all_rules().size());
   for (std::size_t first = 0; first < findings.size();) {
     std::size_t last = first + 1;
     while (last < findings.size() && findings[last].rule == findings[first].rule) ++last;
-    found.push_back(findings.subspan(first, last - first));
+    found.try_emplace(findings[first].rule, findings.subspan(first, last - first));
     first = last;
   }
   return found;
 }
+
+// The subjects of each scope, found once.
+class Subjects {
+ public:
+  explicit Subjects(const StageFacts& facts) : facts_(facts) {}
+  const std::vector<std::string>& of(Scope scope) {
+    const auto [place, is_new] = known_.try_emplace(scope);
+    if (is_new) place->second = subjects_of(scope, facts_);
+    return place->second;
+  }
+
+ private:
+  const StageFacts& facts_;
+  std::map<Scope, std::vector<std::string>> known_;
+};
 
 }  // namespace
 
@@ -124,7 +141,8 @@ bool is_mandatory(std::string_view rule, const StageFacts& facts) {
 std::vector<Finding> coverage_gaps(const StageFacts& facts, std::span<const Finding> findings) {
   constexpr std::string_view id = "rule-coverage";
   std::vector<Finding> gaps;
-  const std::vector<std::span<const Finding>> of_rules = by_rule(findings);
+  const ByRule of_rules = by_rule(findings);
+  Subjects subjects(facts);
   const std::string& mark = facts.plan.piece.mark;
   bool anything = false;
   for (const tables::Mandatory& mandatory : facts.rules.mandatory) {
@@ -138,10 +156,10 @@ std::vector<Finding> coverage_gaps(const StageFacts& facts, std::span<const Find
                              "correct the rule set, or use a version that has the rule"));
       continue;
     }
-    const auto is_of_rule = [&](const auto& some) { return some.front().rule == rule->id; };
-    const auto given = std::ranges::find_if(of_rules, is_of_rule);
-    for (const std::string& subject : subjects_of(rule->scope, facts)) {
-      if (given == of_rules.end() || std::ranges::find(*given, subject, &Finding::subject) == given->end())
+    const auto given = of_rules.find(rule->id);
+    for (const std::string& subject : subjects.of(rule->scope)) {
+      if (given == of_rules.end() ||
+          std::ranges::find(given->second, subject, &Finding::subject) == given->second.end())
         gaps.push_back(missing(id, subject, fmt::format("rule '{}' gave no finding for {}", rule->id, subject),
                                "this is a fault of the program: report it, and do not lift on this verdict"));
     }

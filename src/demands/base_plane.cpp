@@ -18,8 +18,12 @@ std::vector<Position> box_corners(const piece::Body& body) {
   return corners;
 }
 
-std::vector<Position> face_corners(const piece::Body& body) {
+std::vector<Position> face_corners(const piece::Body& body, std::size_t room_for = 0) {
+  std::size_t count = room_for;
+  for (const piece::Face& face : body.faces)
+    for (const auto& ring : face.rings) count += ring.size();
   std::vector<Position> corners;
+  corners.reserve(count);
   for (const piece::Face& face : body.faces)
     for (const auto& ring : face.rings) corners.insert(corners.end(), ring.begin(), ring.end());
   return corners;
@@ -40,7 +44,8 @@ Length lowest(const std::vector<Position>& points, const Direction& up) {
 plan::PlanarPoint BasePlane::foot(const Position& p) const { return {dot(u, p), dot(v, p)}; }
 
 std::vector<Position> corners_of(const piece::Body& body) {
-  std::vector<Position> corners = face_corners(body);
+  constexpr std::size_t of_box = 8;
+  std::vector<Position> corners = face_corners(body, of_box);
   if (!has_curved_faces(body)) return corners;
   const std::vector<Position> box = box_corners(body);
   corners.insert(corners.end(), box.begin(), box.end());

@@ -9,6 +9,7 @@
 #include <optional>
 
 #include "demands/panel_flat.hpp"
+#include "demands/panel_readings.hpp"
 #include "demands/panel_supports.hpp"
 #include "demands/plate_membrane.hpp"
 #include "demands/plate_solve.hpp"
@@ -19,8 +20,7 @@ namespace {
 
 constexpr double loads_within = 1e-4, turning_within = 2e-3;  // of the load, of load x size
 constexpr int first_divisions = 14, most_refinements = 5;
-constexpr double finer = 0.7;             // each mesh from the one before
-
+constexpr double finer = 0.7;  // each mesh from the one before
 
 FlatPanel flat_of(const Panel& panel) {
   std::vector<plan::PlanarPoint> places;
@@ -51,85 +51,17 @@ std::vector<PlateNodeLoad> node_loads(const PanelLoad& load, const FlatPanel& fl
   return made;
 }
 
-std::vector<MembraneNodeForce> membrane_forces(const PanelLoad& load, const FlatPanel& flat, const PlateMesh& mesh,
-                                               const std::vector<EdgeShare>& shares) {
+std::vector<MembraneNodeForce> membrane_forces(const PanelLoad& load, const FlatPanel& flat,
+                                               const PlateMesh& mesh, const std::vector<EdgeShare>& shares) {
   std::vector<MembraneNodeForce> made;
   const auto add = [&](int node, double share, const PanelForce& force) {
     made.push_back({node, share * in(newton, force.along_x), share * in(newton, force.along_y)});
   };
-  for (const PanelForce& force : load.forces) add(mesh.focus_nodes[flat.focus_of(plate_point(force.at))], 1.0, force);
+  for (const PanelForce& force : load.forces)
+    add(mesh.focus_nodes[flat.focus_of(plate_point(force.at))], 1.0, force);
   if (load.edge)
     for (const EdgeShare& each : shares) add(each.node, each.share, *load.edge);
   return made;
-}
-
-struct Most {
-  double value = 0.0;  // N m per m
-  PlatePoint at;
-  void look(double moment, const PlatePoint& p) {
-    if (moment > value || std::isnan(moment)) value = moment, at = p;
-  }
-};
-
-struct Found {
-  Most bottom, top;
-};
-
-// Largest principal moments of both signs.
-void look(Found& found, const PlateMoments& moments, const PlatePoint& p, bool top_counts) {
-  const double middle = 0.5 * (moments[0] + moments[1]);
-  const double reach = std::hypot(0.5 * (moments[0] - moments[1]), moments[2]);
-  found.bottom.look(middle + reach, p);
-  if (top_counts) found.top.look(reach - middle, p);
-}
-
-// Largest principal force along the panel, never negative, N per m.
-Most read_membrane(const Panel& panel, const PanelLoad& load, const FlatPanel& flat, const MembraneSolution& solution) {
-  const double radius_m = 0.5 * in(m, panel.patch);
-  Most most;
-  for (const PlatePoint& p : flat.reading) {
-    const bool at_pick = std::ranges::any_of(load.forces, [&](const PanelForce& force) {
-      return force.is_pick && distance_m(plate_point(force.at), p) < 2.0 * radius_m;
-    });
-    if (at_pick) continue;
-    if (const auto n = solution.patch_forces(p, radius_m))
-      most.look(0.5 * ((*n)[0] + (*n)[1]) + std::hypot(0.5 * ((*n)[0] - (*n)[1]), (*n)[2]), p);
-  }
-  return most;
-}
-
-Found read_moments(const Panel& panel, const PanelLoad& load, const FlatPanel& flat, const PlateSolution& solution) {
-  const double radius_m = 0.5 * in(m, panel.patch);
-  const double across_x_m = std::min(in(m, panel.strip), 0.5 * (flat.high_x_m - flat.low_x_m));
-  const double across_y_m = std::min(in(m, panel.strip), 0.5 * (flat.high_y_m - flat.low_y_m));
-  Found found;
-  std::vector<PlatePoint> picks;
-  for (const PanelForce& force : load.forces)
-    if (force.is_pick) picks.push_back(plate_point(force.at));
-  for (const PlatePoint& node : flat.reading) {
-    const bool near_pick = std::ranges::any_of(picks, [&](const PlatePoint& pick) {
-      return std::abs(node.x_m - pick.x_m) <= 0.5 * across_x_m && std::abs(node.y_m - pick.y_m) <= 0.5 * across_y_m;
-    });
-    const bool at_pick = std::ranges::any_of(
-        picks, [&](const PlatePoint& pick) { return distance_m(pick, node) < 2.0 * radius_m; });
-    if (at_pick) continue;
-    if (const auto moments = solution.patch_moments(node, radius_m)) look(found, *moments, node, !near_pick);
-  }
-  for (const PlatePoint& pick : picks) {
-    // On both sides of the pick: the moment of the thrust jumps at it.
-    for (const double beside : {-1.0, -0.25, 0.25, 1.0}) {
-      const double off = beside * radius_m;
-      if (const auto x = solution.strip_moments({pick.x_m + off, pick.y_m}, false, across_y_m)) {
-        found.top.look(-(*x)[0], pick);
-        found.bottom.look((*x)[0], pick);
-      }
-      if (const auto y = solution.strip_moments({pick.x_m, pick.y_m + off}, true, across_x_m)) {
-        found.top.look(-(*y)[1], pick);
-        found.bottom.look((*y)[1], pick);
-      }
-    }
-  }
-  return found;
 }
 
 // The load and its first moments about zero; the area's by its rings.
@@ -172,7 +104,8 @@ Sums sums(const PanelLoad& load, const FlatPanel& flat, bool along_counts) {
 std::optional<NotAssessed> refusal(const Panel& panel, const FlatPanel& flat) {
   if (panel.in_plane && (!(panel.thickness > Length{}) || !is_finite(panel.thickness)))
     return NotAssessed{"the thickness of the panel is not a usable number", {}};
-  if (panel.outer.size() < 3 || flat.focus.empty()) return NotAssessed{"the panel has no outline or no pick", {}};
+  if (panel.outer.size() < 3 || flat.focus.empty())
+    return NotAssessed{"the panel has no outline or no pick", {}};
   if (!(panel.poisson.value() >= 0.0 && panel.poisson.value() < 0.5) || !(panel.patch > Length{}) ||
       !(panel.strip > Length{}) || !is_finite(panel.patch) || !is_finite(panel.strip))
     return NotAssessed{"a number of the panel is not usable", {}};
@@ -196,17 +129,18 @@ std::optional<NotAssessed> refusal(const Panel& panel, const FlatPanel& flat) {
 }
 
 // Of the moments from one mesh to the next, relative to the larger one.
-double change(const Found& a, const Found& b) {
+double change(const PanelFound& a, const PanelFound& b) {
   const double scale = std::max(b.bottom.value, b.top.value);
   return std::max(std::abs(a.bottom.value - b.bottom.value), std::abs(a.top.value - b.top.value)) / scale;
 }
 
 // With what is left to come if each further mesh changed the moments by `finer` of the change before.
-PanelBending bending_of(const Found& found, double changed, const PlateMesh& mesh) {
+PanelBending bending_of(const PanelFound& found, double changed, const PlateMesh& mesh) {
   const double left = changed * finer / (1.0 - finer);
-  const auto with_error = [&](const Most& most) {
-    return PanelMoment{PlateMoment::from_value(most.value + left * std::max(found.bottom.value, found.top.value)),
-                       {most.at.x_m * m, most.at.y_m * m}};
+  const auto with_error = [&](const PanelMost& most) {
+    return PanelMoment{
+        PlateMoment::from_value(most.value + left * std::max(found.bottom.value, found.top.value)),
+        {most.at.x_m * m, most.at.y_m * m}};
   };
   return {with_error(found.bottom), with_error(found.top), left, static_cast<int>(mesh.nodes.size())};
 }
@@ -215,25 +149,32 @@ PanelBending bending_of(const Found& found, double changed, const PlateMesh& mes
 class MeshedPanel {
  public:
   MeshedPanel(const Panel& panel, const FlatPanel& flat, const PlateMesh& mesh, double size_m)
-      : panel_(panel), flat_(flat), mesh_(mesh), plate_(mesh, plate_of(panel, mesh)) {
+      : panel_(panel),
+        flat_(flat),
+        mesh_(mesh),
+        plate_(mesh, plate_of(panel, mesh)),
+        of_plate_(moment_readings(panel, flat, plate_.grid())) {
     if (!panel.in_plane) return;
     coarse_ = plate_mesh(flat.shape, flat.focus, 2.0 * size_m).value_or(mesh);
     membrane_.emplace(coarse_, panel.poisson.value());
+    of_membrane_ = force_readings(panel, flat, membrane_->grid());
   }
 
   bool rests_on_edge(const PanelLoad& load) const { return shares(load, mesh_) && shares(load, coarse_); }
 
   // Nothing where it could not be solved.
-  std::optional<Found> found(const PanelLoad& load) const {
-    const auto bent = plate_.solve(load.pressure.value(), node_loads(load, flat_, mesh_, *shares(load, mesh_)));
+  std::optional<PanelFound> found(const PanelLoad& load) const {
+    const auto bent =
+        plate_.solve(load.pressure.value(), node_loads(load, flat_, mesh_, *shares(load, mesh_)));
     if (!bent) return {};
-    Found most = read_moments(panel_, load, flat_, *bent);
+    PanelFound most = read_moments(panel_, load, flat_, of_plate_, *bent);
     if (!membrane_) return most;
     const auto pulled = membrane_->solve(load.pull_along_x.value(), load.pull_along_y.value(),
                                          membrane_forces(load, flat_, coarse_, *shares(load, coarse_)));
     if (!pulled || !(pulled->held() <= turning_within * sums(load, flat_, true).size)) return {};
     // The moment that brings the same tension to a face: 6 M/t^2 = n/t.
-    const double axial = read_membrane(panel_, load, flat_, *pulled).value * in(m, panel_.thickness) / 6.0;
+    const double axial =
+        read_membrane(panel_, load, flat_, of_membrane_, *pulled).value * in(m, panel_.thickness) / 6.0;
     most.bottom.value += axial, most.top.value += axial;
     return most;
   }
@@ -243,7 +184,8 @@ class MeshedPanel {
   std::optional<std::vector<EdgeShare>> shares(const PanelLoad& load, const PlateMesh& mesh) const {
     if (!load.edge) return std::vector<EdgeShare>{};
     if (!panel_.edge) return {};
-    return edge_shares(mesh, flat_.shape, {plate_point((*panel_.edge)[0]), plate_point((*panel_.edge)[1])}, plate_point(load.edge->at));
+    return edge_shares(mesh, flat_.shape, {plate_point((*panel_.edge)[0]), plate_point((*panel_.edge)[1])},
+                       plate_point(load.edge->at));
   }
   static PlateProblem plate_of(const Panel& panel, const PlateMesh& mesh) {
     PlateProblem posed;
@@ -256,12 +198,14 @@ class MeshedPanel {
   const PlateMesh& mesh_;
   PlateMesh coarse_;
   PlateSolver plate_;
+  PanelReadings of_plate_, of_membrane_;
   std::optional<MembraneSolver> membrane_;
 };
 
 // One mesh of the refinement with its equations, or without where the panel could not be divided so.
 struct Level {
-  Level(const Panel& panel, const FlatPanel& flat, double size_m) : mesh(plate_mesh(flat.shape, flat.focus, size_m)) {
+  Level(const Panel& panel, const FlatPanel& flat, double size_m)
+      : mesh(plate_mesh(flat.shape, flat.focus, size_m)) {
     if (mesh) meshed.emplace(panel, flat, *mesh, size_m);
   }
   std::optional<PlateMesh> mesh;
@@ -290,9 +234,9 @@ class Levels {
 };
 
 // Each of these loads on its own; nothing where one could not be solved. Half of them on another core.
-std::optional<std::vector<Found>> found_of(const MeshedPanel& meshed, const Panel& panel,
-                                           const std::vector<std::size_t>& which) {
-  std::vector<std::optional<Found>> each(which.size());
+std::optional<std::vector<PanelFound>> found_of(const MeshedPanel& meshed, const Panel& panel,
+                                                const std::vector<std::size_t>& which) {
+  std::vector<std::optional<PanelFound>> each(which.size());
   const auto find = [&](std::size_t from, std::size_t to) {
     for (std::size_t k = from; k < to; ++k) each[k] = meshed.found(panel.loads[which[k]]);
   };
@@ -301,7 +245,7 @@ std::optional<std::vector<Found>> found_of(const MeshedPanel& meshed, const Pane
   if (half > 0) beside = std::async(std::launch::async, [&] { find(0, half); });
   find(half, which.size());
   if (beside.valid()) beside.get();
-  std::vector<Found> all;
+  std::vector<PanelFound> all;
   for (const auto& one : each) {
     if (!one) return {};
     all.push_back(*one);
@@ -309,20 +253,22 @@ std::optional<std::vector<Found>> found_of(const MeshedPanel& meshed, const Pane
   return all;
 }
 
-double larger(const Found& found) { return std::max(found.bottom.value, found.top.value); }
+double larger(const PanelFound& found) { return std::max(found.bottom.value, found.top.value); }
 
 // Which loads are worth a finer mesh: all, or of a turn the worst.
-std::vector<std::size_t> worth_refining(const Panel& panel, const std::vector<Found>& rough) {
+std::vector<std::size_t> worth_refining(const Panel& panel, const std::vector<PanelFound>& rough) {
   std::vector<std::size_t> order(rough.size());
   std::iota(order.begin(), order.end(), std::size_t{0});
   if (!panel.in_plane || rough.size() <= most_refined) return order;
-  std::ranges::stable_sort(order, [&](std::size_t a, std::size_t b) { return larger(rough[a]) > larger(rough[b]); });
+  std::ranges::stable_sort(order,
+                           [&](std::size_t a, std::size_t b) { return larger(rough[a]) > larger(rough[b]); });
   order.resize(most_refined);
   return order;
 }
 
 // Of every load: as refined, or as on the first mesh, raised as much as the worst of the refined ones was.
-std::vector<PanelBending> of_all(const std::vector<Found>& rough, const std::vector<std::size_t>& refined,
+std::vector<PanelBending> of_all(const std::vector<PanelFound>& rough,
+                                 const std::vector<std::size_t>& refined,
                                  const std::vector<PanelBending>& bent) {
   double raised = 1.0;
   for (std::size_t k = 0; k < refined.size(); ++k)
@@ -335,7 +281,7 @@ std::vector<PanelBending> of_all(const std::vector<Found>& rough, const std::vec
       all.push_back(bent[static_cast<std::size_t>(place - refined.begin())]);
       continue;
     }
-    const auto moment = [&](const Most& most) {
+    const auto moment = [&](const PanelMost& most) {
       return PanelMoment{PlateMoment::from_value(raised * most.value), {most.at.x_m * m, most.at.y_m * m}};
     };
     all.push_back({moment(rough[i].bottom), moment(rough[i].top), bent.front().error, bent.front().nodes});
@@ -351,7 +297,7 @@ Outcome<std::vector<PanelBending>> panel_bending(const Panel& panel) {
 
   // Two changes in a row must be small, so that no chance agreement of coarse meshes is taken for accuracy.
   Levels levels(panel, flat);
-  std::vector<Found> rough, before;
+  std::vector<PanelFound> rough, before;
   std::vector<std::size_t> refined(panel.loads.size());
   std::iota(refined.begin(), refined.end(), std::size_t{0});
   bool calm_before = false;
@@ -364,7 +310,7 @@ Outcome<std::vector<PanelBending>> panel_bending(const Panel& panel) {
                          "legs that bring the hook over the middle of the edge"};
     auto all_found = found_of(meshed, panel, refined);
     if (!all_found) continue;
-    std::vector<Found>& found = *all_found;
+    std::vector<PanelFound>& found = *all_found;
     if (rough.empty()) {
       rough = found;
       refined = worth_refining(panel, rough);
@@ -380,7 +326,8 @@ Outcome<std::vector<PanelBending>> panel_bending(const Panel& panel) {
     };
     if (calm_before && all_within(panel_accuracy)) {
       std::vector<PanelBending> bent;
-      for (std::size_t k = 0; k < found.size(); ++k) bent.push_back(bending_of(found[k], changed[k], *level->mesh));
+      for (std::size_t k = 0; k < found.size(); ++k)
+        bent.push_back(bending_of(found[k], changed[k], *level->mesh));
       return of_all(rough, refined, bent);
     }
     before = std::move(found);

@@ -81,9 +81,8 @@ ElementMatrix PlateElement::stiffness(double rigidity, double poisson) const {
   return sum;
 }
 
-std::array<double, 3> PlateElement::moments(double share_2, double share_3, const ElementVector& freedoms,
-                                            double rigidity, double poisson) const {
-  const Curvatures b = curvatures(share_2, share_3);
+std::array<double, 3> PlateElement::moments(const Curvatures& b, const ElementVector& freedoms, double rigidity,
+                                            double poisson) {
   std::array<double, 3> kappa{};
   for (std::size_t row = 0; row < 3; ++row)
     for (std::size_t f = 0; f < 9; ++f) kappa[row] += b[row][f] * freedoms[f];

@@ -28,11 +28,12 @@ class PlateElement {
 
   double area_m2() const { return area_m2_; }
   using Curvatures = std::array<std::array<double, 9>, 3>;  // of each freedom: w_xx, w_yy, 2 w_xy, sign changed
+  // At the place with these shares of corners 2 and 3 (area coordinates).
   Curvatures curvatures(double share_2, double share_3) const;
   ElementMatrix stiffness(double rigidity, double poisson) const;
-  // At the place with these shares of corners 2 and 3 (area coordinates).
-  std::array<double, 3> moments(double share_2, double share_3, const ElementVector& freedoms, double rigidity,
-                                double poisson) const;  // M_x, M_y, M_xy
+  // M_x, M_y, M_xy at the place of these curvatures.
+  static std::array<double, 3> moments(const Curvatures& curvatures, const ElementVector& freedoms, double rigidity,
+                                       double poisson);
 
  private:
   double area_m2_ = 0.0;

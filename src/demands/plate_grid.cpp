@@ -9,6 +9,21 @@ namespace {
 
 constexpr double on_the_side = 1e-9;  // share of a corner, and metres, that still count as inside
 
+// Points of a disc of radius 1, each of which stands for the same part of it.
+std::vector<PlatePoint> points_of_disc() {
+  constexpr int rings = 3;
+  std::vector<PlatePoint> all;
+  for (int ring = 0; ring < rings; ++ring) {
+    const double r = (ring + 0.5) / rings;
+    const int points = 6 * (2 * ring + 1);
+    for (int i = 0; i < points; ++i) {
+      const double turn = 2.0 * M_PI * (i + 0.5) / points;
+      all.push_back({r * std::cos(turn), r * std::sin(turn)});
+    }
+  }
+  return all;
+}
+
 }  // namespace
 
 std::array<PlatePoint, 3> PlateGrid::corners(std::size_t triangle) const {
@@ -64,6 +79,54 @@ std::optional<PlateGrid::Place> PlateGrid::find(const PlatePoint& p) const {
       return Place{t, share_2, share_3};
   }
   return {};
+}
+
+std::optional<PlateMean::Three> PlateMean::of(const std::vector<std::array<Three, 3>>& corners_of_triangles) const {
+  if (parts.empty()) return {};
+  Three sum{};
+  for (const Part& part : parts)
+    for (std::size_t corner = 0; corner < 3; ++corner)
+      for (std::size_t i = 0; i < 3; ++i)
+        sum[i] += part.of_corner[corner] * corners_of_triangles[part.triangle][corner][i];
+  return sum;
+}
+
+PlateMean PlateGrid::mean(const std::vector<PlatePoint>& places) const {
+  PlateMean made;
+  int count = 0;
+  for (const PlatePoint& p : places) {
+    const auto place = find(p);
+    if (!place) continue;
+    ++count;
+    auto part = std::find_if(made.parts.begin(), made.parts.end(),
+                             [&](const PlateMean::Part& each) { return each.triangle == place->triangle; });
+    if (part == made.parts.end()) part = made.parts.insert(part, {place->triangle, {}});
+    part->of_corner[0] += 1.0 - place->share_2 - place->share_3;
+    part->of_corner[1] += place->share_2;
+    part->of_corner[2] += place->share_3;
+  }
+  for (PlateMean::Part& part : made.parts)
+    for (double& each : part.of_corner) each /= count;
+  return made;
+}
+
+PlateMean PlateGrid::disc_mean(const PlatePoint& p, double radius_m) const {
+  static const std::vector<PlatePoint> disc = points_of_disc();
+  std::vector<PlatePoint> places;
+  places.reserve(disc.size());
+  for (const PlatePoint& off : disc) places.push_back({p.x_m + radius_m * off.x_m, p.y_m + radius_m * off.y_m});
+  return mean(places);
+}
+
+PlateMean PlateGrid::line_mean(const PlatePoint& p, bool along_x, double length_m) const {
+  constexpr int points = 400;
+  std::vector<PlatePoint> places;
+  places.reserve(points);
+  for (int i = 0; i < points; ++i) {
+    const double off = length_m * ((i + 0.5) / points - 0.5);
+    places.push_back(along_x ? PlatePoint{p.x_m + off, p.y_m} : PlatePoint{p.x_m, p.y_m + off});
+  }
+  return mean(places);
 }
 
 }  // namespace firstpick::demands

@@ -27,33 +27,26 @@ struct MembraneSolution::Mesh : SixCorneredMesh {
   using SixCorneredMesh::SixCorneredMesh;
 };
 
-std::optional<MembraneForces> MembraneSolution::forces(const PlatePoint& p) const {
-  const auto place = mesh_->grid.find(p);
-  if (!place) return {};
-  Eigen::Matrix<double, 12, 1> local;
-  for (std::size_t i = 0; i < 12; ++i)
-    local[static_cast<Eigen::Index>(i)] = freedoms_[static_cast<std::size_t>(mesh_->freedom(place->triangle, i))];
-  const Eigen::Vector3d found = membrane_law(mesh_->law) * (membrane_strains(mesh_->strains(place->triangle, place->share_2, place->share_3)) * local);
-  return MembraneForces{found[0], found[1], found[2]};
+// Linear in each triangle: three places tell them all.
+void MembraneSolution::find_corner_forces() {
+  corner_forces_.resize(mesh_->triangles.size());
+  for (std::size_t t = 0; t < mesh_->triangles.size(); ++t) {
+    Eigen::Matrix<double, 12, 1> local;
+    for (std::size_t i = 0; i < 12; ++i)
+      local[static_cast<Eigen::Index>(i)] = freedoms_[static_cast<std::size_t>(mesh_->freedom(t, i))];
+    const auto at = [&](double share_2, double share_3) {
+      const Eigen::Vector3d found =
+          membrane_law(mesh_->law) * (membrane_strains(mesh_->strains(t, share_2, share_3)) * local);
+      return MembraneForces{found[0], found[1], found[2]};
+    };
+    corner_forces_[t] = {at(0.0, 0.0), at(1.0, 0.0), at(0.0, 1.0)};
+  }
 }
 
+std::optional<MembraneForces> MembraneSolution::mean(const PlateMean& over) const { return over.of(corner_forces_); }
+
 std::optional<MembraneForces> MembraneSolution::patch_forces(const PlatePoint& p, double radius) const {
-  constexpr int rings = 3;  // of which each point stands for the same part of the disc
-  MembraneForces sum{};
-  int count = 0;
-  for (int ring = 0; ring < rings; ++ring) {
-    const double r = radius * (ring + 0.5) / rings;
-    const int points = 6 * (2 * ring + 1);
-    for (int i = 0; i < points; ++i) {
-      const double turn = 2.0 * M_PI * (i + 0.5) / points;
-      const auto here = forces({p.x_m + r * std::cos(turn), p.y_m + r * std::sin(turn)});
-      if (!here) continue;
-      for (std::size_t k = 0; k < 3; ++k) sum[k] += (*here)[k];
-      ++count;
-    }
-  }
-  if (count == 0) return {};
-  return MembraneForces{sum[0] / count, sum[1] / count, sum[2] / count};
+  return mean(mesh_->grid.disc_mean(p, radius));
 }
 
 std::array<double, 2> MembraneSolution::displacement(int node) const {
@@ -121,7 +114,10 @@ std::optional<MembraneSolution> MembraneSolver::solve(double body_x, double body
   solution.mesh_ = mesh_;
   solution.freedoms_.assign(freedoms.begin(), freedoms.end());
   for (const int f : e.held) solution.held_ = std::max(solution.held_, std::abs(out[f]));
+  solution.find_corner_forces();
   return solution;
 }
+
+const PlateGrid& MembraneSolver::grid() const { return mesh_->grid; }
 
 }  // namespace firstpick::demands

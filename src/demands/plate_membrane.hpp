@@ -25,10 +25,13 @@ struct MembraneNodeForce {
   double x = 0.0, y = 0.0;
 };
 
+class PlateGrid;
+struct PlateMean;
+
 class MembraneSolution {
  public:
-  // Nothing outside the panel.
-  std::optional<MembraneForces> forces(const PlatePoint& p) const;
+  // Over places of this mesh found before; nothing if none lies in the panel.
+  std::optional<MembraneForces> mean(const PlateMean& over) const;
   // Mean over a disc of this radius, of what of it lies in the panel.
   std::optional<MembraneForces> patch_forces(const PlatePoint& p, double radius) const;
   std::array<double, 2> displacement(int node) const;  // of a modulus times thickness of one
@@ -39,7 +42,9 @@ class MembraneSolution {
   struct Mesh;
   std::shared_ptr<const Mesh> mesh_;
   std::vector<double> freedoms_;
+  std::vector<std::array<MembraneForces, 3>> corner_forces_;  // of each triangle
   double held_ = 0.0;
+  void find_corner_forces();
 };
 
 class MembraneSolver {
@@ -52,6 +57,8 @@ class MembraneSolver {
   // `body_x`, `body_y`: force per area everywhere. Nothing: the equations give no numbers.
   std::optional<MembraneSolution> solve(double body_x, double body_y,
                                         const std::vector<MembraneNodeForce>& forces) const;
+
+  const PlateGrid& grid() const;
 
  private:
   struct Equations;

@@ -13,24 +13,6 @@ namespace {
 
 using Matrix = Eigen::SparseMatrix<double>;
 
-// The mean of the moments at points; nothing if none lies in the panel.
-class Mean {
- public:
-  void add(const std::optional<PlateMoments>& here) {
-    if (!here) return;
-    for (std::size_t i = 0; i < 3; ++i) sum_[i] += (*here)[i];
-    ++count_;
-  }
-  std::optional<PlateMoments> value() const {
-    if (count_ == 0) return {};
-    return PlateMoments{sum_[0] / count_, sum_[1] / count_, sum_[2] / count_};
-  }
-
- private:
-  PlateMoments sum_{};
-  int count_ = 0;
-};
-
 // The lower triangle: the whole is symmetric.
 Matrix stiffness_of(const PlateGrid& grid) {
   std::vector<Eigen::Triplet<double>> entries;
@@ -63,53 +45,25 @@ std::optional<PlateMoments> PlateSolution::moments(const PlatePoint& p) const {
 }
 
 // Linear in each element.
-void PlateSolution::find_corner_moments() {
+void PlateSolution::find_corner_moments(const std::vector<CornerCurvatures>& of_triangles) {
   corner_moments_.resize(grid_->elements.size());
   for (std::size_t t = 0; t < grid_->elements.size(); ++t) {
     ElementVector local{};
     for (std::size_t i = 0; i < 9; ++i) local[i] = freedoms_[static_cast<std::size_t>(grid_->freedom(t, i))];
-    const PlateElement& element = grid_->elements[t];
-    const auto at = [&](double share_2, double share_3) {
-      return element.moments(share_2, share_3, local, grid_->rigidity, grid_->poisson);
-    };
-    corner_moments_[t] = {at(0.0, 0.0), at(1.0, 0.0), at(0.0, 1.0)};
+    for (std::size_t corner = 0; corner < 3; ++corner)
+      corner_moments_[t][corner] =
+          PlateElement::moments(of_triangles[t][corner], local, grid_->rigidity, grid_->poisson);
   }
 }
 
-namespace {
-
-// Points of a disc of radius 1, each of which stands for the same part of it.
-std::vector<PlatePoint> points_of_disc() {
-  constexpr int rings = 3;
-  std::vector<PlatePoint> all;
-  for (int ring = 0; ring < rings; ++ring) {
-    const double r = (ring + 0.5) / rings;
-    const int points = 6 * (2 * ring + 1);
-    for (int i = 0; i < points; ++i) {
-      const double turn = 2.0 * M_PI * (i + 0.5) / points;
-      all.push_back({r * std::cos(turn), r * std::sin(turn)});
-    }
-  }
-  return all;
-}
-const std::vector<PlatePoint> disc = points_of_disc();
-
-}  // namespace
+std::optional<PlateMoments> PlateSolution::mean(const PlateMean& over) const { return over.of(corner_moments_); }
 
 std::optional<PlateMoments> PlateSolution::patch_moments(const PlatePoint& p, double radius_m) const {
-  Mean mean;
-  for (const PlatePoint& off : disc) mean.add(moments({p.x_m + radius_m * off.x_m, p.y_m + radius_m * off.y_m}));
-  return mean.value();
+  return mean(grid_->disc_mean(p, radius_m));
 }
 
 std::optional<PlateMoments> PlateSolution::strip_moments(const PlatePoint& p, bool along_x, double length_m) const {
-  constexpr int points = 400;
-  Mean mean;
-  for (int i = 0; i < points; ++i) {
-    const double off = length_m * ((i + 0.5) / points - 0.5);
-    mean.add(moments(along_x ? PlatePoint{p.x_m + off, p.y_m} : PlatePoint{p.x_m, p.y_m + off}));
-  }
-  return mean.value();
+  return mean(grid_->line_mean(p, along_x, length_m));
 }
 
 struct PlateSolver::Equations {
@@ -122,6 +76,9 @@ struct PlateSolver::Equations {
 PlateSolver::PlateSolver(const PlateMesh& mesh, const PlateProblem& problem)
     : grid_(std::make_shared<const PlateGrid>(mesh, problem.rigidity, problem.poisson)),
       equations_(std::make_unique<Equations>()) {
+  corner_curvatures_.reserve(grid_->elements.size());
+  for (const PlateElement& each : grid_->elements)
+    corner_curvatures_.push_back({each.curvatures(0.0, 0.0), each.curvatures(1.0, 0.0), each.curvatures(0.0, 1.0)});
   Equations& e = *equations_;
   e.stiffness = stiffness_of(*grid_);
   e.held.assign(3 * mesh.nodes.size(), false);
@@ -140,6 +97,8 @@ PlateSolver::PlateSolver(const PlateMesh& mesh, const PlateProblem& problem)
 
 PlateSolver::~PlateSolver() = default;
 
+const PlateGrid& PlateSolver::grid() const { return *grid_; }
+
 std::optional<PlateSolution> PlateSolver::solve(double pressure, const std::vector<PlateNodeLoad>& loads) const {
   const Equations& e = *equations_;
   if (!e.usable) return {};
@@ -157,7 +116,7 @@ std::optional<PlateSolution> PlateSolver::solve(double pressure, const std::vect
   solution.grid_ = grid_;
   solution.freedoms_.assign(freedoms.begin(), freedoms.end());
   solution.reactions_.assign(reactions.begin(), reactions.end());
-  solution.find_corner_moments();
+  solution.find_corner_moments(corner_curvatures_);
   return solution;
 }
 

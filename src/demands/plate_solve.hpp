@@ -11,6 +11,7 @@
 #include <optional>
 #include <vector>
 
+#include "demands/plate_element.hpp"
 #include "demands/plate_mesh.hpp"
 
 namespace firstpick::demands {
@@ -34,6 +35,7 @@ struct PlateShare {  // of a force at a place, for one corner of the triangle th
 };
 
 class PlateGrid;  // the mesh, its elements, and where they are
+struct PlateMean;
 
 class PlateSolution {
  public:
@@ -46,6 +48,9 @@ class PlateSolution {
   // Mean over a line of this length through p, along x or y, of what of it lies in the panel.
   std::optional<PlateMoments> strip_moments(const PlatePoint& p, bool along_x, double length_m) const;
 
+  // Over places of this mesh found before; nothing if none lies in the panel.
+  std::optional<PlateMoments> mean(const PlateMean& over) const;
+
   const PlateMesh& mesh() const;
 
  private:
@@ -53,7 +58,8 @@ class PlateSolution {
   std::shared_ptr<const PlateGrid> grid_;
   std::vector<double> freedoms_, reactions_;
   std::vector<std::array<PlateMoments, 3>> corner_moments_;  // of each triangle
-  void find_corner_moments();
+  using CornerCurvatures = std::array<PlateElement::Curvatures, 3>;
+  void find_corner_moments(const std::vector<CornerCurvatures>& of_triangles);
 };
 
 // One stiffness for many loads.
@@ -71,9 +77,12 @@ class PlateSolver {
   // By area coordinates: sum and moments of the force are kept. Nothing outside the panel.
   std::optional<std::array<PlateShare, 3>> shares(const PlatePoint& p) const;
 
+  const PlateGrid& grid() const;
+
  private:
   struct Equations;
   std::shared_ptr<const PlateGrid> grid_;
+  std::vector<PlateSolution::CornerCurvatures> corner_curvatures_;  // of each triangle, for every load
   std::unique_ptr<Equations> equations_;
 };
 

@@ -64,7 +64,9 @@ Outcome<Roll> worst_roll(const std::vector<Position>& picks, const Position& cen
 
   std::vector<Seen> seen, corners;
   for (const Position& p : picks) seen.push_back(view.of(p));
-  for (const Position& p : corners_of(body)) corners.push_back(view.of(p));
+  const std::vector<Position> of_body = corners_of(body);
+  corners.reserve(of_body.size());
+  for (const Position& p : of_body) corners.push_back(view.of(p));
   std::vector<plan::PlanarPoint> flat;
   for (const Seen& s : seen) flat.push_back({s.x, s.y});
   const std::vector<plan::PlanarPoint> hull = convex_hull(flat);

@@ -117,9 +117,9 @@ TEST_CASE("forces along a panel: statics of a section through it") {
   constexpr int parts = 600;
   for (int i = 0; i < parts; ++i) {
     const double x = 3.0 * (i + 0.5) / parts, y = 2.0 * (i + 0.5) / parts;
-    up += (*solution->forces({x, 1.013}))[1] * 3.0 / parts;
-    along += (*solution->forces({1.507, y}))[0] * 2.0 / parts;
-    turning += (*solution->forces({1.507, y}))[0] * (y - 1.0) * 2.0 / parts;
+    up += (*solution->patch_forces({x, 1.013}, 0.0))[1] * 3.0 / parts;
+    along += (*solution->patch_forces({1.507, y}, 0.0))[0] * 2.0 / parts;
+    turning += (*solution->patch_forces({1.507, y}, 0.0))[0] * (y - 1.0) * 2.0 / parts;
   }
   CHECK(up == Approx(3.0 * 1.013).epsilon(0.02));
   CHECK(along == Approx(0.0).margin(0.05));
