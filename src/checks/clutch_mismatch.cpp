@@ -4,7 +4,7 @@
 //          under a third of the rating (docs/rules/clutch-mismatch.md). No number stands behind it: the two
 //          marks are the same or not.
 // Clutch, screw-in part   size equal to the insert's. Either mark not in the plan: HOLD.
-// Shackle, hook           no size to match; on a loop, an eye, a plate or a rated insert. Else: HOLD.
+// Shackle, hook           no size to match; on a loop, an eye, a plate or a rated insert without a size mark. Else: HOLD.
 
 #include <algorithm>
 #include <cmath>
@@ -29,6 +29,11 @@ bool same_mark(const plan::MarkedSize& a, const plan::MarkedSize& b) {
 Finding judge_pair(std::string_view id, const plan::Insert& insert, const plan::Hardware& hardware) {
   const std::string_view word = plan::word_for(hardware.kind);
   if (hardware.kind == plan::HardwareKind::shackle || hardware.kind == plan::HardwareKind::hook) {
+    if (insert.kind == "rated" && insert.size)
+      return missing(id, insert.id,
+                     fmt::format("the insert is marked {} for hardware of its own, and {} '{}' has no such mark",
+                                 insert.size->text, word, hardware.id),
+                     "[[hardware]]: the clutch or screw-in part of that mark; no `size` on an insert that a shackle takes");
     if (takes_a_hook(insert.kind)) return passed(id, insert.id);
     return missing(id, insert.id,
                    fmt::format("{} '{}' goes through a loop or an eye, and insert {} is of kind '{}'", word,

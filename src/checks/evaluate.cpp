@@ -138,6 +138,8 @@ StageReport evaluate_stage(const StageFacts& facts, Trace& trace) {
   if (const auto* hanging = std::get_if<demands::Hanging>(&facts.hanging)) {
     report.tilt = hanging->tilt;
     report.hanging = *hanging;
+    if (const auto* hung = std::get_if<demands::HungPiece>(&facts.hung))
+      for (const demands::Carrier& carrier : hung->carriers) report.carriers.push_back(carrier.id);
   }
   if (const auto* required = std::get_if<Stress>(&facts.required_strength)) report.required_strength = *required;
   tell_turn(facts, report);

@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 #include <memory>
 
 #include <fmt/format.h>
@@ -32,7 +33,7 @@ tables::RuleSet without_insert_factor(const tables::RuleSet& rules) {
 }
 
 loads::LoadSet sudden(const loads::StageLoad& load, Ratio step, const std::string& name) {
-  const Ratio factor = std::max(step, load.dynamic_factor) / load.dynamic_factor;
+  const Ratio factor = step / load.dynamic_factor;
   loads::LoadSet set = load.gear_loads.front();  // hanging free
   set.name = name;
   for (loads::AppliedLoad& each : set.loads) each.force = factor * each.force;
@@ -48,6 +49,12 @@ std::optional<double> use_of(const Finding& finding) {
   return finding.utilization;
 }
 
+Angle angle_between(const Direction& a, const Direction& b) {
+  return std::atan2(norm(cross(a, b)), dot(a, b)) * radian;
+}
+
+Ratio pull_of_a_swing(Angle from) { return Ratio{3.0 - 2.0 * std::cos(from.value())}; }
+
 std::string names_of(const plan::Rigging& rigging, const std::vector<std::size_t>& rope) {
   std::string names;
   for (const std::size_t leg : rope) names += (names.empty() ? "" : " and ") + rigging.legs[leg].to;
@@ -61,7 +68,10 @@ void judge(const StageFacts& after, PointLoss& loss) {
   for (const std::string_view rule : rules)
     for (const Finding& finding : rule_named(rule)->judge(after, silent)) {
       if (finding.result == Result::missing) {
-        loss = {.lost = loss.lost, .survivor = finding.subject, .rule = rule, .use = {}, .why = finding.text};
+        loss.survivor = finding.subject;
+        loss.rule = rule;
+        loss.use = {};
+        loss.why = finding.text;
         return;
       }
       const auto use = use_of(finding);
@@ -81,13 +91,24 @@ PointLoss after_loss_of(const StageFacts& facts, const std::vector<std::size_t>&
     loss.why = "nothing else holds the piece";
     return loss;
   }
-  const loads::LoadSet set = sudden(load, rules.loss_step_factor.value, "without " + loss.lost);
   const auto& upright = std::get<Direction>(facts.up_before);
-  const auto hung = shared(facts.plan, left.get(), set, rules, facts.tables, upright);
+  const auto hung_with = [&](Ratio step) {
+    return shared(facts.plan, left.get(), sudden(load, step, "without " + loss.lost), rules, facts.tables, upright);
+  };
+  Ratio step = std::max(rules.loss_step_factor.value, load.dynamic_factor);
+  auto hung = hung_with(step);
+  if (const auto* rest = std::get_if<Shared>(&hung)) {
+    const auto* before = std::get_if<demands::Hanging>(&facts.hanging);
+    loss.swing = angle_between(before ? before->up : upright, rest->hanging.up);
+    if (const Ratio swinging = pull_of_a_swing(*loss.swing); swinging > step) hung = hung_with(step = swinging);
+  }
   if (const auto* gap = std::get_if<NotAssessed>(&hung)) {
     loss.why = "no rest was found on what is left: " + gap->why;
     return loss;
   }
+  const demands::Hanging& hangs = std::get<Shared>(hung).hanging;
+  for (std::size_t i = 0; i < left->legs.size(); ++i)
+    loss.legs.push_back({left->legs[i].to, hangs.legs[i].tension, hangs.legs[i].angle_from_horizontal, {}});
   StageFacts after{.plan = facts.plan,
                    .stage = facts.stage,
                    .rigging = left.get(),

@@ -16,14 +16,18 @@ namespace firstpick::checks {
 //
 //   u = n_step (W + W_att) at the survivor / its ultimate resistance
 //
-// The piece has come to rest on the others, hanging free; n_step is the rule set's factor for the sudden transfer. The
-// dynamic factor of the stage is not put on top of it; where that is larger it takes its place. Ultimate: nominal
-// resistance of a headed insert, breaking load of sling and hardware, declared load times its factor of a rated insert.
-// Not told: beams and sheaves themselves, and the swing until the piece has come to rest.
+// The piece hangs free on the others; n_step is the largest of the rule set's factor for the sudden transfer, of the
+// dynamic factor of the stage, and of what a pendulum pulls at the lowest point of its swing, let go at theta:
+//
+//   3 - 2 cos(theta)        theta: from the attitude before to that on what is left
+//
+// A body on a line of picks pulls less than a point mass, never more. Ultimate: nominal resistance of a headed insert,
+// breaking load of sling and hardware, declared load times its factor of a rated insert. Not told: beams and sheaves
+// themselves.
 // Without a use: why none was found.
 std::vector<PointLoss> lost_points(const StageFacts& facts);
 
-// "without A1, A3 is asked for 1.31 of what breaks it (insert-breakout)"
-std::string in_words(const PointLoss& loss);
+// "without A1, A3 is asked for 1.31 of what breaks it (insert-breakout), and the piece swings by 25 deg"
+std::string in_words(const PointLoss& loss, UnitSystem units);
 
 }  // namespace firstpick::checks

@@ -14,10 +14,14 @@
 
 namespace firstpick::checks {
 
-std::string in_words(const PointLoss& loss) {
-  if (!loss.use) return fmt::format("without {}: {}", loss.lost, loss.why);
-  return fmt::format("without {}, {} is asked for {} of what breaks it ({})", loss.lost, loss.survivor,
-                     print_utilization(*loss.use), loss.rule);
+std::string in_words(const PointLoss& loss, UnitSystem units) {
+  constexpr Angle worth_a_word = 2.0 * deg;
+  const std::string swing = loss.swing && *loss.swing > worth_a_word
+                                ? fmt::format(", and the piece swings by {}", print(*loss.swing, units, Rounding::up))
+                                : std::string();
+  if (!loss.use) return fmt::format("without {}: {}{}", loss.lost, loss.why, swing);
+  return fmt::format("without {}, {} is asked for {} of what breaks it ({}){}", loss.lost, loss.survivor,
+                     print_utilization(*loss.use), loss.rule, swing);
 }
 
 std::vector<Finding> point_loss(const StageFacts& facts, Trace& trace) {
@@ -42,7 +46,7 @@ std::vector<Finding> point_loss(const StageFacts& facts, Trace& trace) {
   if (worst->use && *worst->use <= 1.0) return {passed(id, subject)};
   const bool fact_missing = !worst->use && !worst->rule.empty();  // the rule that needs it says so
   if (fact_missing && weight == tables::LossOfAPoint::report) return {passed(id, subject)};
-  Finding finding = missing(id, subject, "one point lets go: " + in_words(*worst),
+  Finding finding = missing(id, subject, "one point lets go: " + in_words(*worst, facts.plan.piece.units),
                             "more picks, or inserts and gear that hold it without that one");
   if (weight == tables::LossOfAPoint::report) finding.result = Result::note;
   if (weight == tables::LossOfAPoint::refuse && worst->use) finding.result = Result::fail;

@@ -46,6 +46,8 @@ struct PointLoss {
   std::string_view rule;       // that knows what breaks it
   std::optional<double> use;   // of what breaks it; absent: not found
   std::string why;             // then
+  std::vector<LegReport> legs{};        // those that are left, as they pull at the worst moment
+  std::optional<Angle> swing{};         // of the piece until it hangs on what is left; absent: it finds no rest
 };
 
 // A turn, with the angles at which most is asked.
@@ -70,6 +72,7 @@ struct StageReport {
   std::optional<Angle> tilt;
   std::optional<TurnReport> turn;
   std::optional<demands::Hanging> hanging;  // the piece hanging free, legs in the order of the rigging
+  std::vector<std::string> carriers;        // beams, then sheaves, in the order of `hanging`
   std::optional<Stress> required_strength;
   std::vector<LegReport> legs;
   std::vector<InsertReport> inserts;

@@ -165,7 +165,7 @@ std::vector<std::string> not_checked(BendingChecked bending) {
           : "bending of the piece while it is turned, drag of the edge, a table that lets go late, a crane that does not "
             "follow",
       "ties on the vehicle, the ride, what stands or is stored on top, ground that gives way",
-      "the swing after one point lets go, and what it asks of beams and sheaves",
+      "what a piece hits while it swings after one point lets go, and what that asks of beams and sheaves",
       "bending and buckling of lifting beams, and what their plates ask besides the rating",
       "limits of edge distance, spacing and reinforcement that the supplier sets for a rated insert",
       "how a clutch or a hook sits on the insert: engaged, the right way round, not worn",

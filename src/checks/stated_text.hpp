@@ -1,17 +1,34 @@
-// Whether a text of the plan says anything: blanks, a dash or a question mark name no engineer and no certificate.
+// Whether a text of the plan says anything: blanks, a dash or a question mark name no engineer and no certificate, nor does a
+// word that says that there is none yet.
 #pragma once
 
 #include <algorithm>
+#include <array>
+#include <string>
 #include <string_view>
 
 namespace firstpick::checks {
 
-// It has a letter of any script, or a digit.
-inline bool is_stated(std::string_view text) {
-  return std::ranges::any_of(text, [](char c) {
+// Letters and digits, small, without what stands between them: "N/A" and "n.a." are "na".
+inline std::string bare_word(std::string_view text) {
+  std::string bare;
+  for (const char c : text) {
     const auto byte = static_cast<unsigned char>(c);
-    return byte >= 0x80 || (byte >= '0' && byte <= '9') || (byte >= 'A' && byte <= 'Z') || (byte >= 'a' && byte <= 'z');
-  });
+    if (byte >= 'A' && byte <= 'Z') bare += static_cast<char>(byte - 'A' + 'a');
+    else if (byte >= 0x80 || (byte >= '0' && byte <= '9') || (byte >= 'a' && byte <= 'z')) bare += c;
+  }
+  return bare;
+}
+
+// It has a letter of any script or a digit, and is not a word for nothing.
+inline bool is_stated(std::string_view text) {
+  constexpr std::array<std::string_view, 29> nothing{
+      "none",    "no",       "na",      "nil",          "null",         "nothing",       "nobody",        "noone",
+      "tbd",     "tba",      "tbc",     "tobedone",     "tobeadvised",  "tobeconfirmed", "tobedetermined", "todo",
+      "unknown", "missing",  "pending", "notyet",       "notavailable", "notapplicable", "later",         "open",
+      "yes",     "ok",       "x",       "xx",           "xxx"};
+  const std::string bare = bare_word(text);
+  return !bare.empty() && std::ranges::find(nothing, bare) == nothing.end();
 }
 
 }  // namespace firstpick::checks

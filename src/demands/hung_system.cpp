@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <optional>
 
 #include "demands/rope_bodies.hpp"
 
@@ -46,6 +47,47 @@ void add_rope(const HungPiece& piece, const Legs& legs, HungSystem<bodies>& hung
 
 bool is_aside(const HungLeg& leg) {
   return !leg.from_carrier && (leg.from_at.x != Length{} || leg.from_at.y != Length{});
+}
+
+// The body and all that hangs below it.
+template <std::size_t bodies>
+std::array<bool, bodies> hanging_from_body(const RopeSystem<bodies>& system, std::size_t body) {
+  std::array<bool, bodies> below{};
+  below[body] = true;
+  for (std::size_t sweep = 0; sweep < bodies; ++sweep)
+    for (std::size_t s = 0; s < system.span_count; ++s) {
+      const RopeSpan& span = system.spans[s];
+      if (span.from.body != in_space && below[static_cast<std::size_t>(span.from.body)])
+        below[static_cast<std::size_t>(span.to.body)] = true;
+    }
+  return below;
+}
+
+// Where all ropes that hold these bodies start, if that is one point.
+template <std::size_t bodies>
+std::optional<RopeEnd> apex_of(const RopeSystem<bodies>& system, const std::array<bool, bodies>& of) {
+  constexpr double one_point = 1e-9;  // of the size
+  std::optional<RopeEnd> apex;
+  for (std::size_t s = 0; s < system.span_count; ++s) {
+    const RopeSpan& span = system.spans[s];
+    if (!of[static_cast<std::size_t>(span.to.body)]) continue;
+    if (span.from.body != in_space && of[static_cast<std::size_t>(span.from.body)]) continue;
+    if (apex && (apex->body != span.from.body || !(norm(apex->at - span.from.at) <= one_point))) return {};
+    apex = span.from;
+  }
+  return apex;
+}
+
+template <std::size_t bodies>
+void find_spins(RopeSystem<bodies>& system) {
+  for (std::size_t body = 0; body < bodies; ++body) {
+    const auto turns = hanging_from_body(system, body);
+    const auto apex = apex_of(system, turns);
+    if (!apex || (system.yaw_is_free && apex->body == in_space)) continue;  // the yaw of all
+    const auto last = system.spins.begin() + static_cast<std::ptrdiff_t>(system.spin_count);
+    if (std::find_if(system.spins.begin(), last, [&](const auto& known) { return known.turns == turns; }) == last)
+      system.spins[system.spin_count++] = {*apex, turns};
+  }
 }
 
 using Axes = std::array<Point, 3>;
@@ -158,6 +200,7 @@ HungSystem<bodies> hung_system(const HungPiece& piece) {
   }
   for (std::size_t leg = 0; leg < piece.legs.size(); ++leg)
     if (!in_group[leg]) add_rope(piece, std::array{leg}, hung);
+  find_spins(hung.system);
   return hung;
 }
 

@@ -134,6 +134,7 @@ Move<bodies> pull_of(const RopeSystem<bodies>& system, const Attitude<bodies>& a
       add_unit(curvature, a + 3, a + 3, -tension * dot(u, r));
     }
     for (std::size_t i = 0; i < g.size(); ++i) {
+      if (g[i] == 0.0) continue;  // most bodies have no part in the span
       whole[i] += g[i];
       for (std::size_t j = 0; j < g.size(); ++j) curvature[i][j] -= swing * g[i] * g[j];
     }
@@ -141,22 +142,43 @@ Move<bodies> pull_of(const RopeSystem<bodies>& system, const Attitude<bodies>& a
   return whole;
 }
 
+namespace {
+
+// A unit of energy on turning these bodies about the vertical through a point.
+template <std::size_t bodies>
+void hold_yaw(const RopeSystem<bodies>& system, const Attitude<bodies>& at, const std::array<bool, bodies>& turns,
+              const Point& about, Curvature<bodies>& curvature) {
+  Move<bodies> yaw{};
+  double square = 0.0;
+  for (std::size_t k = 0; k < bodies; ++k) {
+    if (!turns[k]) continue;
+    const Point out = at.poses[k].origin - about;
+    yaw[6 * k] = -out.y;
+    yaw[6 * k + 1] = out.x;
+    yaw[6 * k + 5] = system.is_point[k] ? 0.0 : 1.0;
+    square += out.x * out.x + out.y * out.y + 1.0;
+  }
+  for (std::size_t i = 0; i < yaw.size(); ++i)
+    for (std::size_t j = 0; j < yaw.size(); ++j) curvature[i][j] += yaw[i] * yaw[j] / square;
+}
+
+template <std::size_t bodies>
+Point place_of(const RopeEnd& end, const Attitude<bodies>& at) {
+  if (end.body == in_space) return end.at;
+  const Pose& pose = at.poses[static_cast<std::size_t>(end.body)];
+  return pose.origin + end.at.x * pose.axes[0] + end.at.y * pose.axes[1] + end.at.z * pose.axes[2];
+}
+
+}  // namespace
+
 template <std::size_t bodies>
 Curvature<bodies> free_curvature(const RopeSystem<bodies>& system, const Attitude<bodies>& at) {
   Curvature<bodies> curvature{};
-  if (system.yaw_is_free) {
-    Move<bodies> yaw{};
-    double square = 0.0;
-    for (std::size_t k = 0; k < bodies; ++k) {
-      const Point& origin = at.poses[k].origin;
-      yaw[6 * k] = -origin.y;
-      yaw[6 * k + 1] = origin.x;
-      yaw[6 * k + 5] = system.is_point[k] ? 0.0 : 1.0;
-      square += origin.x * origin.x + origin.y * origin.y + 1.0;
-    }
-    for (std::size_t i = 0; i < yaw.size(); ++i)
-      for (std::size_t j = 0; j < yaw.size(); ++j) curvature[i][j] = yaw[i] * yaw[j] / square;
-  }
+  std::array<bool, bodies> all;
+  all.fill(true);
+  if (system.yaw_is_free) hold_yaw(system, at, all, Point{}, curvature);
+  for (std::size_t i = 0; i < system.spin_count; ++i)
+    hold_yaw(system, at, system.spins[i].turns, place_of(system.spins[i].apex, at), curvature);
   for (std::size_t k = 0; k < bodies; ++k)
     if (system.is_point[k]) add_unit(curvature, 6 * k + 3, 6 * k + 3, 1.0);
   return curvature;

@@ -45,7 +45,7 @@ template <std::size_t bodies>
 Move<bodies> pull_of(const RopeSystem<bodies>& system, const Attitude<bodies>& at, const Rope& rope,
                      double tension, Curvature<bodies>& curvature);
 
-// Turning everything about the vertical through the hook costs nothing where the yaw is free, nor does
+// Turning everything about the vertical through the hook costs nothing where the yaw is free, nor does a spin, nor
 // turning a point. A unit of energy on just those moves makes Newton's equations regular and takes no part in
 // the answer.
 template <std::size_t bodies>

@@ -57,6 +57,7 @@ Newton<bodies> newton(const RopeSystem<bodies>& system, const Attitude<bodies>& 
     if (!(tension > 0.0)) continue;
     const Move<bodies> pull = pull_of(system, at, system.ropes[r], tension, curvature);
     for (std::size_t i = 0; i < pull.size(); ++i) {
+      if (pull[i] == 0.0) continue;
       gradient(static_cast<Eigen::Index>(i)) += tension * pull[i];
       for (std::size_t j = 0; j < pull.size(); ++j) curvature[i][j] += pull[i] * pull[j] / give;
     }

@@ -43,8 +43,10 @@ Curvature<bodies> hold(const RopeSystem<bodies>& system, const Attitude<bodies>&
     const Rope& rope = system.ropes[r];
     const Move<bodies> pull = pull_of(system, at, rope, tension[r], curvature);
     const double give = std::max(rope.give, stiffest * rope.length);
-    for (std::size_t i = 0; i < pull.size(); ++i)
+    for (std::size_t i = 0; i < pull.size(); ++i) {
+      if (pull[i] == 0.0) continue;
       for (std::size_t j = 0; j < pull.size(); ++j) curvature[i][j] += pull[i] * pull[j] / give;
+    }
   }
   return curvature;
 }

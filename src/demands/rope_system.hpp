@@ -2,7 +2,8 @@
 // its total load, so that 1 is "large" everywhere. What the kernel of the rigging statics works on.
 //
 // Points in space are hooks. With one hook, or hooks on one vertical, turning everything about it changes
-// nothing: the yaw is free.
+// nothing: the yaw is free. So it is with bodies that all their ropes hold from one point: they may spin about the
+// plumb line through it, and no force and no height changes.
 #pragma once
 
 #include <array>
@@ -34,14 +35,22 @@ struct Rope {
   double give = 0.0;    // stretch per tension; zero: does not stretch
 };
 
+// Bodies that hang from one point of another body or of space, and may spin below it.
+template <std::size_t bodies>
+struct Spin {
+  RopeEnd apex;
+  std::array<bool, bodies> turns{};
+};
+
 template <std::size_t bodies>
 struct RopeSystem {
   std::array<double, bodies> load{};    // straight down at the origin of the body
   std::array<bool, bodies> is_point{};  // a sheave: all its ropes end at its origin, and it has no turn
   bool yaw_is_free = true;
-  std::size_t span_count = 0, rope_count = 0;
+  std::size_t span_count = 0, rope_count = 0, spin_count = 0;
   std::array<RopeSpan, most_spans> spans{};
   std::array<Rope, most_ropes> ropes{};
+  std::array<Spin<bodies>, bodies> spins{};
 };
 
 struct Pose {

@@ -49,9 +49,12 @@ Json example_as_json(const Key& key, const tables::Tables& tables) {
 
 Json number_of(const Key& key) {
   Json number = {{"type", "number"}};
-  if (key.limit == Limit::at_least_one) number["minimum"] = 1;
-  if (key.limit == Limit::more_than_zero || key.limit == Limit::not_negative) number["minimum"] = 0;
-  if (key.limit == Limit::more_than_zero) number["not"] = {{"enum", Json::array({0})}};
+  if (key.limit == Limit::at_least_one || key.limit == Limit::factor_of_safety) number["minimum"] = 1;
+  if (key.limit == Limit::factor_of_safety) number["maximum"] = 12;
+  if (key.limit == Limit::friction) number["maximum"] = 1;
+  if (key.limit == Limit::more_than_zero || key.limit == Limit::not_negative || key.limit == Limit::friction)
+    number["minimum"] = 0;
+  if (key.limit == Limit::more_than_zero || key.limit == Limit::friction) number["not"] = {{"enum", Json::array({0})}};
   Json text = {{"type", "string"}, {"pattern", quantity_pattern(key.kind, key.limit)}};
   return {{"anyOf", {number, text}}};
 }
@@ -123,6 +126,8 @@ std::string sentence(std::string_view text) {
 std::string description_of(const Key& key) {
   std::string all = sentence(key.doc);
   if (!key.shapes.empty()) all += fmt::format(" Shapes: {}.", fmt::join(key.shapes, ", "));
+  if (key.limit == Limit::factor_of_safety) all += " From 1 to 12.";
+  if (key.limit == Limit::friction) all += " Above 0, at most 1.";
   if (key.limit == Limit::up_to_90_deg) all += " From 0 to 90 deg.";
   if (key.limit == Limit::up_to_180_deg) all += " From 0 to 180 deg.";
   if (const auto table = plan::table_of(key.words); !table.empty()) all += fmt::format(" Words: {}.", table);

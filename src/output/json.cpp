@@ -37,6 +37,7 @@ Json finding(const checks::Finding& f) {
           {"utilization", number(f.utilization)},
           {"unit", unit_from ? Json(checks::si_unit(*unit_from)) : Json(nullptr)},
           {"limit", number(f.limit)},
+          {"situation", text_or_null(f.situation)},
           {"clause", text_or_null(f.clause)},
           {"text", text_or_null(f.text)},
           {"remedy", text_or_null(f.remedy)}};
@@ -69,25 +70,65 @@ Json turn(const checks::StageReport& s) {
           {"worst", std::move(worst)}};
 }
 
+Json leg(const checks::LegReport& l) {
+  return {{"to", l.to},
+          {"tension_kN", number(in(kN, l.tension))},
+          {"from_horizontal_deg", number(in(deg, l.angle_from_horizontal))},
+          {"situation", text_or_null(l.situation)}};
+}
+
+Json vector_of(const Direction& d) { return {number(d.x), number(d.y), number(d.z)}; }
+
+// The piece hanging free on elastic legs, in its own axes.
+Json hanging(const checks::StageReport& s) {
+  if (!s.hanging) return nullptr;
+  const demands::Hanging& h = *s.hanging;
+  Json legs = Json::array(), carriers = Json::array();
+  for (std::size_t i = 0; i < h.legs.size(); ++i) {
+    const ForceVector& f = h.legs[i].on_insert;
+    legs.push_back({{"to", i < s.legs.size() ? Json(s.legs[i].to) : Json(nullptr)},
+                    {"tension_kN", number(in(kN, h.legs[i].tension))},
+                    {"from_horizontal_deg", number(in(deg, h.legs[i].angle_from_horizontal))},
+                    {"on_lower_end_kN", {number(in(kN, f.x)), number(in(kN, f.y)), number(in(kN, f.z))}}});
+  }
+  for (std::size_t i = 0; i < h.carriers.size(); ++i)
+    carriers.push_back({{"id", i < s.carriers.size() ? Json(s.carriers[i]) : Json(nullptr)},
+                        {"origin_m", point(h.carriers[i].origin)},
+                        {"x", vector_of(h.carriers[i].axes[0])},
+                        {"y", vector_of(h.carriers[i].axes[1])},
+                        {"z", vector_of(h.carriers[i].axes[2])},
+                        {"tilt_deg", number(in(deg, h.carriers[i].tilt))}});
+  return {{"hook_m", point(h.hook)},
+          {"up", vector_of(h.up)},
+          {"tilt_deg", number(in(deg, h.tilt))},
+          {"force_residual", number(h.force_residual)},
+          {"moment_residual", number(h.moment_residual)},
+          {"stable", h.stable},
+          {"legs", std::move(legs)},
+          {"carriers", std::move(carriers)}};
+}
+
 Json stage(const checks::StageReport& s) {
   Json legs = Json::array(), inserts = Json::array(), findings = Json::array();
-  for (const auto& leg : s.legs)
-    legs.push_back({{"to", leg.to},
-                    {"tension_kN", number(in(kN, leg.tension))},
-                    {"from_horizontal_deg", number(in(deg, leg.angle_from_horizontal))}});
+  for (const auto& each : s.legs) legs.push_back(leg(each));
   for (const auto& insert : s.inserts)
     inserts.push_back({{"id", insert.id},
                        {"tension_kN", number(in(kN, insert.tension))},
                        {"shear_kN", number(in(kN, insert.shear))}});
   for (const auto& f : s.findings) findings.push_back(finding(f));
   Json losses = Json::array();
-  for (const auto& loss : s.losses)
+  for (const auto& loss : s.losses) {
+    Json left = Json::array();
+    for (const auto& each : loss.legs) left.push_back(leg(each));
     losses.push_back({{"lost", loss.lost}, {"survivor", loss.survivor}, {"rule", loss.rule},
-                      {"use_of_ultimate", number(loss.use)}, {"why", text_or_null(loss.why)}});
+                      {"use_of_ultimate", number(loss.use)}, {"why", text_or_null(loss.why)},
+                      {"swing_deg", number(deg, loss.swing)}, {"legs", std::move(left)}});
+  }
   Json cranes = Json::array();
   for (const auto& crane : s.cranes) cranes.push_back({{"id", crane.id}, {"hook_kN", number(kN, crane.hook)}});
   Json told{{"kind", checks::word_for(s.kind)}, {"verdict", checks::word_for(s.verdict)},
             {"load", load(s)},                  {"tilt_deg", number(deg, s.tilt)},
+            {"hanging", hanging(s)},
             {"legs", std::move(legs)},          {"inserts", std::move(inserts)},
             {"cranes", std::move(cranes)},      {"pull_not_to_exceed_kN", number(kN, s.pull_not_to_exceed)},
             {"losses", std::move(losses)},

@@ -137,12 +137,12 @@ std::string turn_lines(const StageReport& stage, const Report& report, const Ter
 }
 
 // The worst of them; all of them where every finding is asked for.
-std::string loss_lines(const StageReport& stage, const TerminalStyle& style) {
+std::string loss_lines(const StageReport& stage, UnitSystem units, const TerminalStyle& style) {
   std::string out;
   for (const checks::PointLoss& loss : stage.losses) {
     const bool holds = loss.use && *loss.use <= 1.0;
     out += paragraph("  ", "  ",
-                     fmt::format("{}{}{}.", out.empty() ? "If one point lets go: " : "", printable(checks::in_words(loss)),
+                     fmt::format("{}{}{}.", out.empty() ? "If one point lets go: " : "", printable(checks::in_words(loss, units)),
                                  holds ? "" : loss.use ? ": it does not hold" : ""),
                      style.width);
     if (!style.all_findings) break;
@@ -209,9 +209,8 @@ std::vector<const Finding*> governing(const StageReport& stage) {
   return rows;
 }
 
-// In a turn each row has its own worst angle.
-std::string angles_of(const std::vector<const Finding*>& rows, const StageReport& stage, const TerminalStyle& style) {
-  if (!stage.turn) return {};
+// Each row has its own worst load set and sharing, in a turn its own angle.
+std::string situations_of(const std::vector<const Finding*>& rows, const TerminalStyle& style) {
   std::vector<std::pair<std::string, std::string>> at;  // situation, subjects with their rules
   for (const Finding* f : rows) {
     if (f->situation.empty() || !(f->utilization.value_or(0.0) > 0.0)) continue;
@@ -231,13 +230,13 @@ std::string stage_text(const StageReport& stage, const Report& report, const Ter
                    fmt::format("rigging {}, {}", printable(stage.rigging), cranes_in_words(stage)), style.width);
   out += load_lines(stage, report, style);
   out += turn_lines(stage, report, style);
-  out += loss_lines(stage, style);
+  out += loss_lines(stage, report.units, style);
   out += row_header(style.all_findings ? "on" : "governs", style);
   if (style.all_findings)
     for (const Finding& f : stage.findings) out += row(f, report, style);
   else
     for (const Finding* f : governing(stage)) out += row(*f, report, style);
-  out += angles_of(governing(stage), stage, style);
+  out += situations_of(governing(stage), style);
   return out;
 }
 

@@ -33,7 +33,7 @@ std::vector<Section> stage_sections() {
           {.name = "ground", .kind = Kind::word, .words = Words::grounds,
            .doc = "what the edge stands on, for its friction", .absent = "HOLD with edge, unless `friction` is stated",
            .example = "\"concrete\""},
-          {.name = "friction", .kind = Kind::number, .limit = Limit::more_than_zero,
+          {.name = "friction", .kind = Kind::number, .limit = Limit::friction,
            .doc = "coefficient of friction under the edge, stated by the engineer instead of the table's",
            .absent = "that of `ground`", .example = "0.3"},
           {.name = "procedure", .doc = "number of the written turning procedure", .absent = "HOLD",

@@ -40,7 +40,11 @@ enum class Count {
   groups        // [[a, b], [c, d, e], ...]: each of at least two
 };
 
-enum class Limit { none, more_than_zero, not_negative, below_100_percent, at_least_one, up_to_90_deg, up_to_180_deg };
+enum class Limit {
+  none, more_than_zero, not_negative, below_100_percent, at_least_one, up_to_90_deg, up_to_180_deg,
+  factor_of_safety,  // from 1 to 12: what gear is rated with; more is a slip of the pen
+  friction           // above 0 to 1: more is no friction of concrete
+};
 
 // Where the words of a key of Kind::word stand: in words.hpp, or in a table.
 enum class Words {

@@ -21,6 +21,8 @@ std::string_view outside(Limit limit, double si) {
     case Limit::not_negative: return si >= 0.0 ? "" : "must not be negative";
     case Limit::below_100_percent: return si >= 0.0 && si < 1.0 ? "" : "must be from 0 % to less than 100 %";
     case Limit::at_least_one: return si >= 1.0 ? "" : "must be at least 1";
+    case Limit::factor_of_safety: return si >= 1.0 && si <= 12.0 ? "" : "must be from 1 to 12, as a factor of safety is";
+    case Limit::friction: return si > 0.0 && si <= 1.0 ? "" : "must be above 0 and at most 1, as a coefficient of friction is";
     case Limit::up_to_90_deg:
       return si >= 0.0 && si <= (90.0 * deg).value() ? "" : "must be from 0 to 90 deg";
     case Limit::up_to_180_deg:

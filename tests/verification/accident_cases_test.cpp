@@ -243,8 +243,36 @@ TEST_CASE("16 t on two sheaves of two inserts each: one clutch that lets go take
   for (const checks::PointLoss& loss : stage.losses) {
     CAPTURE(loss.lost, loss.why);
     CHECK((loss.lost == "A and B" || loss.lost == "C and D"));
-    CHECK((!loss.use || *loss.use > 1.0));  // what is left does not hold it
+    REQUIRE(loss.use);
+    CHECK(*loss.use > 1.0);  // what is left does not hold it
+    // Of this block, 1 m from the middle to the line of the picks that are left and 0.5 m up to it.
+    CHECK(loss.swing.value().value() == Approx(std::atan2(1.0, 0.5)).epsilon(1e-6));
   }
+}
+
+TEST_CASE("16 t on two sheaves, inserts of 5 t too: what is left is asked for nearly all that breaks it, and the panel swings") {
+  const double half = 1.0, length = half * std::sqrt(2.0) * 2.0;
+  const auto at_corner = [&](int x, int y) { return fmt::format("[\"{} m\", \"{} m\", \"1 m\"]", x, y); };
+  Told told{
+      .solid =
+          "shape = \"box\"\nsize = [\"2.8 m\", \"2.8 m\", \"1 m\"]\nat = [\"-1.4 m\", \"-1.4 m\", \"0 m\"]",
+      .stated = "16 t",
+      .density = fmt::format("{:.12f} kg/m3", 16000.0 / (2.8 * 2.8)),
+      .inserts = insert("A", "rated", at_corner(-1, -1)) + insert("B", "rated", at_corner(1, -1)) +
+                 insert("C", "rated", at_corner(1, 1)) + insert("D", "rated", at_corner(-1, 1)),
+      .legs = {}};
+  for (std::size_t at; (at = told.inserts.find("load = \"1.3 t\"")) != std::string::npos;) told.inserts.replace(at, 14, "load = \"5 t\"");
+  for (const char* id : {"A", "B", "C", "D"}) told.legs += leg(id, fmt::format("{:.12f} m", length));
+  told.clutch = "size = \"1.3 t\"\nrated = \"5 t\"";
+  told.equalised = "equalised = [[\"A\", \"B\"], [\"C\", \"D\"]]";
+  const auto stage = lift_of(told);
+  REQUIRE(stage.losses.size() == 2);
+  REQUIRE(stage.load);
+  // On one rope over two picks 2 m apart, let go 63.4 degrees from rest: n = 3 - 2/sqrt(5). Breaks at 4 x 5 t.
+  const double n = 3.0 - 2.0 / std::sqrt(5.0), sine_of = std::sqrt(length * length - 1.0) / length;
+  const double weight_t = in(kN, stage.load->weight) / 9.80665;
+  for (const checks::PointLoss& loss : stage.losses)
+    CHECK(loss.use.value() == Approx(n * weight_t / 2.0 / sine_of / 20.0).epsilon(1e-6));
 }
 
 TEST_CASE(

@@ -68,6 +68,16 @@ TEST_CASE("clutch-mismatch: a size that is not a number is no match") {
   CHECK(finding_for("clutch-mismatch", "A1", lift.facts()).result == Result::fail);
 }
 
+TEST_CASE("clutch-mismatch: a shackle on a rated insert that is marked for hardware of its own is HOLD") {
+  SlabLift lift;
+  lift.plan.inserts[0].kind = "rated";
+  REQUIRE(lift.plan.inserts[0].size);
+  lift.plan.hardware[0].kind = GENERATE(plan::HardwareKind::shackle, plan::HardwareKind::hook);
+  const Finding finding = finding_for("clutch-mismatch", "A1", lift.facts());
+  CHECK(finding.result == Result::missing);
+  check_says_why(finding);
+}
+
 TEST_CASE(
     "clutch-mismatch: a shackle or a hook has no size to match, and takes a loop, an eye or a plate only") {
   SlabLift lift;
@@ -76,6 +86,7 @@ TEST_CASE(
   for (const char* kind : {"loop-strand", "loop-rope", "loop-bar", "bent-bar", "plate", "rated"}) {
     CAPTURE(kind);
     lift.plan.inserts[0].kind = kind;
+    if (lift.plan.inserts[0].kind == "rated") lift.plan.inserts[0].size.reset();  // an eye without a mark
     CHECK(finding_for("clutch-mismatch", "A1", lift.facts()).result == Result::pass);
   }
   for (const char* kind : {"headed", "threaded", "toggle", ""}) {

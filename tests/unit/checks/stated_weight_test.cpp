@@ -7,6 +7,7 @@
 
 #include "loads/weight.hpp"
 #include "support/hand_made_slab.hpp"
+#include "support/no_number.hpp"
 
 using namespace firstpick;
 using namespace firstpick::checks;
@@ -73,5 +74,24 @@ TEST_CASE("stated-weight: a weight that is not a number is missing") {
     const Finding finding = with_stated(lift, stated_kN * kN);
     CHECK(finding.result == Result::missing);
     CHECK_FALSE(finding.text.empty());
+  }
+}
+
+TEST_CASE("stated-weight: less dense than its kind of concrete is HOLD, denser a note") {
+  SlabLift lift;  // here 2,200 to 2,600 kg/m3
+  const auto with_density = [&](double kg_m3) {
+    lift.plan.concrete.density = kg_m3 * kg_per_m3;
+    return with_stated(lift, of_geometry(lift));
+  };
+  CHECK(with_density(2200.0).result == Result::pass);
+  CHECK(with_density(2600.0).result == Result::pass);
+  const Finding denser = with_density(2600.1);
+  CHECK(denser.result == Result::note);
+  CHECK(denser.text.find("2600") != std::string::npos);
+  for (const double kg_m3 : {2199.9, 1200.0, 24.0, not_a_number}) {
+    CAPTURE(kg_m3);
+    const Finding finding = with_density(kg_m3);
+    CHECK(finding.result == Result::missing);
+    check_says_why(finding);
   }
 }

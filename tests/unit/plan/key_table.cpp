@@ -74,6 +74,8 @@ std::string_view limit(Limit limit) {
   switch (limit) {
     case Limit::none: return "";
     case Limit::more_than_zero: return ", more than 0";
+    case Limit::factor_of_safety: return ", 1 to 12";
+    case Limit::friction: return ", above 0 to 1";
     case Limit::not_negative: return ", 0 or more";
     case Limit::below_100_percent: return ", 0 to less than 100 %";
     case Limit::at_least_one: return ", 1 or more";
