@@ -6,6 +6,7 @@
 
 #include "card/content.hpp"
 #include "card/drawing.hpp"
+#include "plan/rigging_tree.hpp"
 #include "units/print.hpp"
 
 namespace firstpick::card {
@@ -127,7 +128,7 @@ std::optional<Drawing> as_it_hangs(const plan::Plan& plan, const piece::Body& bo
   for (std::size_t i = 0; i < rigging->sheaves.size() && rigging->beams.size() + i < hanging->carriers.size();
        ++i)
     drawing.labels.push_back({piece::seen(view, hanging->carriers[rigging->beams.size() + i].origin),
-                              "sheave " + inert(rigging->sheaves[i].id, 14), Sign::sheave});
+                              std::string(plan::kind_of(rigging->sheaves[i])) + " " + inert(rigging->sheaves[i].id, 14), Sign::sheave});
   drawing.labels.push_back({piece::seen(view, report.centre_of_gravity), "", Sign::centre_of_gravity});
   return drawing;
 }

@@ -6,6 +6,7 @@
 #include <fmt/format.h>
 
 #include "card/content.hpp"
+#include "plan/rigging_tree.hpp"
 #include "units/print.hpp"
 
 namespace firstpick::card {
@@ -105,7 +106,7 @@ std::vector<std::string> gear_lines(const plan::Plan& plan, const checks::Report
     lines.push_back(fmt::format("beam {}: {}, {}, {}", inert(beam.id, 24), rated(beam.rated, report.units),
                                 weighs(beam.weight), examined(beam.inspected)));
   for (const plan::Sheave& sheave : rigging->sheaves)
-    lines.push_back(fmt::format("sheave {}: {}, {}, {}", inert(sheave.id, 24),
+    lines.push_back(fmt::format("{} {}: {}, {}, {}", plan::kind_of(sheave), inert(sheave.id, 24),
                                 rated(sheave.rated, report.units), weighs(sheave.weight),
                                 examined(sheave.inspected)));
   add_cranes(plan, report, at, lines);

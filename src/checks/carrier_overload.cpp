@@ -33,7 +33,8 @@ Finding carrier_finding(const CarrierRule& rule, const StageFacts& facts, std::s
   const Asked asked = most_asked(rule, facts, carrier);
   Outcome<Resistance<Force>> plate =
       NotAssessed{fmt::format("the rating of {} '{}' is not in the plan", rule.kind, name),
-                  fmt::format("[[rigging.{}]] rated = \"...\"", rule.kind)};
+                  rule.rating_key.empty() ? fmt::format("[[rigging.{}]] rated = \"...\"", rule.kind)
+                                          : std::string(rule.rating_key)};
   if (rated) plate = Resistance<Force>{*rated};
   Finding finding = compared<Force>(rule.id, name, asked.demand, plate, 1.0, "its plate");
   finding.situation = asked.situation;

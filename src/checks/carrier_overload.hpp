@@ -13,9 +13,10 @@ namespace firstpick::checks {
 
 struct CarrierRule {
   std::string_view id;
-  std::string_view kind;                  // "beam", "sheave"
+  std::string_view kind;                  // "beam", "sheave", "link"
   std::string_view fails;                 // "hangs below", "pulls"
   Force (*asked_of)(const StageFacts& facts, const Situation& situation, std::size_t carrier);
+  std::string_view rating_key = {};       // what to write for the rating; empty: `rated` of its own section
 };
 
 // `carrier`: as plan::carrier_end counts. Missing: no rating on the plate, situations not assessed, a force that

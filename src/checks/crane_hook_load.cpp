@@ -97,7 +97,7 @@ Outcome<Force> weight_of_carriers(const plan::Rigging& rigging) {
   }
   for (const plan::Sheave& sheave : rigging.sheaves) {
     if (!sheave.weight)
-      return NotAssessed{fmt::format("the weight of sheave '{}' is not in the plan", sheave.id), {}};
+      return NotAssessed{fmt::format("the weight of {} '{}' is not in the plan", plan::kind_of(sheave), sheave.id), {}};
     all += *sheave.weight;
   }
   return all;

@@ -36,7 +36,10 @@ inline std::vector<GearInUse> gear_in_use(const StageFacts& facts) {
     }
   if (facts.rigging) {
     for (const plan::Beam& beam : facts.rigging->beams) add("rigging.beam", facts.rigging->beams, beam.id);
-    for (const plan::Sheave& sheave : facts.rigging->sheaves) add("rigging.sheave", facts.rigging->sheaves, sheave.id);
+    for (const plan::Sheave& sheave : facts.rigging->sheaves)
+      add(sheave.rolls ? "rigging.sheave" : "rigging.link", facts.rigging->sheaves, sheave.id);
+    if (!facts.rigging->equalised.empty())
+      gear.push_back({"rigging", "the sheaves at the hook", facts.rigging->equaliser_inspected});
   }
   for (const LiftingCrane& lifting : cranes_of(facts)) add("crane", facts.plan.cranes, lifting.id);
   return gear;

@@ -31,7 +31,8 @@ std::vector<Finding> gear_inspection(const StageFacts& facts, Trace& trace) {
     if (!gear.inspected) {
       findings.push_back(
           missing(id, gear.id, "when the gear was last examined is not in the plan",
-                  "[[sling]], [[hardware]], [[crane]], beams and sheaves: inspected = 2026-01-15, from the record"));
+                  "[[sling]], [[hardware]], [[crane]], beams, sheaves and links: inspected = 2026-01-15, from the record; "
+                  "of `equalised` equaliser_inspected"));
       continue;
     }
     if (!at) {

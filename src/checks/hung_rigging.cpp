@@ -27,9 +27,9 @@ Outcome<std::vector<demands::Carrier>> carriers_of(const plan::Rigging& rigging)
     carriers.push_back({"beam " + beam.id, std::get<Force>(weight), beam.centre, false});
   }
   for (const plan::Sheave& sheave : rigging.sheaves) {
-    const auto weight = weight_of(sheave.weight, "sheave", sheave.id);
+    const auto weight = weight_of(sheave.weight, plan::kind_of(sheave), sheave.id);
     if (const auto* gap = std::get_if<NotAssessed>(&weight)) return *gap;
-    carriers.push_back({"sheave " + sheave.id, std::get<Force>(weight), {}, true});
+    carriers.push_back({fmt::format("{} {}", plan::kind_of(sheave), sheave.id), std::get<Force>(weight), {}, true});
   }
   return carriers;
 }
@@ -132,6 +132,7 @@ Outcome<demands::HungPiece> hung_piece(const plan::Plan& plan, const plan::Riggi
     hung.equalised.push_back(std::move(legs));
   }
   for (const plan::Sheave& sheave : rigging->sheaves) {
+    if (!sheave.rolls) continue;
     std::vector<std::size_t> rope;
     for (std::size_t i = 0; i < rigging->legs.size(); ++i)
       if (rigging->legs[i].from == sheave.id) rope.push_back(i);

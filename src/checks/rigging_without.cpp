@@ -12,7 +12,7 @@ namespace {
 
 std::string rope_name(const plan::Rigging& rigging, const plan::Leg& leg) {
   const auto from_a_sheave = std::ranges::find(rigging.sheaves, leg.from, &plan::Sheave::id);
-  if (from_a_sheave != rigging.sheaves.end()) return "over " + leg.from;
+  if (from_a_sheave != rigging.sheaves.end() && from_a_sheave->rolls) return "over " + leg.from;
   for (const auto& group : rigging.equalised)
     if (std::ranges::any_of(group, [&](const auto& member) { return member.value == leg.to; }))
       return "to " + group.front().value;

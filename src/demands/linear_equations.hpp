@@ -28,6 +28,7 @@ class LinearEquations {
         if (std::abs(rows_[i][k]) > std::abs(rows_[pivot][k])) pivot = i;
       if (pivot != k) std::swap_ranges(rows_[k].begin(), rows_[k].begin() + size_ + 1, rows_[pivot].begin());
       for (std::size_t i = k + 1; i < size_; ++i) {
+        if (rows_[i][k] == 0.0 && rows_[k][k] != 0.0) continue;  // many are: ropes do not touch each other
         const double factor = rows_[i][k] / rows_[k][k];
         for (std::size_t j = k + 1; j <= size_; ++j) rows_[i][j] -= factor * rows_[k][j];
       }

@@ -17,7 +17,7 @@ constexpr double shorter = 0.3;
 constexpr double flat = 1e-3;         // of the closeness: a step so short where nothing curves up ends it too
 
 template <std::size_t bodies>
-using Matrix = Eigen::Matrix<double, 6 * bodies, 6 * bodies, Eigen::RowMajor>;
+using Matrix = Eigen::Matrix<double, 6 * bodies, 6 * bodies>;  // of symmetric ones: by columns or by rows is the same
 template <std::size_t bodies>
 using Column = Eigen::Matrix<double, 6 * bodies, 1>;
 
@@ -35,6 +35,20 @@ double energy_of(const RopeSystem<bodies>& system, const Attitude<bodies>& at, c
     energy += 0.5 * stretch * stretch / give_in(descent, system.ropes[r]);
   }
   return energy;
+}
+
+// Adds to the diagonal until it is a bowl; what was added, and the factors that showed it.
+template <std::size_t bodies>
+double made_a_bowl(Curvature<bodies>& curvature, Eigen::LLT<Matrix<bodies>>& factored) {
+  double added = 0.0, more = 1e-2;
+  factored = cholesky<bodies>(curvature);
+  while (factored.info() != Eigen::Success && added < 1e9) {
+    for (std::size_t i = 0; i < curvature.size(); ++i) curvature[i][i] += more;
+    added += more;
+    more *= 4.0;
+    factored = cholesky<bodies>(curvature);
+  }
+  return added;
 }
 
 // Newton's step from here, not longer than the longest; its slope, and whether it is a whole step of the
@@ -63,8 +77,9 @@ Newton<bodies> newton(const RopeSystem<bodies>& system, const Attitude<bodies>& 
     }
   }
   Newton<bodies> newton;
-  newton.plain = make_bowl<bodies>(curvature) == 0.0;
-  newton.step = cholesky<bodies>(curvature).solve(-gradient);
+  Eigen::LLT<Matrix<bodies>> factored;
+  newton.plain = made_a_bowl<bodies>(curvature, factored) == 0.0;
+  newton.step = factored.solve(-gradient);
   newton.wanted = newton.step.norm();
   if (newton.wanted > longest_step) newton.step *= longest_step / newton.wanted;
   newton.slope = gradient.dot(newton.step);
@@ -80,13 +95,8 @@ bool is_bowl(const Curvature<bodies>& curvature) {
 
 template <std::size_t bodies>
 double make_bowl(Curvature<bodies>& curvature) {
-  double added = 0.0, more = 1e-2;
-  while (!is_bowl<bodies>(curvature) && added < 1e9) {
-    for (std::size_t i = 0; i < curvature.size(); ++i) curvature[i][i] += more;
-    added += more;
-    more *= 4.0;
-  }
-  return added;
+  Eigen::LLT<Matrix<bodies>> factored;
+  return made_a_bowl<bodies>(curvature, factored);
 }
 
 template <std::size_t bodies>

@@ -189,6 +189,11 @@ std::vector<Section> lifting_sections() {
           {.name = "equalised", .kind = Kind::name, .count = Count::groups, .refers_to = Names::insert,
            .doc = "groups of inserts whose legs are one rope over a sheave at the hook",
            .absent = "each leg is a rope of its own", .example = R"([["A1", "A2"]])"},
+          {.name = "equaliser_rated", .kind = Kind::force, .limit = Limit::more_than_zero,
+           .doc = "the most that each of these sheaves may carry, from its plate", .absent = "HOLD with `equalised`",
+           .example = "\"8 short ton\""},
+          {.name = "equaliser_inspected", .kind = Kind::date, .doc = "day of the last examination of these sheaves",
+           .absent = "HOLD with `equalised`", .example = "2026-01-15"},
           {.name = "length_tolerance", .kind = Kind::share, .limit = Limit::below_100_percent,
            .doc = "how much longer or shorter each leg may be than its length: every combination is computed",
            .absent = "the rule set's sharing alone",
@@ -257,15 +262,31 @@ std::vector<Section> lifting_sections() {
            .example = "2026-01-15"},
       }};
 
+  const Section link{
+      .path = "rigging.link", .repeated = true,
+      .doc = "Links and rings that join legs: each leg from one is a rope of its own.",
+      .absent = "no link",
+      .keys = {
+          {.name = "id", .kind = Kind::name, .required = true, .defines = Names::rigging_part,
+           .doc = "the name that legs use", .example = "\"ring-1\""},
+          {.name = "weight", .kind = Kind::force, .limit = Limit::more_than_zero, .doc = "its own weight",
+           .absent = "HOLD", .example = "\"4 lb\""},
+          {.name = "rated", .kind = Kind::force, .limit = Limit::more_than_zero,
+           .doc = "the most that it may pull where it hangs, from its plate", .absent = "HOLD",
+           .example = "\"8 short ton\""},
+          {.name = "inspected", .kind = Kind::date, .doc = "day of its last examination", .absent = "HOLD",
+           .example = "2026-01-15"},
+      }};
+
   const Section leg{
       .path = "rigging.legs", .repeated = true, .required = true,
-      .doc = "One for each insert, beam point and sheave that hangs on something, written as a list of tables "
+      .doc = "One for each insert, beam point, sheave and link that hangs on something, written as a list of tables "
              "in one line or more.",
       .keys = {
           {.name = "to", .kind = Kind::name, .required = true, .refers_to = Names::insert_or_rigging_part,
-           .doc = "what hangs on it: an insert, a point of a beam, a sheave", .example = "\"A1\""},
+           .doc = "what hangs on it: an insert, a point of a beam, a sheave, a link", .example = "\"A1\""},
           {.name = "from", .kind = Kind::name, .refers_to = Names::rigging_part,
-           .doc = "where it hangs: a hook, a point of a beam, a sheave", .absent = "the hook",
+           .doc = "where it hangs: a hook, a point of a beam, a sheave, a link", .absent = "the hook",
            .example = "\"left\""},
           {.name = "length", .kind = Kind::length, .limit = Limit::more_than_zero,
            .doc = "from where it bears above to where it bears below", .absent = "HOLD",
@@ -314,7 +335,7 @@ std::vector<Section> lifting_sections() {
       }};
 
   return {insert,     loop,   rating, sling, hardware, crane, rigging, hook, beam,
-          beam_point, sheave, leg,   stage};
+          beam_point, sheave, link,  leg,   stage};
 }
 
 }  // namespace firstpick::plan

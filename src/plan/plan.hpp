@@ -279,10 +279,10 @@ struct Beam {                         // or frame: rigid; its axes are drawn alo
   Place place;
 };
 
-struct Sheave {                       // the legs from it are one rope
+struct Sheave {
   std::string id;
-  std::optional<Force> weight;
-  std::optional<Force> rated;         // the most that it may pull where it hangs
+  bool rolls = true;                  // the legs from it are one rope; false: a link, each leg is a rope of its own
+  std::optional<Force> weight, rated;  // rated: the most that it may pull where it hangs
   std::optional<Day> inspected;
   Place place;
 };
@@ -303,7 +303,8 @@ struct Rigging {
   // Groups of inserts whose legs are one rope over a sheave at the hook.
   std::vector<std::vector<Placed<std::string>>> equalised;
   std::optional<Ratio> length_tolerance;
-  std::optional<Force> weight;        // slings, shackles, rings below the hook
+  std::optional<Force> weight, equaliser_rated;  // slings, shackles, rings below the hook; sheaves at the hook
+  std::optional<Day> equaliser_inspected;
   Place place;
 };
 

@@ -43,9 +43,10 @@ Beam read_beam(const toml::table& table, Reading& reading) {
   for (const toml::table* point : in.each("rigging.beam.points")) beam.points.push_back(read_point(*point, reading));
   return beam;
 }
-Sheave read_sheave(const toml::table& table, Reading& reading) {
-  Fields in(table, section("rigging.sheave"), reading);
+Sheave read_sheave(const toml::table& table, bool rolls, Reading& reading) {
+  Fields in(table, section(rolls ? "rigging.sheave" : "rigging.link"), reading);
   Sheave sheave;
+  sheave.rolls = rolls;
   sheave.place = in.place();
   sheave.id = in.line("id");
   sheave.weight = in.quantity<Force>("weight");
@@ -62,11 +63,14 @@ Rigging read_rigging(const toml::table& table, Reading& reading) {
   rigging.id = in.line("id");
   for (const toml::table* hook : in.each("rigging.hook")) rigging.hooks.push_back(read_hook(*hook, reading));
   for (const toml::table* beam : in.each("rigging.beam")) rigging.beams.push_back(read_beam(*beam, reading));
-  for (const toml::table* each : in.each("rigging.sheave")) rigging.sheaves.push_back(read_sheave(*each, reading));
+  for (const toml::table* each : in.each("rigging.sheave")) rigging.sheaves.push_back(read_sheave(*each, true, reading));
+  for (const toml::table* each : in.each("rigging.link")) rigging.sheaves.push_back(read_sheave(*each, false, reading));
   for (const toml::table* leg : in.each("rigging.legs")) rigging.legs.push_back(read_leg(*leg, reading));
   rigging.equalised = in.groups("equalised");
   rigging.length_tolerance = in.quantity<Ratio>("length_tolerance");
   rigging.weight = in.quantity<Force>("weight");
+  rigging.equaliser_rated = in.quantity<Force>("equaliser_rated");
+  rigging.equaliser_inspected = in.date("equaliser_inspected");
   return rigging;
 }
 

@@ -19,7 +19,7 @@ Part part(const Rigging& rigging, std::size_t carrier) {
     return {"beam", beam.id, beam.place};
   }
   const Sheave& sheave = rigging.sheaves[carrier - rigging.beams.size()];
-  return {"sheave", sheave.id, sheave.place};
+  return {kind_of(sheave), sheave.id, sheave.place};
 }
 
 bool is_insert(const Reading& reading, const std::string& name) {

@@ -18,6 +18,9 @@ struct CarrierEnd {
 std::optional<CarrierEnd> carrier_end(const Rigging& rigging, std::string_view name);
 const Hook* hook_named(const Rigging& rigging, std::string_view name);
 
+// "sheave", "link"
+inline std::string_view kind_of(const Sheave& sheave) { return sheave.rolls ? "sheave" : "link"; }
+
 bool has_parts(const Rigging& rigging);  // hooks with names, beams or sheaves
 
 // Parts that belong to another rigging, hang on nothing or in a circle, or carry nothing.

@@ -100,7 +100,8 @@ void replace(std::string& text, const std::string& from, const std::string& to) 
 std::vector<GoPlan> go_plans() {
   GoPlan manhole{"manhole base", contents_of("docs/demo/manhole-base.toml")};
   GoPlan culvert{"box culvert, equalised", contents_of("docs/demo/box-culvert.toml")};
-  replace(culvert.text, "# equalised = ", "equalised = ");
+  for (const char* line : {"equalised = ", "equaliser_rated = ", "equaliser_inspected = "})
+    replace(culvert.text, std::string("# ") + line, line);
   GoPlan panel{"wall panel, cylinders broken", contents_of("docs/demo/wall-panel.toml")};
   for (const char* line : {"[concrete.evidence]", "specimen = ", "cure = ", "cast = ", "tested = ", "results = "})
     replace(panel.text, std::string("# ") + line, line);

@@ -115,6 +115,8 @@ inline plan::Plan slab_plan() {
   four.id = "four legs";
   four.legs = {leg_to("A1"), leg_to("A2"), leg_to("A3"), leg_to("A4")};
   four.equalised = {{{"A1", {}}, {"A2", {}}}};  // three ropes: statics leaves nothing open
+  four.equaliser_rated = 1000.0 * kN;
+  four.equaliser_inspected = made_day;
   four.weight = 1.0 * kN;
   plan.riggings = {four};
 

@@ -103,7 +103,8 @@ std::string plan_text(const SlabText& slab, Written written) {
                         w.length(slab.legs_mm[i]));
   text += "]\n";
   if (slab.equalised)
-    text += fmt::format("equalised = [[\"{}\", \"{}\"]]\n", slab.inserts[0].id, slab.inserts[1].id);
+    text += fmt::format("equalised = [[\"{}\", \"{}\"]]\nequaliser_rated = \"100 t\"\nequaliser_inspected = 2026-01-15\n",
+                        slab.inserts[0].id, slab.inserts[1].id);
   return text + fmt::format("\n[[stage]]\nkind = \"{}\"\nlanding = {{ on = \"flat\", level = true, "
                             "restrained = \"rack\", legs_off = true }}\nrigging = \"legs\"\ncrane = \"bay\"\nat = 2026-03-03T08:00:00\n"
                             "hook_latch = true\nexclusion_zone = true\ntag_line = true\nsignaller = true\n"

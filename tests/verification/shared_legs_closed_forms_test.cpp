@@ -11,6 +11,8 @@
 //
 //            F1 d1 + F2 d2 = W (along the plumb line),   T = F L/(2 h)
 //
+//          A link joins legs and does not roll: below it two legs as from a hook, T1 = W D2 L1/(D2 H1 + D1 H2), above it all.
+//
 // Computed rigging-statics
 
 #include <catch2/catch.hpp>
@@ -105,4 +107,22 @@ TEST_CASE("two ropes over sheaves at the hook, unlike in length, load off the mi
       CHECK(in(kN, hanging.legs[leg].tension) == Approx(0.5 * f2 * second_m / h2).epsilon(1e-9));
     CHECK(hanging.tilt.value() == Approx(std::abs(std::atan2(down_y, -down_z))).epsilon(1e-9).margin(1e-9));
   }
+}
+
+TEST_CASE("a link below the hook: two legs of different length as from a hook of their own, all of it above") {
+  constexpr double weight_kN = 60.0, link_kN = 0.5;
+  HungPiece piece;
+  piece.carriers = {{"ring", link_kN * kN, {}, true}};
+  // The hook over the load centre, the link 0.8 m below it, picks 1.0 m and 2.0 m aside and 1.5 m below the link.
+  const double l1 = std::hypot(1.0, 1.5), l2 = std::hypot(2.0, 1.5);
+  demands::HungLeg top{"ring", {}, 0.8 * m, does_not_stretch}, one{"A1", at_m(-1.0, 0.0, 0.0), l1 * m, does_not_stretch},
+      two{"A2", at_m(2.0, 0.0, 0.0), l2 * m, does_not_stretch};
+  top.to_carrier = 0, one.from_carrier = 0, two.from_carrier = 0;
+  piece.legs = {top, one, two};
+  piece.loads = {{at_m(0.0, 0.0, -0.4), weight_kN * kN}};
+  const Hanging hanging = hung(piece);
+  CHECK(in(kN, hanging.legs[0].tension) == Approx(weight_kN + link_kN).epsilon(1e-9));
+  CHECK(in(kN, hanging.legs[1].tension) == Approx(weight_kN * 2.0 * l1 / (3.0 * 1.5)).epsilon(1e-9));
+  CHECK(in(kN, hanging.legs[2].tension) == Approx(weight_kN * 1.0 * l2 / (3.0 * 1.5)).epsilon(1e-9));
+  CHECK(in(deg, hanging.tilt) < 1e-7);
 }

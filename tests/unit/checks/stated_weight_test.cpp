@@ -7,7 +7,6 @@
 
 #include "loads/weight.hpp"
 #include "support/hand_made_slab.hpp"
-#include "support/no_number.hpp"
 
 using namespace firstpick;
 using namespace firstpick::checks;
@@ -88,7 +87,7 @@ TEST_CASE("stated-weight: less dense than its kind of concrete is HOLD, denser a
   const Finding denser = with_density(2600.1);
   CHECK(denser.result == Result::note);
   CHECK(denser.text.find("2600") != std::string::npos);
-  for (const double kg_m3 : {2199.9, 1200.0, 24.0, not_a_number}) {
+  for (const double kg_m3 : {2199.9, 1200.0, 24.0, std::numeric_limits<double>::quiet_NaN()}) {
     CAPTURE(kg_m3);
     const Finding finding = with_density(kg_m3);
     CHECK(finding.result == Result::missing);
