@@ -5,11 +5,13 @@
 //   a && b         ((bool(a) != m) && (bool(b) != m)) != m      m = mutant::on(17): then it is a || b, lazy as before
 //   1.5            mutant::number<17>(1.5)
 //
-// Where the changed operator does not exist for the types, or gives another type, the compiler stops: the types caught it.
+// Where the changed operator does not exist for the types, or gives another type, the compiler would have stopped it: the
+// types caught it. FIRSTPICK_MUTANTS_STOPPED names a file for the numbers of those.
 #pragma once
 
 #include <algorithm>
 #include <atomic>
+#include <concepts>
 #include <cstdio>
 #include <cstdlib>
 #include <iterator>
@@ -24,15 +26,19 @@ inline constexpr int most = 10000;
 struct State {
   int active = std::getenv("FIRSTPICK_MUTANT") ? std::atoi(std::getenv("FIRSTPICK_MUTANT")) : 0;
   const char* reached_file = std::getenv("FIRSTPICK_MUTANTS_REACHED");
-  std::atomic<unsigned char> reached[most] = {};
+  const char* stopped_file = std::getenv("FIRSTPICK_MUTANTS_STOPPED");
+  std::atomic<unsigned char> reached[most] = {}, stopped[most] = {};
 
   ~State() {
-    if (!reached_file) return;
-    if (std::FILE* file = std::fopen(reached_file, "w")) {
-      for (int number = 0; number < most; ++number)
-        if (reached[number].load(std::memory_order_relaxed)) std::fprintf(file, "%d\n", number);
-      std::fclose(file);
-    }
+    write(reached_file, reached);
+    write(stopped_file, stopped);
+  }
+  static void write(const char* name, const std::atomic<unsigned char>* marks) {
+    std::FILE* file = name ? std::fopen(name, "w") : nullptr;
+    if (!file) return;
+    for (int number = 0; number < most; ++number)
+      if (marks[number].load(std::memory_order_relaxed)) std::fprintf(file, "%d\n", number);
+    std::fclose(file);
   }
 };
 
@@ -66,11 +72,24 @@ struct IsPlace : std::is_pointer<std::decay_t<T>> {};
 template <class T>
 struct IsPlace<T, std::void_t<typename std::iterator_traits<std::decay_t<T>>::iterator_category>> : std::true_type {};
 
-#define MUTANT_RESULT(number, op, other)                                                        \
-  using As = decltype(left.value op right);                                                     \
-  using Changed = decltype(left.value other right);                                             \
-  static_assert(std::is_same_v<As, Changed> && !IsPlace<A>::value, "mutant of another type");   \
-  return on(number) ? As(left.value other right) : As(left.value op right)
+// Where an operator is taken for types that the other one does not serve alike, the compiler would stop the change: the
+// source stays as it is and the number is told when the program starts.
+template <int number>
+inline const bool stopped_by_types = [] {
+  if (number < most) state().stopped[number].store(1, std::memory_order_relaxed);
+  return true;
+}();
+
+#define MUTANT_RESULT(number, op, other)                                            \
+  using As = decltype(left.value op right);                                         \
+  if constexpr (requires {                                                          \
+                  { left.value other right } -> std::same_as<As>;                   \
+                } && !IsPlace<A>::value) {                                          \
+    if (on(number)) return As(left.value other right);                              \
+  } else {                                                                          \
+    (void)stopped_by_types<number>;                                                 \
+  }                                                                                 \
+  return As(left.value op right)
 
 #define MUTANT_COMPARED(number, op, other) \
   return on(number) ? bool(left.value other right) : bool(left.value op right)
@@ -113,12 +132,23 @@ MUTANT_QUANTITY(/, '/', *)
 
 template <int number, class T>
 T flipped(const T& value) {  // of += and -=
-  return on(number) ? T(-value) : value;
+  if constexpr (requires { T(-value); }) {
+    if (on(number)) return T(-value);
+  } else {
+    (void)stopped_by_types<number>;
+  }
+  return value;
 }
 template <int number, class T>
-auto inverse(const T& value) {  // of *= and /=
-  static_assert(std::is_same_v<std::decay_t<decltype(1.0 / value)>, T>, "mutant of another type");
-  return on(number) ? T(1.0 / value) : value;
+T inverse(const T& value) {  // of *= and /=
+  if constexpr (requires {
+                  { 1.0 / value } -> std::same_as<T>;
+                }) {
+    if (on(number)) return T(1.0 / value);
+  } else {
+    (void)stopped_by_types<number>;
+  }
+  return value;
 }
 template <int number>
 double tenth_more(double value) {

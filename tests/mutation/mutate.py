@@ -12,8 +12,8 @@ no compiler: the programs run in a folder whose tables are a copy.
 
 Each test case is run once unchanged, to learn how long it takes and which changes it passes by. A change is then shown only
 to the test cases that pass it by (a change of a table: to all of the programs TABLE_PROGRAMS), the shorter ones first; the
-first failure, crash or time-out ends it. Test cases over --longest seconds are left for what survives the others. Outputs
-held byte for byte (tests/golden) take no part: they would notice a change without knowing what it means.
+first failure, crash or time-out ends it. Test cases over --longest seconds, and those that are known to be slow, are left
+for what survives the others: --again survived --longest 300. Outputs held byte for byte (tests/golden) take no part: they would notice a change without knowing what it means.
 
 Left out of the choice (places.py): indices and heads of counting loops, numbers with an exponent (tolerances of rounding).
 Everything found stands in DIRECTORY/results.jsonl; a change that is in it is not run again, unless --again names its end.
@@ -39,6 +39,9 @@ TABLE_PROGRAMS = ["unit_tables", "tables", "unit_strength", "boundaries", "unit_
                   "verification", "plans", "trace", "unit_demands"]
 # Boards, audits, layouts and searches for a strength judge through checks that the other test cases reach sooner.
 SKIPPED = re.compile(r"^board: |^an audit|^the audit|layout|needed strength|^need of|^what no strength mends")
+# Meshes of panels against CalculiX, whole comparisons of rule sets: seconds each, taken with --longest 60 or more.
+SLOW = re.compile(r"^panel |^slab on two ribs|^eight-sided|CalculiX|byte for byte|^the split of every pair|"
+                  r"^all assumptions of|^without any one|^every entry of a rule set is needed|^without its value")
 
 
 def sieve_errors(said, chosen):
@@ -47,23 +50,43 @@ def sieve_errors(said, chosen):
     at_line = collections.defaultdict(list)
     for number, change in chosen.items():
         at_line[(change.path, change.line)].append(number)
-    dropped = set()
-    for block in re.split(r"\n(?=\S[^\n]*: (?:In |error: |At global))", said):
-        if "error: " not in block:
-            continue
-        by_name = {int(a or b) for a, b in named.findall(block)}
-        by_place = set()
-        for path, line in re.findall(r"src/((?:loads|demands|resistances|checks)/\w+\.[ch]pp):(\d+)", block):
-            by_place |= set(at_line[(f"src/{path}", int(line))])
-        dropped |= by_name or by_place
+    dropped, context, error = set(), [], None
+
+    def judge():
+        if error is None:
+            return
+        for lines in (error, context[:1], context, None):
+            if lines is None:
+                for path, line in re.findall(r"src/((?:%s)/\w+\.[ch]pp):(\d+)" % "|".join(places.FOLDERS),
+                                             "\n".join(error[:1]) + "\n".join(context)):
+                    dropped.update(at_line[(f"src/{path}", int(line))])
+                return
+            found = {int(a or b) for a, b in named.findall("\n".join(lines))}
+            if found:
+                dropped.update(found)
+                return
+
+    in_context = False
+    for line in said.split("\n"):
+        if ": error: " in line:
+            judge()
+            error, in_context = [line], False
+        elif re.match(r"\S*: (?:In |At global)", line):  # In function, In instantiation of
+            judge()
+            error, context, in_context = None, [line], True
+        elif in_context:
+            context.append(line)
+        elif error is not None:
+            error.append(line)
+    judge()
     return dropped
 
 
 class Tests:
     """The test cases of the programs, how long each takes and what it passes by."""
 
-    def __init__(self, out, tree, longest):
-        self.out, self.tree, self.longest, self.cases = out, tree, longest, {}
+    def __init__(self, out, tree, longest, known_at):
+        self.out, self.tree, self.longest, self.known_at, self.cases = out, tree, longest, known_at, {}
 
     def run(self, program, names, tree, environment, seconds):
         """True where all pass."""
@@ -80,7 +103,7 @@ class Tests:
 
     def learn(self, programs, jobs):
         """Runs every test case alone, unchanged. What a program passes by before any test case is passed by by all."""
-        known_at = f"{self.out}/cases.json"
+        known_at = self.known_at
         known = json.load(open(known_at)) if os.path.exists(known_at) else {}
         lock = threading.Lock()
         wanted = []
@@ -91,7 +114,7 @@ class Tests:
                 known[program] = {"stamp": stamp, "cases": {}}
             names = subprocess.run([file, "--list-test-names-only"], stdout=subprocess.PIPE, text=True,
                                    cwd=self.tree).stdout.split("\n")
-            names = [n for n in names if n and not SKIPPED.search(n)]
+            names = [n for n in names if n and not SKIPPED.search(n) and (self.longest >= 60.0 or not SLOW.search(n))]
             wanted += [(program, n) for n in names if n not in known[program]["cases"]]
 
         def one(job):
@@ -114,13 +137,16 @@ class Tests:
                         json.dump(known, open(known_at, "w"))
         json.dump(known, open(known_at, "w"))
         self.cases = {p: known[p]["cases"] for p in programs}
-        self.at_start = {}
+        self.at_start, self.stopped = {}, set()
         for program in programs:
             with tempfile.TemporaryDirectory() as scratch:
+                told = {"FIRSTPICK_MUTANTS_REACHED": f"{scratch}/reached", "FIRSTPICK_MUTANTS_STOPPED": f"{scratch}/stopped"}
                 subprocess.run([f"{self.out}/tests/{program}", "--list-test-names-only"], stdout=subprocess.DEVNULL,
-                               cwd=self.tree, env={**os.environ, "FIRSTPICK_MUTANTS_REACHED": f"{scratch}/reached"})
-                self.at_start[program] = {int(n) for n in open(f"{scratch}/reached")} \
-                    if os.path.exists(f"{scratch}/reached") else set()
+                               cwd=self.tree, env={**os.environ, **told})
+                numbers = {name: {int(n) for n in open(f"{scratch}/{name}")} if os.path.exists(f"{scratch}/{name}") else set()
+                           for name in ("reached", "stopped")}
+                self.at_start[program] = numbers["reached"]
+                self.stopped |= numbers["stopped"]
 
     def passing(self, program, number, same_file):
         """The test cases that pass by a change: for a constant of a file, those that pass by the file."""
@@ -167,11 +193,14 @@ def main():
     parser.add_argument("--jobs", type=int, default=1)
     parser.add_argument("--minutes", type=float, default=1e9)
     parser.add_argument("--longest", type=float, default=20.0, help="seconds of the longest test case taken")
+    parser.add_argument("--source-programs", default=",".join(SOURCE_PROGRAMS), help="and changes of the source")
+    parser.add_argument("--table-programs", default=",".join(TABLE_PROGRAMS), help="what changes of tables are shown to")
     parser.add_argument("--only", default="", help="only changes whose line in the results this finds")
     parser.add_argument("--again", default="", help="run these again: survived, or not reached")
     asked = parser.parse_args()
     root = os.path.abspath(os.path.join(os.path.dirname(__file__), "..", ".."))
     build, out = os.path.abspath(asked.build), os.path.abspath(asked.work)
+    os.makedirs(out, exist_ok=True)
     began = time.time()
 
     # The same number from every folder, as far as it has them.
@@ -191,6 +220,9 @@ def main():
 
     copy = f"{out}/src"
     here = os.path.dirname(os.path.abspath(__file__))
+    if not chosen:
+        run_all(asked, root, out, build, {}, {}, chosen_values, asked.table_programs.split(","), began)
+        return
     programs = relinked.Relinked(root, build, out, places.FOLDERS, ["-O1", "-g0"], ["-O2", "-g1"], src=copy)
     alive = dict(chosen)
     dropped_at = f"{out}/dropped_{asked.seed}_{asked.sources}.json"  # what did not compile the last time
@@ -222,11 +254,18 @@ def main():
         alive = {n: c for n, c in alive.items() if n not in gone}
         json.dump([c.key() for n, c in chosen.items() if n not in alive], open(dropped_at, "w"))
         print(f"  {len(gone)} do not compile, {len(alive)} left, {time.time() - began:.0f} s", flush=True)
-    all_programs = sorted(set((SOURCE_PROGRAMS if chosen else []) + (TABLE_PROGRAMS if chosen_values else [])))
+    all_programs = sorted(set(asked.source_programs.split(",") + (asked.table_programs.split(",") if chosen_values else [])))
     programs.link(all_programs)
     print(f"compiled and linked, {time.time() - began:.0f} s", flush=True)
-    tests = Tests(out, root, asked.longest)
+    run_all(asked, root, out, out, chosen, alive, chosen_values, all_programs, began)
+
+
+def run_all(asked, root, out, programs_in, chosen, alive, chosen_values, all_programs, began):
+    """Shows every change to its test cases, and tells what came of it."""
+    tests = Tests(programs_in, root, asked.longest, f"{out}/cases{'' if chosen else '_tables'}.json")
     tests.learn(all_programs, asked.jobs)
+    alive = {n: c for n, c in alive.items() if n not in tests.stopped}
+    print(f"{len(tests.stopped)} stopped by their types, {len(alive)} left", flush=True)
     print(f"every test case run without a change, {time.time() - began:.0f} s", flush=True)
 
     results_at, results = f"{out}/results.jsonl", {}
@@ -247,13 +286,13 @@ def main():
         start, end, by = time.time(), "survived", ""
         if number:
             folder = change.path.split("/")[1]
-            order = [f"unit_{folder}"] + [p for p in SOURCE_PROGRAMS if p != f"unit_{folder}"]
+            order = sorted(asked.source_programs.split(","), key=lambda p: p != f"unit_{folder}")
             cases = {p: tests.passing(p, number, numbers_of_file[change.path]) for p in order}
             tree, environment = root, {"FIRSTPICK_MUTANT": str(number)}
             if not any(cases.values()):
                 end = "not reached"
         else:
-            order = TABLE_PROGRAMS
+            order = asked.table_programs.split(",")
             cases = {p: sorted((c["seconds"], n) for n, c in tests.cases[p].items() if c["good"]) for p in order}
             with lock:
                 tree = trees.pop()
