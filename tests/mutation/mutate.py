@@ -58,7 +58,7 @@ def sieve_errors(said, chosen):
         for lines in (error, context[:1], context, None):
             if lines is None:
                 for path, line in re.findall(r"src/((?:%s)/\w+\.[ch]pp):(\d+)" % "|".join(places.FOLDERS),
-                                             "\n".join(error[:1]) + "\n".join(context)):
+                                             "\n".join(error + context)):
                     dropped.update(at_line[(f"src/{path}", int(line))])
                 return
             found = {int(a or b) for a, b in named.findall("\n".join(lines))}
@@ -267,6 +267,12 @@ def run_all(asked, root, out, programs_in, chosen, alive, chosen_values, all_pro
     alive = {n: c for n, c in alive.items() if n not in tests.stopped}
     print(f"{len(tests.stopped)} stopped by their types, {len(alive)} left", flush=True)
     print(f"every test case run without a change, {time.time() - began:.0f} s", flush=True)
+
+    for program in all_programs:  # all at once, with no change on: what fails now says nothing of a change
+        cases = {program: sorted((c["seconds"], n) for n, c in tests.cases[program].items() if c["good"])}
+        for _, names, seconds in tests.portions([program], cases):
+            if found := tests.run(program, names, root, {"FIRSTPICK_MUTANT": "-1"}, 30 + 8 * seconds):
+                raise SystemExit(f"{found} without any change: {program}: {', '.join(names)}")
 
     results_at, results = f"{out}/results.jsonl", {}
     if os.path.exists(results_at):
