@@ -84,6 +84,7 @@ TEST_CASE("cracking of the piece: ACI 318-25 19.2.3.1, the handbook's factor and
   check(model.patch, 2, Basis::choice, "");
   check(model.line_slenderness, 4, Basis::choice, "");
   check(model.panel_slenderness, 5, Basis::choice, "");
+  check(model.step_ratio, 3, Basis::choice, "");
   check(model.block_slenderness, 15, Basis::choice, "");
   check(model.block_size, 2.5, m, Basis::choice, "");
 }

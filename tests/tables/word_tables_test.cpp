@@ -182,6 +182,28 @@ TEST_CASE("specimens and their strength against the standard cylinder") {
   }
 }
 
+// ASTM C39, from memory: by the size alone, whatever the system of units it is written in.
+TEST_CASE("how far apart two and three cylinders of one sample may lie, % of their mean") {
+  struct Row {
+    std::string words;
+    double of_two, of_three;
+  };
+  const Tables tables = shipped();
+  for (const Row& row : {Row{"cylinder 6x12 in", 8.0, 9.5}, Row{"cylinder 150x300 mm", 8.0, 9.5},
+                         Row{"cylinder 4x8 in", 9.0, 10.6}, Row{"cylinder 100x200 mm", 9.0, 10.6}}) {
+    CAPTURE(row.words);
+    const SpecimenKind& kind = tables.specimens.at(row.words);
+    REQUIRE((kind.range_of_two && kind.range_of_three));
+    CHECK(100.0 * kind.range_of_two->value.value() == Approx(row.of_two));
+    CHECK(100.0 * kind.range_of_three->value.value() == Approx(row.of_three));
+  }
+  for (const std::string cube : {"cube 150 mm", "cube 100 mm"}) {
+    CAPTURE(cube);
+    CHECK_FALSE(tables.specimens.at(cube).range_of_two);
+    CHECK_FALSE(tables.specimens.at(cube).range_of_three);
+  }
+}
+
 // EN 1992-1-1 table 3.1, second-hand: strength classes cylinder/cube. 0.80 is the ratio of 20/25, the class
 // nearest to a first lift; of 35/45 alone it is less (0.78), as the note of the entry says.
 TEST_CASE("the factor of the cube is that of the lowest strength class listed") {
