@@ -83,4 +83,24 @@ Sources sources_of(const tables::BarModel& model) {
   return all;
 }
 
+Sources sources_of(const std::optional<tables::AnchorBarModel>& model) {
+  if (!model) return {};
+  const auto& [distance, yield_most, aci, en] = *model;
+  Sources all = sources(distance, yield_most);
+  if (aci) {
+    const auto& [thin_up_to, straight_thin, straight_thick, cast_position, straight_least, hook, hook_factor, hook_base,
+                 hook_over, hook_diameters, hook_least] = *aci;
+    for (const Source* one : sources(thin_up_to, straight_thin, straight_thick, cast_position, straight_least, hook,
+                                     hook_factor, hook_base, hook_over, hook_diameters, hook_least))
+      all.push_back(one);
+  }
+  if (en) {
+    const auto& [bond, thickest, straight_diameters, hook_diameters, beyond_least, pryout, interaction_power] = *en;
+    for (const Source* one :
+         sources(bond, thickest, straight_diameters, hook_diameters, beyond_least, pryout, interaction_power))
+      all.push_back(one);
+  }
+  return all;
+}
+
 }  // namespace firstpick::comparison

@@ -148,7 +148,8 @@ Outcome<HeadedInsert> headed_insert(const plan::Insert& insert, const piece::Ins
                       .site = &site,
                       .at = insert.at,
                       .edges = std::get<EdgeDistances>(edges),
-                      .f_ya = steel->second.fya.value};
+                      .f_ya = steel->second.fya.value,
+                      .bars = insert.bars};
 }
 
 }  // namespace firstpick::resistances
