@@ -13,12 +13,12 @@ Sources sources(const Constants&... constants) {
 
 Sources sources_of(const tables::En1992HeadedModel& model) {
   const auto& [k1_cracked, k1_uncracked, psi_s_base, psi_s_slope, psi_re_base, psi_re_length, split_edge, split_extent,
-               k2_cracked, k2_uncracked, k5_cracked, k5_uncracked, k6_soft, k6_hard, f_uk_soft, f_uk_most, k7, short_shank,
+               split_thickness, k2_cracked, k2_uncracked, k5_cracked, k5_uncracked, k6_soft, k6_hard, f_uk_soft, f_uk_most, k7, short_shank,
                short_below, k8_shallow, k8_deep, k8_from, k9_cracked, k9_uncracked, l_f_slender, thick_shank, l_f_thick,
                l_f_thick_least, power_steel, power_concrete, gamma_c, gamma_inst, gamma_s_tension, gamma_s_tension_least,
                gamma_s_shear, gamma_s_shear_least, gamma_s_shear_hard, gamma_s_soft_f_uk, gamma_s_soft_yield] = model;
   return sources(k1_cracked, k1_uncracked, psi_s_base, psi_s_slope, psi_re_base, psi_re_length, split_edge, split_extent,
-                 k2_cracked, k2_uncracked, k5_cracked, k5_uncracked, k6_soft, k6_hard, f_uk_soft, f_uk_most, k7, short_shank,
+                 split_thickness, k2_cracked, k2_uncracked, k5_cracked, k5_uncracked, k6_soft, k6_hard, f_uk_soft, f_uk_most, k7, short_shank,
                  short_below, k8_shallow, k8_deep, k8_from, k9_cracked, k9_uncracked, l_f_slender, thick_shank, l_f_thick,
                  l_f_thick_least, power_steel, power_concrete, gamma_c, gamma_inst, gamma_s_tension, gamma_s_tension_least,
                  gamma_s_shear, gamma_s_shear_least, gamma_s_shear_hard, gamma_s_soft_f_uk, gamma_s_soft_yield);

@@ -37,7 +37,7 @@ EnAnchorage en_anchorage(EntryReader& read) {
 }  // namespace
 
 std::optional<AnchorBarModel> anchor_bar_model(EntryReader& read, bool by_en) {
-  if (!read.has("anchor_bars.distance")) return {};
+  if (!read.has_any("anchor_bars.")) return {};
   AnchorBarModel model{.distance = read.quantity<Ratio>("anchor_bars.distance", Limit::at_most_one),
                        .yield_most = read.quantity<Stress>("anchor_bars.yield_most", Limit::positive)};
   if (by_en) model.en = en_anchorage(read);

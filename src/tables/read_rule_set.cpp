@@ -123,13 +123,13 @@ std::optional<Sourced<Stress>> adhesion_least(EntryReader& read) {
 }
 
 std::optional<HeavyPieces> heavy_pieces(EntryReader& read) {
-  if (!read.has("heavy.above") && !read.has("heavy.minimum_strength")) return {};
+  if (!read.has_any("heavy.")) return {};
   return HeavyPieces{.above = read.quantity<Mass>("heavy.above", Limit::positive),
                      .minimum_strength = read.quantity<Stress>("heavy.minimum_strength", Limit::positive)};
 }
 
 std::optional<LegCrossCheck> leg_cross_check(EntryReader& read) {
-  if (!read.has("leg_cross_check.skew")) return {};
+  if (!read.has_any("leg_cross_check.")) return {};
   return LegCrossCheck{.skew = read.quantity<Ratio>("leg_cross_check.skew", Limit::at_least_one),
                        .dynamic_factor = read.quantity<Ratio>("leg_cross_check.dynamic_factor", Limit::at_least_one)};
 }
