@@ -6,6 +6,7 @@
 
 #include "resistances/anchor_bars.hpp"
 
+#include <cmath>
 #include <limits>
 
 #include "support/headed_face.hpp"
@@ -183,4 +184,32 @@ TEST_CASE("pry-out beside such bars: 0.75 of it by EN 1992-4, all of it by ACI 3
   CHECK(in(kN, assessed(resistances::pryout_beside_bars(made.face.group(), whole, us_rules(), trace)).value) == Approx(100.0));
   made.insert->bars.reset();
   CHECK(in(kN, assessed(resistances::pryout_beside_bars(made.face.group(), whole, eu_rules(), trace)).value) == Approx(100.0));
+}
+
+// Law: once the bars hold something, more strength, more bars and longer bars never lower it, and no more than their yield is held.
+TEST_CASE("more strength, count or length never lowers what bars hold") {
+  const auto held = [](const tables::RuleSet& rules, Length h_ef, const plan::AnchorBars& bars, Stress f_c) {
+    const auto outcome = Made(h_ef, bars).by(rules, f_c);
+    const auto* known = std::get_if<Resistance<Force>>(&outcome);
+    return known ? in(newton, known->value) : 0.0;
+  };
+  const auto check = [&](const tables::RuleSet& rules, Length h_ef, const plan::AnchorBars& bars) {
+    const double yield = 4.0 * 3.14159265 / 4.0 * std::pow(in(mm, *bars.diameter), 2) * in(MPa, *bars.yield_strength);
+    double before = 0.0;
+    for (double f_c = 2.0; f_c <= 69.0; f_c += 0.5) {
+      CAPTURE(rules.id, f_c);
+      const double now = held(rules, h_ef, bars, f_c * MPa);
+      CHECK(now >= before);
+      CHECK(now <= yield * (1.0 + 1e-6));
+      plan::AnchorBars longer = bars, more = bars;
+      longer.bottom = *bars.bottom + 100.0 * mm;
+      more.count = 6;
+      CHECK(held(rules, h_ef, longer, f_c * MPa) >= now);
+      CHECK(held(rules, h_ef, more, f_c * MPa) >= now);
+      before = now;
+    }
+    CHECK(before > 0.0);
+  };
+  check(us_rules(), 15.0 * inch, bars_of_us());
+  check(eu_rules(), 300.0 * mm, bars_of_eu());
 }
