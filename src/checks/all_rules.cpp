@@ -33,6 +33,7 @@ const std::array rules{
     Rule{"hanging-tilt", "the piece hangs far out of level, or rolls over on free sheaves", "rule set", Scope::rigging,
          hanging_tilt},
     Rule{"pick-count", "a flat piece rolls over on one or two picks", "accident reports", Scope::rigging, pick_count},
+    Rule{"leg-skew", "four legs share worse than this rule set takes them to", "0027/ND 5.6.12", Scope::rigging, leg_skew},
     Rule{"point-loss", "one point lets go and the others follow", "accident reports", Scope::rigging, point_loss},
     Rule{"roll-stability", "the piece rolls over under a hand on a tag line", "statics", Scope::rigging,
          roll_stability},

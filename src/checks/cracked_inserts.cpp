@@ -1,7 +1,8 @@
 // Which inserts count as sitting in uncracked concrete in this stage, by EN 1992-4.
 //
 //   uncracked: the plan says so, and piece-cracking was computed and passes in this stage at this strength, and
-//              c >= k_sp r_sp h_ef towards every edge, so that splitting needs no check          else cracked
+//              c >= k_sp r_sp h_ef towards every edge, and the concrete behind is at least h_min = r_h h_ef thick,
+//              so that splitting needs no check                                                  else cracked
 //
 // Source   that lifting inserts may count on uncracked concrete: scope of CEN/TR 15728 (2008), read; it rests on production
 //          control of cracks. Splitting: EN 1992-4:2018 7.2.1.7, second-hand; cracked resistances need no check of it where
@@ -19,8 +20,9 @@ namespace firstpick::checks {
 
 namespace {
 
-bool is_far_from_edges(const resistances::HeadedInsert& insert, const tables::En1992HeadedModel& en) {
-  return insert.edges.nearest >= en.split_edge.value * en.split_extent.value * insert.h_ef;
+bool cannot_split(const resistances::HeadedInsert& insert, const tables::En1992HeadedModel& en) {
+  return insert.edges.nearest >= en.split_edge.value * en.split_extent.value * insert.h_ef &&
+         insert.site->thickness >= en.split_thickness.value * insert.h_ef;
 }
 
 bool is_shown_uncracked(const StageFacts& facts) {
@@ -45,7 +47,7 @@ void count_cracks(StageFacts& facts, bool bending_is_known) {
   const bool whole = bending_is_known && is_shown_uncracked(facts);
   facts.as_cracked = drawn;
   for (auto& one : facts.as_cracked)
-    if (auto* insert = std::get_if<resistances::HeadedInsert>(&one); insert && !(whole && is_far_from_edges(*insert, *en)))
+    if (auto* insert = std::get_if<resistances::HeadedInsert>(&one); insert && !(whole && cannot_split(*insert, *en)))
       insert->cracked = true;
 }
 

@@ -19,6 +19,8 @@ namespace {
 // The largest utilizations of one insert in one situation, by what fails.
 Outcome<resistances::Uses> largest(const StageFacts& facts, std::size_t situation, std::size_t insert) {
   resistances::Uses uses;
+  if (facts.plan.inserts.at(insert).bars && facts.rules.anchor_bars && facts.rules.anchor_bars->en)
+    uses.power_of_bars = facts.rules.anchor_bars->en->interaction_power;
   for (const Mode mode : all_modes) {
     Ratio& most = mode == Mode::steel_tension ? uses.steel_tension
                   : mode == Mode::steel_shear ? uses.steel_shear

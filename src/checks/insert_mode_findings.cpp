@@ -1,5 +1,7 @@
 #include "checks/insert_mode_findings.hpp"
 
+#include <algorithm>
+
 #include <fmt/format.h>
 
 #include "checks/mode_factor.hpp"
@@ -14,12 +16,23 @@ std::string names(const StageFacts& facts, const std::vector<std::size_t>& toget
   return text;
 }
 
+// Bars hold what would break out: the concrete is not what was judged.
+bool is_about_bars(const ModeRule& rule, const ModeCheck& check, const StageFacts& facts, std::size_t insert) {
+  const auto& inserts = facts.plan.inserts;
+  if (rule.mode != Mode::breakout) return false;
+  if (check.together.empty()) return inserts[insert].bars.has_value();
+  return std::ranges::all_of(check.together, [&](std::size_t i) { return inserts.at(i).bars.has_value(); });
+}
+
 Finding from(const ModeRule& rule, const ModeCheck& check, const StageFacts& facts, std::size_t insert,
              const InsertSituation& situation) {
   const std::string& subject = facts.plan.inserts[insert].id;
   const UnitSystem units = facts.plan.piece.units;
   Finding finding{.rule = rule.id, .subject = subject, .result = check.comparison.result};
-  finding.clause = clause_of(rule.mode, facts.rules);
+  const bool about_bars = is_about_bars(rule, check, facts, insert);
+  finding.clause = !about_bars                ? clause_of(rule.mode, facts.rules)
+                   : facts.rules.headed.en ? "EN 1992-4 7.2.1.9"
+                                           : "ACI 318-19 17.5.2.1";
   finding.utilization = check.comparison.utilization;
   finding.text = check.comparison.why;
   finding.remedy = check.comparison.remedy;
@@ -39,12 +52,14 @@ Finding from(const ModeRule& rule, const ModeCheck& check, const StageFacts& fac
   }
   if (finding.result == Result::fail && facts.in_words) {
     const std::string who = check.together.empty() ? subject : names(facts, check.together) + " together";
-    finding.text = fmt::format("{} at {}: {} asked, {} allowed ({} nominal over {})", rule.fails, who,
+    finding.text = fmt::format("{} at {}: {} asked, {} allowed ({} nominal over {})",
+                               about_bars ? "the bars about the insert hold too little" : rule.fails, who,
                                firstpick::print(*check.demand, units, Rounding::up),
                                firstpick::print(Force{*check.nominal / factor}, units, Rounding::down),
                                firstpick::print(*check.nominal, units, Rounding::down), print_number(factor, 2));
     if (situation.some_legs_only || situation.turning) finding.text += fmt::format(", {}", situation.name);
-    finding.remedy = remedy_in(situation, rule.remedy);
+    finding.remedy = remedy_in(situation, about_bars ? "more strength before lifting, more or longer bars, or steeper legs"
+                                                     : rule.remedy);
   }
   return finding;
 }

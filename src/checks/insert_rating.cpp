@@ -2,6 +2,8 @@
 //
 //   F <= F_ultimate / n     F = sqrt(tension^2 + shear^2), the whole force of the leg on the insert
 //
+// Where the rating declares loads by direction, the one of the pull counts (resistances/declared_load.cpp), and F is the pull
+// that takes most of it.
 // F_ultimate  declared load times the factor it includes, scaled down at lower strength (resistances/rated.cpp).
 // Where the rule set counts loads as declared, the declared load is the most that is allowed.
 // Absent      no rating, strength or included factor: HOLD. The direction of the pull is rule insert-angle.
@@ -12,6 +14,7 @@
 #include <fmt/format.h>
 
 #include "checks/rule.hpp"
+#include "resistances/declared_load.hpp"
 #include "resistances/rated.hpp"
 
 namespace firstpick::checks {
@@ -21,6 +24,7 @@ namespace {
 struct WorstForce {
   Force force{};
   std::string situation;
+  Force declared{};  // for the direction of this pull
 };
 
 // A declared load is held against the load itself, with dynamic factor and grip of the form, never behind partial factors.
@@ -29,19 +33,34 @@ Outcome<std::vector<InsertSituation>> situations_for_ratings(const StageFacts& f
   return on_inserts(facts.gear_situations, facts.plan, facts.rigging, facts.body);
 }
 
-Outcome<WorstForce> largest_force(const StageFacts& facts, std::size_t insert) {
+// The pull that takes most of what is declared for its direction; of a rating without directions the largest pull.
+Outcome<WorstForce> worst_pull(const StageFacts& facts, std::size_t insert) {
   const auto felt = situations_for_ratings(facts);
   if (const auto* gap = std::get_if<NotAssessed>(&felt)) return *gap;
   const auto& situations = std::get<std::vector<InsertSituation>>(felt);
   if (situations.empty()) return NotAssessed{"no situation was computed", {}};
+  const plan::Insert& rated = facts.plan.inserts[insert];
   WorstForce worst;
   for (const InsertSituation& situation : situations) {
     const auto& f = situation.forces.at(insert);
     const Force whole = Force::from_value(std::hypot(f.tension.value(), f.shear.value()));
     if (!is_finite(whole)) return NotAssessed{"the force on the insert is not a usable number", {}};
+    Force declared = rated.rating ? rated.rating->load : Force{};
+    if (rated.rating && whole > Force{}) {
+      const auto load = resistances::declared_load(rated, facts.body.sites.at(insert), {f.tension, f.shear_u, f.shear_v});
+      if (const auto* gap = std::get_if<NotAssessed>(&load))
+        return NotAssessed{fmt::format("{}, {}", gap->why, situation.name), gap->remedy};
+      declared = std::get<Force>(load);
+    }
     constexpr double more = 1.0 + 1e-9;  // of equals the first is named, whatever their last bits
-    if (worst.situation.empty() || whole > more * worst.force) worst.situation = situation.name;
-    worst.force = std::max(worst.force, whole);
+    const bool takes_more = declared == worst.declared ? whole > more * worst.force
+                                                       : whole.value() * worst.declared.value() >
+                                                             more * worst.force.value() * declared.value();
+    if (!worst.situation.empty() && !takes_more) {
+      if (declared == worst.declared) worst.force = std::max(worst.force, whole);
+      continue;
+    }
+    worst = {std::max(whole, declared == worst.declared ? worst.force : Force{}), situation.name, declared};
   }
   return worst;
 }
@@ -86,6 +105,14 @@ Outcome<Resistance<Force>> ultimate_of(const plan::Insert& insert, const Outcome
   return fails ? bound : ultimate;
 }
 
+// The insert with the load that is declared for the direction of its worst pull.
+plan::Insert for_this_pull(const plan::Insert& insert, const Outcome<WorstForce>& worst) {
+  plan::Insert one = insert;
+  const auto* known = std::get_if<WorstForce>(&worst);
+  if (one.rating && known && known->declared > Force{}) one.rating->load = known->declared;
+  return one;
+}
+
 }  // namespace
 
 std::vector<Finding> insert_rating(const StageFacts& facts, Trace& trace) {
@@ -98,13 +125,13 @@ std::vector<Finding> insert_rating(const StageFacts& facts, Trace& trace) {
     const plan::Insert& insert = facts.plan.inserts[i];
     if (insert.kind != "rated" && !insert.rating) continue;
     trace.about([&] { return fmt::format("{}: {}, insert {}", plan::word_for(facts.stage.kind), id, insert.id); });
-    const auto worst = largest_force(facts, i);
+    const auto worst = worst_pull(facts, i);
     Outcome<Demand<Force>> demand = NotAssessed{};
     if (const auto* gap = std::get_if<NotAssessed>(&worst)) demand = *gap;
     else demand = Demand<Force>{std::get<WorstForce>(worst).force};
     Outcome<Resistance<Force>> ultimate = NotAssessed{};
     if (const auto* gap = std::get_if<NotAssessed>(&facts.usable_strength)) ultimate = *gap;
-    else ultimate = ultimate_of(insert, demand, facts, trace);
+    else ultimate = ultimate_of(for_this_pull(insert, worst), demand, facts, trace);
 
     Finding finding = compared<Force>(id, insert.id, demand, ultimate, factor.value.value(),
                                       citation(factor.source));

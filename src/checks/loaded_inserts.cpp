@@ -39,4 +39,9 @@ Outcome<resistances::Eccentricity> eccentricity(const LoadedInserts& loaded, con
   return resistances::Eccentricity(about_u / loaded.sum, about_v / loaded.sum);
 }
 
+bool held_by_bars(const LoadedInserts& loaded) {
+  return !loaded.inserts.empty() &&
+         std::ranges::all_of(loaded.inserts, [](const resistances::HeadedInsert* one) { return one->bars.has_value(); });
+}
+
 }  // namespace firstpick::checks

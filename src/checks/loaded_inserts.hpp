@@ -25,6 +25,9 @@ struct LoadedInserts {
   bool hold(std::size_t insert) const;
 };
 
+// Every one has bars of its own that hold its body of concrete.
+bool held_by_bars(const LoadedInserts& loaded);
+
 // Distance of the resultant of the forces from the centroid of the inserts, in the axes of the group.
 Outcome<resistances::Eccentricity> eccentricity(const LoadedInserts& loaded, const StageFacts& facts);
 

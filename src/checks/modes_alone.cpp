@@ -3,6 +3,7 @@
 #include <array>
 
 #include "checks/loaded_inserts.hpp"
+#include "resistances/anchor_bars.hpp"
 #include "resistances/breakout.hpp"
 #include "resistances/edge_breakout.hpp"
 #include "resistances/en_1992_4.hpp"
@@ -35,10 +36,14 @@ NominalForce strength_alone(Mode mode, const StageFacts& facts, const InsertSitu
                                  trace);
   };
   switch (mode) {
-    case Mode::breakout: return where_it_occurs(breakout());
+    case Mode::breakout:
+      return where_it_occurs(one.front()->bars ? resistances::anchor_bars(*one.front(), f_c, facts.rules, trace)
+                                               : breakout());
     case Mode::pullout: return where_it_occurs(resistances::pullout(*one.front(), f_c, model, trace));
     case Mode::side_blowout: return resistances::side_blowout(*one.front(), f_c, model, trace);
-    case Mode::pryout: return where_it_occurs(resistances::pryout(one, breakout(), model, trace));
+    case Mode::pryout:
+      return where_it_occurs(resistances::pryout_beside_bars(one, resistances::pryout(one, breakout(), model, trace),
+                                                             facts.rules, trace));
     case Mode::edge_breakout: {
       const Direction shear = shear_direction(situation.forces.at(insert), *one.front()->site);
       return where_it_occurs(resistances::edge_breakout(*one.front(), shear, f_c, model, trace));

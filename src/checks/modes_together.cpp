@@ -2,6 +2,7 @@
 
 #include "checks/mode_factor.hpp"
 #include "checks/modes_alone.hpp"
+#include "resistances/anchor_bars.hpp"
 #include "resistances/pryout.hpp"
 #include "resistances/side_blowout.hpp"
 
@@ -22,6 +23,19 @@ Outcome<Resistance<Force>> group_breakout(const StageFacts& facts, const LoadedI
   if (const auto* gap = std::get_if<NotAssessed>(&offset)) return *gap;
   return resistances::breakout(group.inserts, facts.anchorage.areas,
                                std::get<resistances::Eccentricity>(offset), f_c, facts.rules.headed, trace);
+}
+
+// Inserts that each have bars of their own: the bars of all, against the sum. Each alone is judged by its own bars too, so
+// that where the resultant acts changes nothing. With one insert without bars all count by the concrete.
+Outcome<Resistance<Force>> group_held(const StageFacts& facts, const LoadedInserts& group, Stress f_c, Trace& trace) {
+  if (!held_by_bars(group)) return group_breakout(facts, group, f_c, trace);
+  Force sum{};
+  for (const resistances::HeadedInsert* insert : group.inserts) {
+    const auto bars = resistances::anchor_bars(*insert, f_c, facts.rules, trace);
+    if (const auto* gap = std::get_if<NotAssessed>(&bars)) return *gap;
+    sum += std::get<Resistance<Force>>(bars).value;
+  }
+  return Resistance<Force>{sum};
 }
 
 NominalForce row_blowout(const StageFacts& facts, const LoadedInserts& row, const Direction& towards, Stress f_c,
@@ -78,10 +92,12 @@ ModeCheck check_together(Mode mode, const StageFacts& facts, const InsertSituati
     return judged(together.sum, nominal, mode_factor(mode, facts, together.indices.front()), together.indices);
   };
   switch (mode) {
-    case Mode::breakout: return against(where_it_occurs(group_breakout(facts, together, f_c, trace)));
+    case Mode::breakout: return against(where_it_occurs(group_held(facts, together, f_c, trace)));
     case Mode::pryout:
-      return against(where_it_occurs(
-          resistances::pryout(together.inserts, group_breakout(facts, together, f_c, trace), model, trace)));
+      return against(where_it_occurs(resistances::pryout_beside_bars(
+          together.inserts,
+          resistances::pryout(together.inserts, group_breakout(facts, together, f_c, trace), model, trace), facts.rules,
+          trace)));
     case Mode::side_blowout:
       return against(row_blowout(facts, together, facts.anchorage.blowout_rows.at(set).towards, f_c, trace));
     case Mode::edge_breakout:

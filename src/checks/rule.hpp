@@ -82,6 +82,7 @@ std::vector<Finding> turn_slip(const StageFacts& facts, Trace& trace);
 std::vector<Finding> turn_runaway(const StageFacts& facts, Trace& trace);
 std::vector<Finding> point_loss(const StageFacts& facts, Trace& trace);
 std::vector<Finding> roll_stability(const StageFacts& facts, Trace& trace);
+std::vector<Finding> leg_skew(const StageFacts& facts, Trace& trace);
 std::vector<Finding> teeter(const StageFacts& facts, Trace& trace);
 std::vector<Finding> landing_stability(const StageFacts& facts, Trace& trace);
 std::vector<Finding> landing_bearers(const StageFacts& facts, Trace& trace);

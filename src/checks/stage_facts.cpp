@@ -222,13 +222,16 @@ StageFacts stage_facts(const plan::Plan& plan, const plan::Stage& stage, const p
                    .insert_situations = not_yet,
                    .gear_situations = not_yet,
                    .usable_strength = strength::usable_strength(plan.concrete, rules, tables, trace),
-                   .required_strength = strength::required_strength(stage.kind, plan.concrete, rules, trace),
+                   .required_strength = not_yet,
                    .formula_strength = not_yet,
                    .up_before = up_before(plan, stage, body),
                    .up_after = up_after(plan, stage, body),
                    .bending = bending ? std::move(bending) : std::make_shared<BendingMemo>(),
                    .modes = {}};
 
+  std::optional<Mass> mass;
+  if (const auto* load = std::get_if<loads::StageLoad>(&facts.load)) mass = load->weight / standard_gravity;
+  facts.required_strength = strength::required_strength(stage.kind, plan.concrete, rules, trace, mass);
   if (const auto* usable = std::get_if<Stress>(&facts.usable_strength))
     facts.formula_strength = strength::formula_strength(*usable, rules, trace);
   else

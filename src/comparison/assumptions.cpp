@@ -42,6 +42,21 @@ template <class T>
 std::string told(const std::optional<Sourced<T>>& one) {
   return one ? told(*one) : std::string(none);
 }
+bool same(const std::optional<tables::HeavyPieces>& a, const std::optional<tables::HeavyPieces>& b) {
+  return a.has_value() == b.has_value() &&
+         (!a || (same(a->above, b->above) && same(a->minimum_strength, b->minimum_strength)));
+}
+std::string told(const std::optional<tables::HeavyPieces>& one) {
+  if (!one) return std::string(none);
+  return fmt::format("{} above {}", told(one->minimum_strength), told(one->above));
+}
+bool same(const std::optional<tables::LegCrossCheck>& a, const std::optional<tables::LegCrossCheck>& b) {
+  return a.has_value() == b.has_value() && (!a || (same(a->skew, b->skew) && same(a->dynamic_factor, b->dynamic_factor)));
+}
+std::string told(const std::optional<tables::LegCrossCheck>& one) {
+  if (!one) return std::string(none);
+  return fmt::format("skew {}, dynamic factor {}", told(one->skew), told(one->dynamic_factor));
+}
 std::string told(const std::optional<tables::LoadFactors>& one) {
   if (!one) return std::string(none);
   return fmt::format("{} x weights, {} x grip of the form", told(one->weight), told(one->grip));
@@ -207,9 +222,11 @@ std::span<const Assumption> all_assumptions() {
       value_of<&RuleSet::load_factors>("load factors on headed inserts"),
       value_of<&RuleSet::insert_load>("load that the factor on inserts multiplies"),
       value_of<&RuleSet::load_floor>("least load of a strip, over the weights"),
+      value_of<&RuleSet::adhesion_least>("least grip of a form, per area"),
       value_of<&RuleSet::crane_load>("load that the crane is compared with"),
       bending_multiplier(),
       value_of<&RuleSet::sharing>("sharing between legs"),
+      value_of<&RuleSet::leg_cross_check>("what the cross-check of four legs asks"),
       value_of<&RuleSet::leg_stiffness_ratio>("stiffness of a leg that is not stated"),
       value_of<&RuleSet::usable_strength>("strength that a set of specimens is worth"),
       value_of<&RuleSet::minimum_results>("least number of specimens"),
@@ -220,8 +237,10 @@ std::span<const Assumption> all_assumptions() {
       value_of<&RuleSet::maturity_margin>("margin on maturity"),
       value_of<&RuleSet::maturity_difference>("difference of maturity from companions"),
       value_of<&RuleSet::minimum_strength>("least strength to lift at all"),
+      value_of<&RuleSet::heavy>("least strength of heavy pieces"),
       value_of<&RuleSet::below_floor>("inserts below the strength that the formulas cover"),
       headed_model(),
+      constants_of<&RuleSet::anchor_bars>("bars that hold the body of concrete about an insert"),
       insert_factor(),
       value_of<&RuleSet::hardware_factor>("factor on lifting hardware"),
       value_of<&RuleSet::rating_scaling>("declared load of an insert in weaker concrete"),

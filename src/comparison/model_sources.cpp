@@ -13,12 +13,12 @@ Sources sources(const Constants&... constants) {
 
 Sources sources_of(const tables::En1992HeadedModel& model) {
   const auto& [k1_cracked, k1_uncracked, psi_s_base, psi_s_slope, psi_re_base, psi_re_length, split_edge, split_extent,
-               k2_cracked, k2_uncracked, k5_cracked, k5_uncracked, k6_soft, k6_hard, f_uk_soft, f_uk_most, k7, short_shank,
+               split_thickness, k2_cracked, k2_uncracked, k5_cracked, k5_uncracked, k6_soft, k6_hard, f_uk_soft, f_uk_most, k7, short_shank,
                short_below, k8_shallow, k8_deep, k8_from, k9_cracked, k9_uncracked, l_f_slender, thick_shank, l_f_thick,
                l_f_thick_least, power_steel, power_concrete, gamma_c, gamma_inst, gamma_s_tension, gamma_s_tension_least,
                gamma_s_shear, gamma_s_shear_least, gamma_s_shear_hard, gamma_s_soft_f_uk, gamma_s_soft_yield] = model;
   return sources(k1_cracked, k1_uncracked, psi_s_base, psi_s_slope, psi_re_base, psi_re_length, split_edge, split_extent,
-                 k2_cracked, k2_uncracked, k5_cracked, k5_uncracked, k6_soft, k6_hard, f_uk_soft, f_uk_most, k7, short_shank,
+                 split_thickness, k2_cracked, k2_uncracked, k5_cracked, k5_uncracked, k6_soft, k6_hard, f_uk_soft, f_uk_most, k7, short_shank,
                  short_below, k8_shallow, k8_deep, k8_from, k9_cracked, k9_uncracked, l_f_slender, thick_shank, l_f_thick,
                  l_f_thick_least, power_steel, power_concrete, gamma_c, gamma_inst, gamma_s_tension, gamma_s_tension_least,
                  gamma_s_shear, gamma_s_shear_least, gamma_s_shear_hard, gamma_s_soft_f_uk, gamma_s_soft_yield);
@@ -80,6 +80,26 @@ Sources sources_of(const tables::BarModel& model) {
   Sources all = with_a_source(sources(yield_share, modulus, concrete_modulus, compression, crack_width));
   for (const auto* one : {&E_cm, &mean_over})
     if (*one) all.push_back(&(*one)->source);
+  return all;
+}
+
+Sources sources_of(const std::optional<tables::AnchorBarModel>& model) {
+  if (!model) return {};
+  const auto& [distance, yield_most, aci, en] = *model;
+  Sources all = sources(distance, yield_most);
+  if (aci) {
+    const auto& [thin_up_to, straight_thin, straight_thick, cast_position, straight_least, hook, hook_factor, hook_base,
+                 hook_over, hook_diameters, hook_least] = *aci;
+    for (const Source* one : sources(thin_up_to, straight_thin, straight_thick, cast_position, straight_least, hook,
+                                     hook_factor, hook_base, hook_over, hook_diameters, hook_least))
+      all.push_back(one);
+  }
+  if (en) {
+    const auto& [bond, thickest, straight_diameters, hook_diameters, beyond_least, pryout, interaction_power] = *en;
+    for (const Source* one :
+         sources(bond, thickest, straight_diameters, hook_diameters, beyond_least, pryout, interaction_power))
+      all.push_back(one);
+  }
   return all;
 }
 

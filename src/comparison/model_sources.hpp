@@ -1,6 +1,7 @@
 // Every constant of a model of a rule set with its source, in the order of the model: to see what two sets have differently.
 #pragma once
 
+#include <optional>
 #include <vector>
 
 #include "record/source.hpp"
@@ -15,5 +16,6 @@ Sources sources_of(const tables::HeadedInsertModel& model);
 Sources sources_of(const tables::CrackingModel& model);
 Sources sources_of(const tables::PrestressModel& model);
 Sources sources_of(const tables::BarModel& model);
+Sources sources_of(const std::optional<tables::AnchorBarModel>& model);  // none where there is none
 
 }  // namespace firstpick::comparison

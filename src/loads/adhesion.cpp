@@ -5,6 +5,7 @@
 // Source   load model of CEN/TR 15728, from memory: adhesion is a stress on the contact area, added to the
 //          weight.
 // a_i      the plan's own adhesion of the contact, else the entry of its finish in tables/form-faces.toml.
+//          Where the rule set knows a least grip per area, never less than that.
 // A_i      the whole contact area. Its projection on the pull is less for steep faces; a step shows it for
 //          comparison, the larger area is used.
 // Acts     straight down at the centroid of each contact area.
@@ -52,6 +53,11 @@ Outcome<Grip> grip_of(const plan::Contact& contact, std::size_t number, const ta
   return Grip{entry.value, fmt::format("finish {}", contact.finish), {entry.source}};
 }
 
+Grip not_below(const Grip& grip, const std::optional<Sourced<Stress>>& least) {
+  if (!least || !(grip.stress < least->value)) return grip;
+  return {least->value, grip.words + ", raised to the least of the rule set", {least->source}};
+}
+
 void record(const Grip& grip, const piece::ContactArea& area, Force force, std::size_t number, Trace& trace) {
   trace.add([&] {
     return Step{.words = fmt::format("form contact {}: its area projected on the pull, for comparison; the "
@@ -74,7 +80,8 @@ void record(const Grip& grip, const piece::ContactArea& area, Force force, std::
 }  // namespace
 
 Outcome<Adhesion> adhesion(const plan::Plan& plan, const plan::Stage& stage, const piece::Body& body,
-                           const tables::Tables& tables, Trace& trace) {
+                           const tables::Tables& tables, Trace& trace,
+                           const std::optional<Sourced<Stress>>& least) {
   Adhesion sum;
   if (stage.kind != plan::StageKind::strip) {
     trace.add([] {
@@ -107,13 +114,14 @@ Outcome<Adhesion> adhesion(const plan::Plan& plan, const plan::Stage& stage, con
 
   for (std::size_t i = 0; i < body.contacts.size(); ++i) {
     const piece::ContactArea& area = body.contacts[i];
-    const Outcome<Grip> grip = grip_of(plan.form->contacts[i], i + 1, tables);
-    if (const auto* missing = std::get_if<NotAssessed>(&grip)) return *missing;
+    const Outcome<Grip> by_plan = grip_of(plan.form->contacts[i], i + 1, tables);
+    if (const auto* missing = std::get_if<NotAssessed>(&by_plan)) return *missing;
+    const Grip grip = not_below(std::get<Grip>(by_plan), least);
     if (!(area.area > Area{}) || !is_finite(area.area))
       return NotAssessed{fmt::format("the area of form contact {} is not a usable number", i + 1),
                          "check the faces of this [[form.contact]]"};
-    const Force force = std::get<Grip>(grip).stress * area.area;
-    record(std::get<Grip>(grip), area, force, i + 1, trace);
+    const Force force = grip.stress * area.area;
+    record(grip, area, force, i + 1, trace);
     sum.loads.push_back({area.centroid, force});
   }
   sum.total = sum_of(sum.loads);

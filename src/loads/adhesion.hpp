@@ -1,6 +1,7 @@
 // Grip of the form on the piece.
 #pragma once
 
+#include <optional>
 #include <vector>
 
 #include "loads/applied_load.hpp"
@@ -17,10 +18,11 @@ struct Adhesion {
   Force total{};
 };
 
-// Nothing outside the strip stage.
+// Nothing outside the strip stage. `least`: no contact counts with less per area, whatever plan and tables say.
 // Not assessed, in the strip stage: no [form]; no contact and no `contact = []`; a finish that is missing or
 // not in the tables; an adhesion or an area that is not a usable number.
 Outcome<Adhesion> adhesion(const plan::Plan& plan, const plan::Stage& stage, const piece::Body& body,
-                           const tables::Tables& tables, Trace& trace);
+                           const tables::Tables& tables, Trace& trace,
+                           const std::optional<Sourced<Stress>>& least = {});
 
 }  // namespace firstpick::loads

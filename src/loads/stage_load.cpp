@@ -109,7 +109,7 @@ Outcome<StageLoad> stage_load(const plan::Plan& plan, const plan::Stage& stage, 
   if (const auto* missing = std::get_if<NotAssessed>(&weight)) return *missing;
   const Outcome<AttachedParts> attached = attached_parts(plan, body, trace);
   if (const auto* missing = std::get_if<NotAssessed>(&attached)) return *missing;
-  const Outcome<Adhesion> grip = adhesion(plan, stage, body, tables, trace);
+  const Outcome<Adhesion> grip = adhesion(plan, stage, body, tables, trace, rules.adhesion_least);
   if (const auto* missing = std::get_if<NotAssessed>(&grip)) return *missing;
   const Outcome<Ratio> phi = dynamic_factor(plan, stage, rules, tables, trace);
   if (const auto* missing = std::get_if<NotAssessed>(&phi)) return *missing;

@@ -108,6 +108,12 @@ std::vector<Section> lifting_sections() {
           {.name = "maximum_angle", .kind = Kind::angle, .limit = Limit::up_to_90_deg,
            .doc = "largest angle of the pull from the axis of the insert that the supplier allows",
            .absent = "HOLD", .example = "\"45 deg\""},
+          {.name = "plane", .kind = Kind::word, .words = Words::axes,
+           .doc = "of an insert made to be pulled in one plane: the axis of the piece along which that plane meets the face",
+           .absent = "it is declared for a pull to every side alike", .example = "\"x\""},
+          {.name = "in_plane_within", .kind = Kind::angle, .limit = Limit::up_to_90_deg,
+           .doc = "a pull that leaves `plane` by more is across it", .absent = "HOLD with `plane`",
+           .example = "\"5 deg\""},
       }};
 
   const Section sling{
@@ -334,8 +340,8 @@ std::vector<Section> lifting_sections() {
            .absent = "that of tables/wind.toml", .example = "1.8"},
       }};
 
-  return {insert,     loop,   rating, sling, hardware, crane, rigging, hook, beam,
-          beam_point, sheave, link,  leg,   stage};
+  return {insert, loop, rating, rated_range_section(), anchor_bars_section(), sling, hardware, crane, rigging, hook, beam,
+          beam_point, sheave, link, leg, stage};
 }
 
 }  // namespace firstpick::plan

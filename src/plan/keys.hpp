@@ -48,8 +48,8 @@ enum class Limit {
 
 // Where the words of a key of Kind::word stand: in words.hpp, or in a table.
 enum class Words {
-  none, unit_systems, shapes, axes, cures, insert_kinds, shank_types, purposes, hardware_kinds, stage_kinds, piece_models,
-  turn_methods, landings, restraints, scale_states, maturity_functions, strength_curves, leg_lengths,
+  none, unit_systems, shapes, axes, cures, insert_kinds, shank_types, purposes, bar_ends, hardware_kinds, stage_kinds,
+  piece_models, turn_methods, landings, restraints, scale_states, maturity_functions, strength_curves, leg_lengths,
   rule_sets, concretes, finishes, steels, sling_kinds, hoist_classes, grounds, growth_curves
 };
 
@@ -97,6 +97,8 @@ const SectionList& strength_file_sections();
 const SectionList& shift_file_sections();
 std::vector<Section> piece_sections();    // its first part: key_list_piece.cpp
 std::vector<Section> lifting_sections();  // its second part: key_list_lifting.cpp
+Section rated_range_section();             // two of an insert: key_list_insert.cpp
+Section anchor_bars_section();
 std::vector<Section> stage_sections();    // what a stage holds: key_list_stage.cpp
 std::vector<Section> layout_sections();   // how `firstpick layout` may move the picks: key_list_layout.cpp
 

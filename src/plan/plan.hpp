@@ -10,6 +10,7 @@
 #include <string_view>
 #include <vector>
 
+#include "plan/insert.hpp"
 #include "record/diagnostic.hpp"
 #include "units/print.hpp"
 #include "units/vector.hpp"
@@ -44,7 +45,6 @@ constexpr long long day_of(const Timestamp& moment) {
 }
 
 enum class Shape { box, cylinder, cone, pipe, prism, wedge, mesh };
-enum class Axis { x, y, z };
 
 struct PlanarPoint { Length x, y; };
 
@@ -164,59 +164,6 @@ struct Form {
   std::vector<Attached> attached;
   bool nothing_attached = false;      // written as attached = []; no part at all and this false is HOLD
   std::string product;                // "flat.smooth-mould": which bending multiplier of the rule set counts
-  Place place;
-};
-
-struct Rating {                       // the supplier's declared capacity
-  Force load{};
-  std::optional<Stress> at_strength;
-  std::optional<double> includes_factor;   // the factor on failure that the declared load includes
-  std::optional<Angle> maximum_angle;      // of the pull from the axis of the insert
-  Place place;
-};
-
-struct MarkedSize {                   // the load class stamped on an insert or a clutch
-  Force value{};
-  std::string text;                   // as the plan writes it: "1.3 t"
-};
-
-enum class MadeFor { lifting, connection };
-
-struct Loop {                         // of bar, strand or wire rope: both legs go into the concrete
-  std::optional<Length> diameter;     // of the bar, of one strand, of the rope
-  std::optional<long long> strands;   // that lie side by side in the loop
-  std::optional<Length> offset;       // by how much one strand stands higher than another; zero: level
-  std::optional<Length> leg_length;   // embedded, of one leg along its line, bends included
-  std::optional<Force> breaking_load; // of one strand, of the rope, from its certificate
-  std::optional<Length> bend_radius;  // smallest, inside
-  std::optional<Angle> opening;       // between the two legs where they meet above the concrete
-  std::optional<Length> pin;          // diameter of what goes through the loop, where that is no hook
-  std::optional<Length> minimum_edge; // that the engineer's design or test asks for
-  std::optional<Stress> bond;         // stated by the engineer instead of the table's
-  Place place;
-};
-
-struct Insert {
-  std::string id;
-  std::string kind;                   // headed, rated, loops, plate, threaded; other words of the trade are HOLD
-  Position at;
-  std::optional<Length> embedment;    // effective, to the bearing side of the head
-  std::optional<Length> shank;        // diameter
-  std::optional<bool> threaded;       // whether a thread lies in the stressed length of the shank
-  std::optional<Length> thread_pitch; // of that thread: takes it out of the steel area
-  bool welded_stud = false;           // headed stud: shear on the full steel strength; else a bolt
-  std::optional<Area> head_bearing_area;
-  std::string steel;                  // key in tables/steels.toml
-  std::optional<bool> hanger_bar;
-  std::optional<Rating> rating;
-  std::string certificate;
-  std::optional<bool> position_confirmed;
-  std::optional<MarkedSize> size;
-  std::optional<MadeFor> made_for;
-  std::string engineers_document;     // allows an eye of bent bar, or a toggle
-  std::optional<Loop> loop;
-  std::optional<Length> washer;       // side of the square plate on the far face, of a through-bolt
-  std::optional<Length> thread, thread_engagement;  // diameter of the thread; how far the screw-in part is in
   Place place;
 };
 

@@ -5,6 +5,22 @@
 namespace firstpick::plan {
 namespace {
 
+RatedRange read_range(const toml::table& table, bool has_plane, Reading& reading) {
+  Fields in(table, section("insert.rating.ranges"), reading);
+  RatedRange range;
+  range.place = in.place();
+  range.from = in.quantity<Angle>("from");
+  range.to = in.quantity<Angle>("to").value_or(Angle{});
+  range.load = in.quantity<Force>("load").value_or(Force{});
+  range.across = in.yes_no("across").value_or(false);
+  if (range.from && in.has("to") && !(*range.from < range.to))
+    reading.faults.at(in.where("from"), "'from' is not below 'to'", "write the smaller angle of the range in 'from'");
+  if (range.across && !has_plane)
+    reading.faults.at(in.where("across"), "'across' without a plane: the rating does not say across what",
+                      "write plane = \"x\", \"y\" or \"z\" in the rating");
+  return range;
+}
+
 Rating read_rating(const toml::table& table, Reading& reading) {
   Fields in(table, section("insert.rating"), reading);
   Rating rating;
@@ -13,6 +29,13 @@ Rating read_rating(const toml::table& table, Reading& reading) {
   rating.at_strength = in.quantity<Stress>("at_strength");
   rating.includes_factor = in.number("includes_factor");
   rating.maximum_angle = in.quantity<Angle>("maximum_angle");
+  rating.plane = in.choice<Axis>("plane", axis_words);
+  rating.in_plane_within = in.quantity<Angle>("in_plane_within");
+  if (in.has("in_plane_within") && !in.has("plane"))
+    reading.faults.at(in.where("in_plane_within"), "'in_plane_within' without 'plane' does nothing",
+                      "write plane = \"x\", \"y\" or \"z\"");
+  for (const toml::table* range : in.each("insert.rating.ranges"))
+    rating.ranges.push_back(read_range(*range, in.has("plane"), reading));
   return rating;
 }
 
@@ -31,6 +54,24 @@ Loop read_loop(const toml::table& table, Reading& reading) {
   loop.minimum_edge = in.quantity<Length>("minimum_edge");
   loop.bond = in.quantity<Stress>("bond");
   return loop;
+}
+
+AnchorBars read_anchor_bars(const toml::table& table, Reading& reading) {
+  Fields in(table, section("insert.bars"), reading);
+  AnchorBars bars;
+  bars.place = in.place();
+  bars.count = in.whole("count");
+  bars.diameter = in.quantity<Length>("diameter");
+  bars.yield_strength = in.quantity<Stress>("yield_strength");
+  bars.ribbed = in.yes_no("ribbed");
+  bars.distance = in.quantity<Length>("distance");
+  bars.top = in.quantity<Length>("top");
+  bars.bottom = in.quantity<Length>("bottom");
+  bars.top_end = in.choice<BarEnd>("top_end", bar_end_words);
+  bars.bottom_end = in.choice<BarEnd>("bottom_end", bar_end_words);
+  if (bars.top && bars.bottom && !(*bars.top < *bars.bottom))
+    reading.faults.at(in.where("bottom"), "'bottom' is not below 'top'", "both are depths below the face");
+  return bars;
 }
 
 }  // namespace
@@ -64,6 +105,7 @@ Insert read_insert(const toml::table& table, Reading& reading) {
   insert.made_for = in.choice<MadeFor>("made_for", purpose_words);
   insert.engineers_document = in.line("engineers_document");
   if (const toml::table* loop = in.inside("insert.loop")) insert.loop = read_loop(*loop, reading);
+  if (const toml::table* bars = in.inside("insert.bars")) insert.bars = read_anchor_bars(*bars, reading);
   insert.washer = in.quantity<Length>("washer");
   insert.thread = in.quantity<Length>("thread");
   insert.thread_engagement = in.quantity<Length>("thread_engagement");

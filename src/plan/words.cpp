@@ -30,6 +30,7 @@ std::vector<std::string_view> fixed_words(Words words) {
     case Words::piece_models: return list(piece_model_words);
     case Words::shank_types: return list(shank_type_words);
     case Words::purposes: return list(purpose_words);
+    case Words::bar_ends: return list(bar_end_words);
     case Words::hardware_kinds: return list(hardware_kind_words);
     case Words::stage_kinds: return list(stage_words);
     case Words::maturity_functions: return list(maturity_function_words);

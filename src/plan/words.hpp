@@ -31,6 +31,7 @@ constexpr std::array<std::string_view, 2> shank_type_words = {"bolt", "stud"};
 constexpr std::array<std::string_view, 9> insert_kind_words = {
     "headed", "rated", "plate", "loop-strand", "loop-bar", "loop-rope", "threaded", "bent-bar", "toggle"};
 constexpr std::array<std::string_view, 2> purpose_words = {"lifting", "connection"};
+constexpr std::array<std::string_view, 2> bar_end_words = {"straight", "hook"};
 constexpr std::array<std::string_view, 4> hardware_kind_words = {"clutch", "screw-in", "shackle", "hook"};
 constexpr std::array<std::string_view, 4> maturity_function_words = {
     "nurse-saul", "arrhenius", "freiesleben-hansen-pedersen", "en-1992-1-1"};

@@ -42,6 +42,8 @@ Outcome<std::optional<Resistance<Force>>> en_side_blowout(Group row, const Direc
 // Tension and shear at once, each number a share of a design resistance.
 Ratio en_steel_interaction(Ratio tension, Ratio shear, const tables::En1992HeadedModel& en, Trace& trace);
 Ratio en_concrete_interaction(Ratio tension, Ratio shear, const tables::HeadedInsertModel& model, Trace& trace);
+// Where bars hold the tension alone.
+Ratio en_interaction_beside_bars(Ratio tension, Ratio shear, const Sourced<Ratio>& power, Trace& trace);
 
 // The factor between a characteristic and a design resistance.
 struct PartialFactor {

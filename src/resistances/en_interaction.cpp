@@ -5,7 +5,7 @@
 //
 // Source   EN 1992-4:2018 table 7.3, second-hand: n^2 + v^2 <= 1 and n^1.5 + v^1.5 <= 1 or n + v <= 1.2, either of them. The
 //          roots turn the sums into a use that grows as the load does and is 1 at the same limit.
-// Range    no supplementary bars are counted (exponent 2/3 where they take one direction only).
+//          Bars that hold the tension alone: (n_c^(2/3) + v_c^(2/3))^(3/2), and no other form.
 
 #include <algorithm>
 #include <cmath>
@@ -54,6 +54,20 @@ Ratio en_concrete_interaction(Ratio tension, Ratio shear, const tables::HeadedIn
                 .given = {mm_n("n_c", tension), mm_n("p_c", p.value), mm_n("v_c", shear), mm_n("k_sum", sum.value)},
                 .clause = "EN 1992-4 table 7.3",
                 .sources = {p.source, sum.source}};
+  });
+  return use;
+}
+
+Ratio en_interaction_beside_bars(Ratio tension, Ratio shear, const Sourced<Ratio>& power, Trace& trace) {
+  if (!is_use(tension) || !is_use(shear)) return std::numeric_limits<double>::quiet_NaN();
+  const Ratio use = by_power(tension, shear, power.value);
+  trace.add([&] {
+    return Step{.words = "concrete and bars in tension and shear together, where bars hold the tension alone",
+                .result = mm_n("u_c", use),
+                .formula = "(n_c^p_re + v_c^p_re)^(1 / p_re)",
+                .given = {mm_n("n_c", tension), mm_n("p_re", power.value), mm_n("v_c", shear)},
+                .clause = "EN 1992-4 table 7.3",
+                .sources = {power.source}};
   });
   return use;
 }

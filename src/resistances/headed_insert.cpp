@@ -105,7 +105,8 @@ Outcome<HeadedInsert> headed_insert(const plan::Insert& insert, const piece::Ins
                        "[concrete] kind = a key of tables/concretes.toml"};
   if (!site.planar)
     return NotAssessed{
-        fmt::format("insert {} sits in a curved face; the formulas are for a flat face", insert.id), {}};
+        fmt::format("insert {} sits in a curved face; the formulas are for a flat face", insert.id),
+        "an insert in a flat face (the rim of a ring is one), or one with a rating declared for such a face"};
   if (!(*insert.embedment < site.thickness))
     return NotAssessed{
         fmt::format("the head of insert {} is not inside the concrete: see insert-embedment", insert.id),
@@ -148,7 +149,8 @@ Outcome<HeadedInsert> headed_insert(const plan::Insert& insert, const piece::Ins
                       .site = &site,
                       .at = insert.at,
                       .edges = std::get<EdgeDistances>(edges),
-                      .f_ya = steel->second.fya.value};
+                      .f_ya = steel->second.fya.value,
+                      .bars = insert.bars};
 }
 
 }  // namespace firstpick::resistances

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <array>
+#include <optional>
 #include <string>
 
 #include "piece/body.hpp"
@@ -31,6 +32,7 @@ struct HeadedInsert {
   Position at;                    // in piece axes
   EdgeDistances edges;            // in the axes of `site`
   Stress f_ya{};                  // yield strength of the steel: partial factors of EN 1992-4
+  std::optional<plan::AnchorBars> bars{};  // that hold the body of concrete; as the plan has them, perhaps not whole
 };
 
 // Not assessed, with the line to write: a key of the insert or [concrete] cracked that the plan does not

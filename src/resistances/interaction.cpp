@@ -46,7 +46,10 @@ Ratio interaction_utilization(const Uses& uses, const tables::HeadedInsertModel&
     return interaction_utilization(larger(uses.steel_tension, uses.concrete_tension),
                                    larger(uses.steel_shear, uses.concrete_shear), model, trace);
   const Ratio steel = en_steel_interaction(uses.steel_tension, uses.steel_shear, *model.en, trace);
-  const Ratio concrete = en_concrete_interaction(uses.concrete_tension, uses.concrete_shear, model, trace);
+  const Ratio concrete =
+      uses.power_of_bars
+          ? en_interaction_beside_bars(uses.concrete_tension, uses.concrete_shear, *uses.power_of_bars, trace)
+          : en_concrete_interaction(uses.concrete_tension, uses.concrete_shear, model, trace);
   return larger(steel, concrete);
 }
 

@@ -1,5 +1,7 @@
 #pragma once
 
+#include <optional>
+
 #include "record/trace.hpp"
 #include "tables/rule_set.hpp"
 #include "units/quantity.hpp"
@@ -14,6 +16,8 @@ Ratio interaction_utilization(Ratio tension, Ratio shear, const tables::HeadedIn
 // The largest uses of an insert in one situation, by what fails.
 struct Uses {
   Ratio steel_tension{}, concrete_tension{}, steel_shear{}, concrete_shear{};
+  // Bars hold the tension alone, and the rule set has an exponent of its own for that (EN 1992-4 table 7.3).
+  std::optional<Sourced<Ratio>> power_of_bars{};
 };
 
 // The same by the model of the rule set: ACI 318 takes the larger of steel and concrete on each side, EN 1992-4 looks at

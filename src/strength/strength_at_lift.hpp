@@ -1,6 +1,7 @@
 // The concrete strength that this lift may count on, and the strength it needs.
 #pragma once
 
+#include <optional>
 #include <string>
 
 #include "plan/plan.hpp"
@@ -21,9 +22,10 @@ Outcome<Stress> usable_strength(const plan::Concrete& concrete, const tables::Ru
 std::string basis_of(const plan::Concrete& concrete, const tables::RuleSet& rules);
 
 // The larger of the strength that the drawing requires for this stage and the rule set's minimum.
+// `mass` of the piece, the most it may have: where the rule set asks more of heavy pieces. Not known: taken as heavy.
 // Not assessed: the drawing's strength is not in the plan, or is not positive and finite.
 Outcome<Stress> required_strength(plan::StageKind stage, const plan::Concrete& concrete,
-                                  const tables::RuleSet& rules, Trace& trace);
+                                  const tables::RuleSet& rules, Trace& trace, std::optional<Mass> mass = {});
 
 // The strength to put into the anchor formulas: not above the most they credit; below the least they cover
 // either refused or lowered so that a square-root law falls in proportion to strength, by the rule set.

@@ -23,6 +23,7 @@ En1992HeadedModel en_1992_headed_model(EntryReader& read) {
           .psi_re_length = length("headed.psi_re_length"),
           .split_edge = ratio("headed.split_edge", Limit::at_least_one),
           .split_extent = ratio("headed.split_extent", Limit::at_least_one),
+          .split_thickness = ratio("headed.split_thickness", Limit::at_least_one),
           .k2_cracked = ratio("headed.k2_cracked"),
           .k2_uncracked = ratio("headed.k2_uncracked"),
           .k5_cracked = root_stress("headed.k5_cracked"),

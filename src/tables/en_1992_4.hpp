@@ -16,6 +16,7 @@ struct En1992HeadedModel {
   Sourced<Length> psi_re_length;                          // 200 mm
   Sourced<Ratio> split_edge;                              // 1.2: no splitting where c >= 1.2 c_cr,sp
   Sourced<Ratio> split_extent;                            // c_cr,sp / h_ef
+  Sourced<Ratio> split_thickness;                         // h_min / h_ef: no splitting in concrete as thick
   Sourced<Ratio> k2_cracked, k2_uncracked;                // N_Rk,p = k2 A_h f_ck
   Sourced<RootStress> k5_cracked, k5_uncracked;           // N0_Rk,cb = k5 c_1 sqrt(A_h) sqrt(f_ck)
   // Shear

@@ -71,6 +71,10 @@ std::vector<std::string> EntryReader::words() const {
   return all;
 }
 
+bool EntryReader::has_any(std::string_view beginning) const {
+  return std::ranges::any_of(entries_, [&](const auto& one) { return one.first.first.starts_with(beginning); });
+}
+
 std::vector<std::string> EntryReader::words_of(std::string_view gives) const {
   std::vector<std::string> all;
   for (const auto& [key, entry] : entries_)

@@ -68,6 +68,8 @@ class EntryReader {
   std::vector<std::string> words_of(std::string_view gives) const;
 
   bool has(std::string_view gives, std::string_view of = {}) const { return entries_.contains({gives, of}); }
+  // Any entry whose name begins so: a group of values is there as a whole or not at all.
+  bool has_any(std::string_view beginning) const;
   void fault(std::string_view gives, std::string_view of, std::string what, std::string help = {});
 
   // To be called last: every entry that nothing asked for.

@@ -117,6 +117,23 @@ std::optional<Sourced<Stress>> rating_basis(EntryReader& read) {
   return read.quantity<Stress>("rating_basis", Limit::positive);
 }
 
+std::optional<Sourced<Stress>> adhesion_least(EntryReader& read) {
+  if (!read.has("adhesion_least")) return {};
+  return read.quantity<Stress>("adhesion_least", Limit::positive);
+}
+
+std::optional<HeavyPieces> heavy_pieces(EntryReader& read) {
+  if (!read.has_any("heavy.")) return {};
+  return HeavyPieces{.above = read.quantity<Mass>("heavy.above", Limit::positive),
+                     .minimum_strength = read.quantity<Stress>("heavy.minimum_strength", Limit::positive)};
+}
+
+std::optional<LegCrossCheck> leg_cross_check(EntryReader& read) {
+  if (!read.has_any("leg_cross_check.")) return {};
+  return LegCrossCheck{.skew = read.quantity<Ratio>("leg_cross_check.skew", Limit::at_least_one),
+                       .dynamic_factor = read.quantity<Ratio>("leg_cross_check.dynamic_factor", Limit::at_least_one)};
+}
+
 std::vector<Mandatory> read_mandatory(const TableFile& file, Faults& faults) {
   static const std::vector<std::string_view> scopes = {"piece",  "rigging", "crane",         "leg",
                                                        "gear",   "insert",  "headed insert", "rated insert",
@@ -139,28 +156,50 @@ std::vector<Mandatory> read_mandatory(const TableFile& file, Faults& faults) {
       fields.fault(fields.value_region("rule"), fmt::format("'{}' is listed twice", mandatory.rule));
     all.push_back(std::move(mandatory));
   }
-  if (all.empty()) faults.push_back({file.path(), {}, "the rule set has no [[mandatory]] rule", {}});
+  return all;
+}
+
+// Those of the base, and what the rule set adds: it takes none away.
+std::vector<Mandatory> all_mandatory(const TableFile& file, const TableFile* base, Faults& faults) {
+  std::vector<Mandatory> own = read_mandatory(file, faults);
+  if (!base) {
+    if (own.empty()) faults.push_back({file.path(), {}, "the rule set has no [[mandatory]] rule", {}});
+    return own;
+  }
+  Faults told_already;
+  std::vector<Mandatory> all = read_mandatory(*base, told_already);
+  for (Mandatory& more : own) {
+    if (std::ranges::find(all, more.rule, &Mandatory::rule) != all.end())
+      faults.push_back({file.path(), {}, fmt::format("'{}' is mandatory in {} already", more.rule, base->name()), {}});
+    all.push_back(std::move(more));
+  }
   return all;
 }
 
 struct Heading {
   std::string id, title, edition;
   std::vector<std::string> cautions;
-  std::string insert_model, cracking_model;
+  std::string insert_model, cracking_model, based_on;
 };
 
-Heading read_heading(const TableFile& file, Faults& faults) {
+const toml::table* heading_table(const TableFile& file) {
   const toml::node* node = file.root().get("rule_set");
-  const toml::table* table = node ? node->as_table() : nullptr;
+  return node ? node->as_table() : nullptr;
+}
+
+Heading read_heading(const TableFile& file, Faults& faults) {
+  const toml::table* table = heading_table(file);
   if (!table) {
     faults.push_back({file.path(), {}, "the file has no [rule_set]", {}});
     return {};
   }
   Fields fields(file, *table, "[rule_set]", faults);
+  const bool stands_alone = !fields.has("based_on");
   Heading heading{fields.text("id"), fields.text("title"), fields.text("edition"),
                   fields.texts("cautions", true),
-                  fields.word("insert_model", {aci_inserts, en_inserts}),
-                  fields.word("cracking_model", {aci_cracking, en_cracking})};
+                  stands_alone ? fields.word("insert_model", {aci_inserts, en_inserts}) : "",
+                  stands_alone ? fields.word("cracking_model", {aci_cracking, en_cracking}) : "",
+                  fields.text_or_none("based_on")};
   fields.refuse_others();
   if (!heading.id.empty() && file.name() != fmt::format("rules/{}.toml", heading.id))
     fields.fault(fields.value_region("id"),
@@ -171,29 +210,45 @@ Heading read_heading(const TableFile& file, Faults& faults) {
 
 }  // namespace
 
-RuleSet read_rule_set(const TableFile& file, EntryReader& read, Faults& faults) {
+std::string base_of(const TableFile& file) {
+  const toml::table* table = heading_table(file);
+  return table ? table->get("based_on") ? table->get("based_on")->value_or(std::string{}) : std::string{} : std::string{};
+}
+
+RuleSet read_rule_set(const TableFile& file, const TableFile* base, EntryReader& read, Faults& faults) {
   refuse_other_keys(file, {"rule_set", "mandatory", "entry"}, faults);
   Heading heading = read_heading(file, faults);
+  if (base) {
+    Faults told_already;
+    const Heading of_base = read_heading(*base, told_already);
+    heading.insert_model = of_base.insert_model;
+    heading.cracking_model = of_base.cracking_model;
+    heading.cautions.insert(heading.cautions.end(), of_base.cautions.begin(), of_base.cautions.end());
+  }
   const bool en_headed = heading.insert_model == en_inserts, en_tension = heading.cracking_model == en_cracking;
   const auto ratio = [&](std::string_view gives, Limit limit) { return read.quantity<Ratio>(gives, limit); };
   RuleSet rules{
       .id = heading.id,
       .title = heading.title,
       .edition = heading.edition,
+      .based_on = heading.based_on,
       .cautions = std::move(heading.cautions),
       .insert_load = read.word<InsertLoad>("insert_load", insert_loads),
       .crane_load = read.word<CraneLoad>("crane_load", crane_loads),
       .dynamic_factor = dynamic_factors(read),
       .load_factors = load_factors(read, en_headed),
       .load_floor = load_floor(read),
+      .adhesion_least = adhesion_least(read),
       .bending_multiplier = bending_multipliers(read),
       .sharing = read.word<Sharing>("sharing", sharings),
       .loss_step_factor = ratio("loss_step_factor", Limit::at_least_one),
       .loss_of_a_point = read.word<LossOfAPoint>("loss_of_a_point", losses),
+      .leg_cross_check = leg_cross_check(read),
       .leg_stiffness_ratio = ratio("leg_stiffness_ratio", Limit::positive),
       .usable_strength = read.word<UsableStrength>("usable_strength", usable_strengths),
       .minimum_results = ratio("minimum_results", Limit::whole),
       .minimum_strength = read.quantity<Stress>("minimum_strength", Limit::positive),
+      .heavy = heavy_pieces(read),
       .below_floor = read.word<BelowFloor>("below_floor", floors),
       .fractile = ratio("fractile", Limit::at_most_one),
       .known_variation = ratio("known_variation", Limit::at_most_one),
@@ -227,7 +282,8 @@ RuleSet read_rule_set(const TableFile& file, EntryReader& read, Faults& faults) 
       .cracking = cracking_model(read, en_tension),
       .prestress = prestress_model(read),
       .bars = bar_model(read, en_tension),
-      .mandatory = read_mandatory(file, faults),
+      .anchor_bars = anchor_bar_model(read, en_headed),
+      .mandatory = all_mandatory(file, base, faults),
       .no_sign_off = read.word<NoSignOff>("no_sign_off", no_sign_offs),
   };
   read.refuse_others();

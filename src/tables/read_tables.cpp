@@ -5,6 +5,7 @@
 #include <utility>
 
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
 #include "tables/entry.hpp"
 #include "tables/cast_in_tables.hpp"
@@ -67,11 +68,64 @@ auto read_table(const TableMap& tables, const std::string& name, Faults& faults,
   return read_it(reader);
 }
 
+// The table that a rule set is based on. Null: none, or a fault that was told.
+const Table* base_table(const Table& table, const TableMap& tables, Faults& faults) {
+  const std::string base = base_of(*table.file);
+  if (base.empty()) return nullptr;
+  const auto found = tables.find(fmt::format("rules/{}.toml", base));
+  if (found == tables.end()) {
+    std::vector<std::string_view> known;
+    for (const auto& [name, other] : tables)
+      if (other.file->is_rule_set()) known.push_back(std::string_view(name).substr(6, name.size() - 11));
+    faults.push_back({table.file->path(), {}, fmt::format("based_on: there is no rule set '{}'", base), suggestion(base, known)});
+    return nullptr;
+  }
+  if (!base_of(*found->second.file).empty()) {
+    faults.push_back({table.file->path(), {},
+                      fmt::format("based_on: '{}' is itself based on another rule set", base),
+                      fmt::format("name '{}', and write what is to be changed", base_of(*found->second.file))});
+    return nullptr;
+  }
+  return &found->second;
+}
+
+// What it writes itself takes the place of the same value of its base.
+std::vector<Entry> entries_on_base(const Table& table, const Table& base) {
+  std::vector<Entry> all = base.entries;
+  for (const Entry& own : table.entries) {
+    const auto same = std::ranges::find_if(all, [&](const Entry& e) { return e.gives == own.gives && e.of == own.of; });
+    if (same == all.end()) all.push_back(own);
+    else *same = own;
+  }
+  return all;
+}
+
+// Two of its own entries may not give one value: the second would take the place of the first in silence.
+void refuse_given_twice(const Table& table, Faults& faults) {
+  EntryReader(table.entries, table.file->path(), faults);
+}
+
+// Told on every answer, before its own cautions.
+std::string what_is_its_own(const RuleSet& rules, const Table& table) {
+  std::vector<std::string> own;
+  for (const Entry& entry : table.entries)
+    if (const std::string name = entry.of.empty() ? entry.gives : entry.gives + " of " + entry.of;
+        std::ranges::find(own, name) == own.end())
+      own.push_back(name);
+  return fmt::format("Rule set '{}' is rule set '{}' with {} of its own and nothing else: {}.", rules.id, rules.based_on,
+                     own.size() == 1 ? "one value" : fmt::format("{} values", own.size()), fmt::join(own, ", "));
+}
+
 void read_rule_sets(Tables& result, const TableMap& tables, Faults& faults) {
   for (const auto& [name, table] : tables) {
     if (!table.file->is_rule_set()) continue;
-    EntryReader reader(table.entries, table.file->path(), faults);
-    RuleSet rules = read_rule_set(*table.file, reader, faults);
+    const Table* base = base_table(table, tables, faults);
+    if (!base && !base_of(*table.file).empty()) continue;  // told; half a rule set would only repeat it value by value
+    if (base) refuse_given_twice(table, faults);
+    const std::vector<Entry> entries = base ? entries_on_base(table, *base) : table.entries;
+    EntryReader reader(entries, table.file->path(), faults);
+    RuleSet rules = read_rule_set(*table.file, base ? base->file : nullptr, reader, faults);
+    if (base) rules.cautions.insert(rules.cautions.begin(), what_is_its_own(rules, table));
     const std::string id = rules.id;
     result.rule_sets.emplace(id, std::move(rules));
   }

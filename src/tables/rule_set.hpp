@@ -11,6 +11,7 @@
 #include <vector>
 
 #include "record/source.hpp"
+#include "tables/anchor_bars.hpp"
 #include "tables/en_1992_4.hpp"
 #include "units/quantity.hpp"
 
@@ -117,6 +118,18 @@ struct LoadFactors {
   Sourced<Ratio> grip;    // on the grip of the form
 };
 
+// A least strength of its own for heavy pieces.
+struct HeavyPieces {
+  Sourced<Mass> above;
+  Sourced<Stress> minimum_strength;
+};
+
+// What a published guideline asks of a leg of four: held against what the rule set's own sharing and dynamic factor ask.
+struct LegCrossCheck {
+  Sourced<Ratio> skew;            // on the even share of each diagonal in turn
+  Sourced<Ratio> dynamic_factor;  // on the weight
+};
+
 struct Mandatory {
   std::string rule;   // rule id
   // "piece" | "rigging" | "crane" | "leg" | "gear" | "insert" | "headed insert" | "rated insert" | "beam" | "sheave"
@@ -126,6 +139,7 @@ struct Mandatory {
 
 struct RuleSet {
   std::string id, title, edition;
+  std::string based_on{};  // the rule set from which every value comes that it does not give itself; empty: none
   std::vector<std::string> cautions;  // printed on every output, after the program's own
 
   // Loads
@@ -134,6 +148,7 @@ struct RuleSet {
   std::map<std::string, Sourced<Ratio>> dynamic_factor;  // by stage word: "strip", "yard", ...
   std::optional<LoadFactors> load_factors{};       // of a partial safety format
   std::optional<Sourced<Ratio>> load_floor{};      // the whole load of a strip is never below so many times the weight
+  std::optional<Sourced<Stress>> adhesion_least{};  // no form grips with less per area
   std::map<std::string, Sourced<Ratio>>
       bending_multiplier;  // by stage and product: "strip.flat.smooth-mould", ...
 
@@ -141,6 +156,7 @@ struct RuleSet {
   Sourced<Sharing> sharing;
   Sourced<Ratio> loss_step_factor;     // on the load of a point that lets go, as it comes on the others at once
   Sourced<LossOfAPoint> loss_of_a_point;
+  std::optional<LegCrossCheck> leg_cross_check{};
   Sourced<Ratio>
       leg_stiffness_ratio;  // E A of a leg over the lifted load where the plan gives no axial stiffness
 
@@ -148,6 +164,7 @@ struct RuleSet {
   Sourced<UsableStrength> usable_strength;
   Sourced<Ratio> minimum_results;    // number of specimens
   Sourced<Stress> minimum_strength;  // to strip or lift at all
+  std::optional<HeavyPieces> heavy{};
   Sourced<BelowFloor> below_floor;
   Sourced<Ratio> fractile;              // share of the concrete that may be weaker than the bound
   Sourced<Ratio> known_variation;       // coefficient of variation, where it counts as known
@@ -188,6 +205,7 @@ struct RuleSet {
   CrackingModel cracking;
   PrestressModel prestress;
   BarModel bars;
+  std::optional<AnchorBarModel> anchor_bars{};  // without it bars about an insert are not counted
   std::vector<Mandatory> mandatory;
 
   Sourced<NoSignOff> no_sign_off;

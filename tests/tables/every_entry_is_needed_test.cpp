@@ -56,6 +56,7 @@ std::vector<WrittenRules> shipped_rule_sets() {
   for (const auto& file : std::filesystem::directory_iterator("tables/rules")) {
     const std::string name = "rules/" + file.path().filename().string();
     const std::string text = text_of("tables/" + name);
+    if (text.find("\nbased_on = ") != std::string::npos) continue;  // what it leaves out is that of its base
     all.push_back({name, text, parsed(name, text)});
   }
   REQUIRE(all.size() >= 2);
@@ -65,7 +66,7 @@ std::vector<WrittenRules> shipped_rule_sets() {
 Faults faults_of(const TableFile& file, const std::vector<Entry>& entries) {
   Faults faults;
   EntryReader reader(entries, file.path(), faults);
-  read_rule_set(file, reader, faults);
+  read_rule_set(file, nullptr, reader, faults);
   return faults;
 }
 

@@ -51,7 +51,7 @@ TEST_CASE("every shipped rule set demands every rule of the program in every sta
 // The pages are written for us; what another rule set does differently must stand in each.
 TEST_CASE("the page of every rule says what each other rule set does, and nothing is said twice") {
   for (const auto& [id, rules] : shipped().rule_sets) {
-    if (id == "us") continue;
+    if (id == "us" || !rules.based_on.empty()) continue;  // what a set changes of its base stands in docs/rule-set.md
     for (const tables::Mandatory& mandatory : rules.mandatory) {
       CAPTURE(id, mandatory.rule);
       std::ifstream in("docs/rules/" + mandatory.rule + ".md");

@@ -153,6 +153,21 @@ TEST_CASE("C9: interaction of (0.6, 0.5), (0.7, 0.5)") {
   CHECK(en_steel_interaction(0.6, 0.8, *model.en, trace).value() == computed(1.0, 1e-12));
 }
 
+TEST_CASE("C9: interaction of (0.5, 0.5) where bars hold the tension alone: 0.5^(2/3) + 0.5^(2/3) = 1.2599, fails") {
+  const auto& model = eu_rules().headed;
+  const auto& power = eu_rules().anchor_bars->en->interaction_power;
+  Trace trace;
+  const double p = power.value.value();  // 0.6666, rounded against the lift
+  CHECK(std::pow(0.5, p) + std::pow(0.5, p) == computed(1.2599, 0.0001));
+  CHECK(en_interaction_beside_bars(0.5, 0.5, power, trace).value() == computed(std::pow(1.2599, 1.5), 0.0005));
+  Uses with_bars{.steel_tension = 0.1, .concrete_tension = 0.5, .steel_shear = 0.1, .concrete_shear = 0.5};
+  CHECK(interaction_utilization(with_bars, model, trace).value() < 1.0);
+  with_bars.power_of_bars = power;
+  CHECK(interaction_utilization(with_bars, model, trace).value() == computed(std::pow(1.2599, 1.5), 0.0005));
+  with_bars.concrete_shear = std::nan("");
+  CHECK(std::isnan(interaction_utilization(with_bars, model, trace).value()));
+}
+
 TEST_CASE("steel and concrete are looked at apart") {
   const auto& model = eu_rules().headed;
   Trace trace;

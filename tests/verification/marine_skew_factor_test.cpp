@@ -12,14 +12,16 @@
 // not what it holds, behind a factor of 4 or 5. The rule set us takes 2.0 for legs and inserts: the worst of what statics
 // allows, whatever the lengths. Tolerance: half a unit of the last printed digit.
 //
-// Outside  rigging-statics
+// Outside  rigging-statics, leg-skew
 
 #include <catch2/catch.hpp>
 
 #include <algorithm>
 #include <cmath>
 
+#include "checks/rule.hpp"
 #include "support/hung_pieces.hpp"
+#include "support/us_rules.hpp"
 
 using namespace firstpick;
 using namespace firstpick::tests;
@@ -71,4 +73,13 @@ TEST_CASE("sling tables, marine guideline and rule set us: 4/3, 1.25 and 2 times
   CHECK(worst == Approx(2.0).margin(0.005));
   CHECK(worst / (4.0 / 3.0) == Approx(1.5).margin(0.005));  // ours over the sling tables
   CHECK(worst / 1.25 == Approx(1.6).margin(0.005));         // ours over the marine guideline
+}
+
+// Table 5-1 and 5.6.12 as the cross-check has them. The case was worked out beforehand with the guideline's factors: net 12 t with a
+// contingency of 1.03, four legs at 60 degrees: 12 x 1.03 / 4 x 1.25 x 1.10 / sin 60 = 4.906 t a leg.
+TEST_CASE("cross-check of rule leg-skew: 4.906 t on a leg of four at 60 degrees from a piece of 12.36 t") {
+  const auto& check = us_rules().leg_cross_check.value();
+  const HungPiece piece = rectangle(3.0, 4.0, 5.0, does_not_stretch, at_m(0.0, 0.0, -0.5), 12.36 * tf);  // 2.5 m of 5 m: 60 deg
+  const Force even = hung(piece).legs[0].tension;
+  CHECK(in(tf, even * check.skew.value * check.dynamic_factor.value) == Approx(4.906).margin(0.0005).epsilon(0.0));
 }
