@@ -1,0 +1,25 @@
+// The tension that the pull of one insert brings to the wall or slab it sits in.
+#pragma once
+
+#include <optional>
+#include <string>
+
+#include "checks/piece_bending.hpp"
+#include "record/outcome.hpp"
+
+namespace firstpick::checks {
+
+struct WallTension {
+  Stress tension{};
+  std::string what;       // "slab or wall, between what holds it", "round wall", ...
+  std::string situation;
+  bool in_face = false, round = false;
+};
+
+// The bending of the whole piece has the pulls of all inserts in it: a panel; a ring or box that is computed.
+bool pulls_are_in_its_bending(const StageFacts& facts);
+
+// Over all situations; nothing: no member holds the concrete of the insert, or nothing pulls.
+Outcome<std::optional<WallTension>> insert_wall_tension(const StageFacts& facts, std::size_t insert, Trace& trace);
+
+}  // namespace firstpick::checks
