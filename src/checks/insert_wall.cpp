@@ -248,8 +248,8 @@ void tell_ring(const StageFacts& facts, const Computed& one, Trace& trace) {
   trace.add([&] {
     return Step{.words = "tension in bending of the height that counts",
                 .result = {"sigma_0", in(MPa, one.tension), "MPa"},
-                .formula = "k_r * M_w / (h_w * t_w^2) + max(N_w, 0) / (h_w * t_w)",
-                .given = {{"k_r", of_a_ring, "1"}, {"M_w", in(kN * m, one.band_state.moment), "kN m"},
+                .formula = "k_curve * M_w / (h_w * t_w^2) + max(N_w, 0) / (h_w * t_w)",
+                .given = {{"k_curve", of_a_ring, "1"}, {"M_w", in(kN * m, one.band_state.moment), "kN m"},
                           {"h_w", in(mm, band.height), "mm"}, {"t_w", in(mm, t), "mm"},
                           {"N_w", in(kN, one.band_state.axial), "kN"}},
                 .clause = "statics of curved beams"};
@@ -257,8 +257,9 @@ void tell_ring(const StageFacts& facts, const Computed& one, Trace& trace) {
 }
 
 std::string what_of(const piece::InsertWall& wall, const Computed& one) {
-  if (wall.round) return "round wall";
-  return one.strip.to_other ? "wall or slab between what holds it" : "wall or slab that juts out";
+  if (wall.round) return "round wall it sits in";
+  return one.strip.to_other ? "wall or slab it sits in, between what holds it"
+                            : "wall or slab it sits in, which juts out from what holds it";
 }
 
 }  // namespace
@@ -266,36 +267,42 @@ std::string what_of(const piece::InsertWall& wall, const Computed& one) {
 bool pulls_are_in_its_bending(const StageFacts& facts) {
   const ModelChoice model = piece_model(facts.plan, facts.body, facts.rules.cracking);
   if (model.model == plan::PieceModel::panel) return true;
-  return model.known != Known::no && !is_turned(facts) && is_assessed(bending_tension(facts, model));
+  return model.known != Known::no && !bending_gap(facts) && !is_turned(facts) &&
+         is_assessed(bending_tension(facts, model));
+}
+
+bool bends_with_the_piece(const StageFacts& facts, std::size_t insert) {
+  const auto* wall = std::get_if<piece::InsertWall>(&wall_of(facts, insert));
+  return wall && !wall->round && !strip_ways(*wall);
 }
 
 Outcome<std::optional<WallTension>> insert_wall_tension(const StageFacts& facts, std::size_t insert, Trace& trace) {
+  if (auto gap = bending_gap(facts)) return *std::move(gap);
   const auto raise = bending_raise(facts, trace);
   if (const auto* gap = std::get_if<NotAssessed>(&raise)) return *gap;
   const auto& found = wall_of(facts, insert);
-  std::optional<StripWays> ways;
-  if (const auto* wall = std::get_if<piece::InsertWall>(&found); wall && !wall->round) {
-    ways = strip_ways(*wall);
-    if (!ways) return std::optional<WallTension>{};
-  }
   std::optional<Computed> worst;
   for (const Situation& situation : std::get<std::vector<Situation>>(facts.gear_situations)) {
     std::vector<ForceVector> pulls;
-    if (is_turned(facts)) pulls = pulls_of(facts, situation);
-    else {
+    if (is_turned(facts)) {
+      pulls = pulls_of(facts, situation);
+    } else {
       const auto loads = bending_loads(facts, situation);
       if (const auto* gap = std::get_if<NotAssessed>(&loads)) return *gap;
       pulls = pulls_of(facts, std::get<BendingLoads>(loads).situation);
     }
     if (norm(pulls[insert]) == Force{}) continue;
-    if (const auto* gap = std::get_if<NotAssessed>(&found)) return *gap;  // of an insert that nothing pulls it is no matter
+    if (const auto* gap = std::get_if<NotAssessed>(&found)) return *gap;  // one that nothing pulls need not be measured
     const auto& wall = std::get<piece::InsertWall>(found);
     if (!wall.in_face && !(wall.off_middle <= off_middle_within * wall.thickness))
       return NotAssessed{"the insert pulls along a wall off its middle by more than a quarter of the thickness", {}};
+    const auto ways = wall.round ? std::nullopt : strip_ways(wall);
+    if (!wall.round && !ways) return std::optional<WallTension>{};
     auto one = computed(facts, insert, wall, ways, pulls);
     if (const auto* gap = std::get_if<NotAssessed>(&one)) return *gap;
     auto& state = std::get<Computed>(one);
-    if (worst && !(state.tension > worst->tension)) continue;
+    constexpr double more = 1.0 + 1e-9;  // of equals the first is named, whatever their last bits
+    if (worst && !(state.tension > more * worst->tension)) continue;
     state.situation = situation.name;
     worst = std::move(state);
   }
@@ -313,8 +320,8 @@ Outcome<std::optional<WallTension>> insert_wall_tension(const StageFacts& facts,
                 .given = {{symbol, r.value(), "1"}, {"sigma_0", in(MPa, worst->tension), "MPa"}},
                 .clause = "statics of beams"};
   });
-  return std::optional<WallTension>{
-      WallTension{tension, what_of(wall, *worst), worst->situation, wall.in_face, wall.round.has_value()}};
+  return std::optional<WallTension>{WallTension{tension, wall.thickness, what_of(wall, *worst), worst->situation,
+                                                wall.in_face, wall.round.has_value()}};
 }
 
 }  // namespace firstpick::checks

@@ -35,13 +35,13 @@ const char* remedy_of(const WallTension& found) {
 }
 
 Finding against_rupture(const StageFacts& facts, const std::string& subject, const WallTension& found, Trace& trace) {
-  const auto rupture = cracking_stress_of(facts, trace);
+  const auto rupture = cracking_stress_of(facts, trace, found.thickness);
   Finding finding = compared<Stress>(wall_rule, subject, Demand<Stress>{found.tension}, rupture,
                                      facts.rules.cracking.factor.value.value(), std::string(cracking_clause(facts)));
   finding.situation = found.situation;
   if (finding.result != Result::fail) return finding;
   const UnitSystem units = facts.plan.piece.units;
-  finding.text = fmt::format("{} bends the {} it sits in: {} of tension, {} is allowed before it cracks", subject, found.what,
+  finding.text = fmt::format("{} bends the {}: {} of tension, {} is allowed before it cracks", subject, found.what,
                              firstpick::print(found.tension, units, Rounding::up),
                              firstpick::print(std::get<Stress>(*finding.capacity), units, Rounding::down));
   finding.remedy = remedy_of(found);
@@ -60,12 +60,15 @@ Finding not_measured(const StageFacts& facts, const std::string& subject, const 
 
 std::vector<Finding> insert_wall_bending(const StageFacts& facts, Trace& trace) {
   std::vector<Finding> findings;
-  const auto gap = bending_gap(facts);
-  const bool covered = !gap && pulls_are_in_its_bending(facts);
+  const bool covered = pulls_are_in_its_bending(facts);
   for (std::size_t i = 0; i < facts.plan.inserts.size(); ++i) {
     const std::string& subject = facts.plan.inserts[i].id;
-    if (gap || covered) {
-      findings.push_back(gap ? missing(wall_rule, subject, gap->why, gap->remedy) : passed(wall_rule, subject));
+    if (covered || bends_with_the_piece(facts, i)) {
+      findings.push_back(passed(wall_rule, subject));
+      continue;
+    }
+    if (const auto gap = bending_gap(facts)) {
+      findings.push_back(missing(wall_rule, subject, gap->why, gap->remedy));
       continue;
     }
     trace.about([&] { return fmt::format("{}: {}, insert {}", plan::word_for(facts.stage.kind), wall_rule, subject); });

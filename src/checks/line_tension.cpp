@@ -70,7 +70,7 @@ Outcome<LineShear> line_shear(const StageFacts& facts, const ModelChoice& model)
     for (const demands::BeamSection& section : std::get<demands::BeamState>(state).sections) {
       if (!is_finite(section.shear_stress))
         return NotAssessed{"the widths of the piece over its height could not be measured", std::string(own_bending_check)};
-      if (!worst.where.empty() && !(section.shear_stress > worst.stress)) continue;
+      if (!worst.where.empty() && !(section.shear_stress > (1.0 + 1e-9) * worst.stress)) continue;
       worst = {section.shear_stress, abs(section.shear), std::get<LineModel>(line).steps.at(section.step).shear_area,
                fmt::format("{} = {}", model.axis == plan::Axis::x ? "x" : "y",
                            firstpick::print(section.at, facts.plan.piece.units)),

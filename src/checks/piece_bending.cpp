@@ -54,12 +54,15 @@ bool is_turned(const StageFacts& facts) {
 }
 
 Outcome<Resistance<Stress>> cracking_stress_of(const StageFacts& facts, Trace& trace) {
+  return cracking_stress_of(facts, trace, facts.body.highest.z - facts.body.lowest.z);
+}
+
+Outcome<Resistance<Stress>> cracking_stress_of(const StageFacts& facts, Trace& trace, Length depth) {
   Outcome<Resistance<Stress>> rupture = NotAssessed{};
   if (const auto* gap = std::get_if<NotAssessed>(&facts.formula_strength)) rupture = *gap;
   else
     rupture = resistances::cracking_stress(facts.plan.concrete, std::get<Stress>(facts.formula_strength),
-                                           facts.body.highest.z - facts.body.lowest.z, facts.rules,
-                                           facts.tables, trace);
+                                           depth, facts.rules, facts.tables, trace);
   const auto& factor = facts.rules.cracking.factor;
   trace.add([&] {
     return Step{.words = "factor between the cracking stress and the tension allowed",

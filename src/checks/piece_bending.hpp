@@ -96,8 +96,9 @@ bool is_in_box_around(const piece::Body& body, const std::vector<Position>& line
 std::optional<NotAssessed> bending_gap(const StageFacts& facts);
 bool is_turned(const StageFacts& facts);
 
-// The cracking stress at the strength of this lift, and in the trace its factor.
+// The cracking stress at the strength of this lift, and in the trace its factor. Depth: of what bends, the piece unless told.
 Outcome<Resistance<Stress>> cracking_stress_of(const StageFacts& facts, Trace& trace);
+Outcome<Resistance<Stress>> cracking_stress_of(const StageFacts& facts, Trace& trace, Length depth);
 std::string_view cracking_clause(const StageFacts& facts);
 
 // Of a situation, by the name of its load set; the loads are those that legs carry. `bending_loads` raises those of a set

@@ -78,8 +78,12 @@ TEST_CASE("no strip is wider than so many thicknesses") {
 
 TEST_CASE("other pulls: in the strip, or half way to them, what bends less") {
   WallStrip strip = between();
-  strip.others = {{20.0 * kN, 0.5 * m, Length{}}};  // in line, at 0.4 m clear: 0.5 of 2.0
-  CHECK(moment_kNm(assessed(wall_strip_state(strip))) == Approx(10.0 + 20.0 * 0.5 * 1.0 / 2.0));
+  strip.others = {{20.0 * kN, 0.5 * m, Length{}}};  // in line, at 0.4 m clear: at the support 20 (0.9/4 + 0.4 (7/9)^2)
+  const auto two = assessed(wall_strip_state(strip));
+  CHECK(two.at_support);
+  CHECK(moment_kNm(two) == Approx(4.5 + 4.8395).margin(0.0001));
+  strip.others = {{20.0 * kN, 0.1 * m, Length{}}};  // at 0.8 m clear, 0.9 of 2.0: at the pull
+  CHECK(moment_kNm(assessed(wall_strip_state(strip))) == Approx(10.0 + 20.0 * 0.9 * 1.0 / 2.0));
   strip.others = {{20.0 * kN, Length{}, 0.6 * m}};
   const auto aside = assessed(wall_strip_state(strip));
   CHECK(moment_kNm(aside) == Approx(10.0));
