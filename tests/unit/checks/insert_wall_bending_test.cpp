@@ -170,3 +170,35 @@ TEST_CASE("an insert off the middle of its wall by more than a quarter of the th
   farther.plan.piece.bending_check = "calculation 24-117";
   CHECK(finding_of(farther).result == Result::note);
 }
+
+TEST_CASE("inserts in the top slab of a box with a window, which is no frame: the slab from wall to wall, straight up") {
+  SlabLift lift;
+  plan::Solid& outside = lift.plan.piece.solids[0];
+  outside.size = {2.0 * m, 1.6 * m, 1.4 * m};
+  plan::Solid barrel = outside, window = outside;
+  barrel.name = "barrel", barrel.cut = window.cut = true;
+  barrel.at = {0.15 * m, 0.0 * m, 0.15 * m}, barrel.size = {1.7 * m, 1.6 * m, 1.1 * m};
+  window.name = "window", window.at = {0.0 * m, 0.5 * m, 0.5 * m}, window.size = {0.15 * m, 0.5 * m, 0.5 * m};
+  lift.plan.piece.solids.push_back(barrel);
+  lift.plan.piece.solids.push_back(window);
+  lift.plan.inserts = {in_the_top("A1", 0.5, 0.4, 1.4), in_the_top("A2", 1.5, 0.4, 1.4), in_the_top("A3", 1.5, 1.2, 1.4),
+                       in_the_top("A4", 0.5, 1.2, 1.4)};
+  hang_freely(lift);
+  const auto facts = lift.facts();
+  Trace trace = Trace::recording();
+  rule_named(id)->judge(facts, trace);
+  double a_mm = 0.0, l_mm = 0.0, t_mm = 0.0, e_mm = 0.0;
+  for (const auto& entry : trace.steps())
+    for (const Term& term : entry.step.given) {
+      if (term.symbol == "t_w") t_mm = term.number;
+      if (term.symbol == "a_w") a_mm = term.number;
+      if (term.symbol == "l_w") l_mm = term.number;
+      if (term.symbol == "e_w") e_mm = term.number;
+    }
+  CHECK(t_mm == Approx(150.0).margin(0.01));
+  CHECK(e_mm == Approx(75.0).margin(0.01));
+  // Clear 0.35 of 1.7 m; at the pull half a thickness more on either side.
+  CHECK((l_mm == Approx(1850.0).margin(0.1) || l_mm == Approx(1700.0).margin(0.1)));
+  CHECK((a_mm == Approx(425.0).margin(0.1) || a_mm == Approx(350.0).margin(0.1)));
+  CHECK(finding_for(id, "A1", facts).demand);
+}
