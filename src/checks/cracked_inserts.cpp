@@ -1,6 +1,7 @@
 // Which inserts count as sitting in uncracked concrete in this stage, by EN 1992-4.
 //
-//   uncracked: the plan says so, and piece-cracking was computed and passes in this stage at this strength, and
+//   uncracked: the plan says so, and piece-cracking was computed and passes in this stage at this strength, and no insert
+//              cracks the wall or slab it sits in (insert-wall-bending), and
 //              c >= k_sp r_sp h_ef towards every edge, and the concrete behind is at least h_min = r_h h_ef thick,
 //              so that splitting needs no check                                                  else cracked
 //
@@ -27,7 +28,8 @@ bool cannot_split(const resistances::HeadedInsert& insert, const tables::En1992H
 
 bool is_shown_uncracked(const StageFacts& facts) {
   Trace silent;
-  const std::vector<Finding> findings = piece_cracking(facts, silent);
+  const std::vector<Finding> findings = piece_cracking(facts, silent), walls = insert_wall_bending(facts, silent);
+  if (!std::ranges::all_of(walls, [](const Finding& finding) { return finding.result == Result::pass; })) return false;
   return !findings.empty() && std::ranges::all_of(findings, [](const Finding& finding) {
     return finding.result == Result::pass && finding.utilization && *finding.utilization <= 1.0;
   });

@@ -65,6 +65,7 @@ Outcome<LineModel> line_of(const std::vector<piece::Stretch>& stretches, plan::A
     demands::BeamStep step;
     step.area = shortened * std::min({a->area, b->area, c->area});
     step.second_moment = shortened * std::min({a->about_across, b->about_across, c->about_across});
+    step.shear_area = shortened * std::min({a->shear_area, b->shear_area, c->shear_area});
     step.bottom = std::min({a->lowest, b->lowest, c->lowest});
     step.centroid = b->centroid.z;
     step.top = std::max({a->highest, b->highest, c->highest});
@@ -87,8 +88,10 @@ Length middle(const demands::BeamStep& step) { return 0.5 * (step.from + step.to
 
 Outcome<LineModel> line_model(const StageFacts& facts, const ModelChoice& model) {
   BendingReuse* const reuse = facts.bending->reuse.get();
-  const auto cut = reuse && reuse->stretches ? *reuse->stretches : stretches_of(facts.plan, model.axis);
-  if (reuse) reuse->stretches = cut;
+  auto& known = facts.bending->stretches;
+  if (!known) known = reuse && reuse->stretches ? *reuse->stretches : stretches_of(facts.plan, model.axis);
+  if (reuse) reuse->stretches = known;
+  const auto& cut = *known;
   if (const auto* missing = std::get_if<NotAssessed>(&cut)) return *missing;
   const auto& stretches = std::get<std::vector<piece::Stretch>>(cut);
   if (auto refused = refusal(stretches)) return *std::move(refused);

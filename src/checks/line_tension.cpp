@@ -60,6 +60,27 @@ Outcome<demands::BeamState> line_state(const StageFacts& facts, const ModelChoic
   return state_under(facts, std::get<LineModel>(line), situation, Legs::as_they_hang);
 }
 
+Outcome<LineShear> line_shear(const StageFacts& facts, const ModelChoice& model) {
+  const auto line = line_model(facts, model);
+  if (const auto* missing = std::get_if<NotAssessed>(&line)) return *missing;
+  LineShear worst;
+  for (const Situation& situation : std::get<std::vector<Situation>>(facts.gear_situations)) {
+    const auto state = state_under(facts, std::get<LineModel>(line), situation, Legs::as_they_hang);
+    if (const auto* missing = std::get_if<NotAssessed>(&state)) return *missing;
+    for (const demands::BeamSection& section : std::get<demands::BeamState>(state).sections) {
+      if (!is_finite(section.shear_stress))
+        return NotAssessed{"the widths of the piece over its height could not be measured", std::string(own_bending_check)};
+      if (!worst.where.empty() && !(section.shear_stress > (1.0 + 1e-9) * worst.stress)) continue;
+      worst = {section.shear_stress, abs(section.shear), std::get<LineModel>(line).steps.at(section.step).shear_area,
+               fmt::format("{} = {}", model.axis == plan::Axis::x ? "x" : "y",
+                           firstpick::print(section.at, facts.plan.piece.units)),
+               situation.name, situation.some_legs_only};
+    }
+  }
+  if (worst.where.empty()) return NotAssessed{"no situation loads the piece", {}};
+  return worst;
+}
+
 Outcome<BendingTension> line_tension(const StageFacts& facts, const ModelChoice& model) {
   return line_tension_with(facts, model, Legs::as_they_hang);
 }

@@ -29,6 +29,19 @@ bool is_in_box_around(const piece::Body& body, const std::vector<Position>& line
   });
 }
 
+const Outcome<BendingTension>& bending_tension(const StageFacts& facts, const ModelChoice& model) {
+  const auto hung = [&]() -> Outcome<BendingTension> {
+    if (model.model == plan::PieceModel::line) return line_tension(facts, model);
+    if (model.model == plan::PieceModel::panel) return panel_tension(facts, model);
+    if (model.known == Known::ring) return ring_tension(facts);
+    if (model.known == Known::box) return box_tension(facts);
+    return NotAssessed{"the bending of a block is not computed", std::string(own_bending_check)};
+  };
+  auto& known = facts.bending->tension;
+  if (!known) known = is_turned(facts) ? turned_panel_tension(facts) : hung();
+  return *known;
+}
+
 std::optional<NotAssessed> bending_gap(const StageFacts& facts) {
   if (const auto* gap = std::get_if<NotAssessed>(&facts.load)) return *gap;
   if (const auto* gap = std::get_if<NotAssessed>(&facts.gear_situations)) return *gap;
@@ -41,12 +54,15 @@ bool is_turned(const StageFacts& facts) {
 }
 
 Outcome<Resistance<Stress>> cracking_stress_of(const StageFacts& facts, Trace& trace) {
+  return cracking_stress_of(facts, trace, facts.body.highest.z - facts.body.lowest.z);
+}
+
+Outcome<Resistance<Stress>> cracking_stress_of(const StageFacts& facts, Trace& trace, Length depth) {
   Outcome<Resistance<Stress>> rupture = NotAssessed{};
   if (const auto* gap = std::get_if<NotAssessed>(&facts.formula_strength)) rupture = *gap;
   else
     rupture = resistances::cracking_stress(facts.plan.concrete, std::get<Stress>(facts.formula_strength),
-                                           facts.body.highest.z - facts.body.lowest.z, facts.rules,
-                                           facts.tables, trace);
+                                           depth, facts.rules, facts.tables, trace);
   const auto& factor = facts.rules.cracking.factor;
   trace.add([&] {
     return Step{.words = "factor between the cracking stress and the tension allowed",

@@ -11,6 +11,7 @@
 #include "checks/stage_facts.hpp"
 #include "demands/beam_line.hpp"
 #include "demands/panel_estimate.hpp"
+#include "piece/insert_wall.hpp"
 #include "piece/section.hpp"
 #include "record/outcome.hpp"
 
@@ -55,13 +56,30 @@ struct LinesUnderLoad {
   std::vector<piece::Stretch> stretches;  // one for each step of the beams
 };
 
+// The largest shear stress of a piece taken as a line.
+struct LineShear {
+  Stress stress{};
+  Force shear{};           // there
+  Area shear_area{};       // shear over it is the largest shear stress of the section
+  std::string where;       // "x = 2.485 m"
+  std::string situation;
+  bool some_legs_only = false;
+};
+
 struct BendingMemo {
   std::optional<Outcome<BendingTension>> tension;
+  std::optional<Outcome<LineShear>> shear;
+  std::optional<Outcome<std::vector<piece::Stretch>>> stretches;       // of a line
+  std::vector<std::optional<Outcome<piece::InsertWall>>> walls;        // of the inserts, in the plan's order
   std::optional<Outcome<LinesUnderLoad>> lines;  // of a piece with strands, or with bars that count
   std::shared_ptr<BendingReuse> reuse;  // null: nothing is kept, and a panel is computed to its stated accuracy
 };
 
+// By the model, hung or turned; once computed, the same for every rule. A block that is neither ring nor box is not assessed.
+const Outcome<BendingTension>& bending_tension(const StageFacts& facts, const ModelChoice& model);
+
 Outcome<BendingTension> line_tension(const StageFacts& facts, const ModelChoice& model);
+Outcome<LineShear> line_shear(const StageFacts& facts, const ModelChoice& model);
 Outcome<demands::BeamState> line_state(const StageFacts& facts, const ModelChoice& model, const Situation& situation);
 // The same picks with the same shares, their legs hung upright from a beam: what that would mend. Never for a verdict.
 Outcome<BendingTension> line_tension_upright(const StageFacts& facts, const ModelChoice& model);
@@ -78,8 +96,9 @@ bool is_in_box_around(const piece::Body& body, const std::vector<Position>& line
 std::optional<NotAssessed> bending_gap(const StageFacts& facts);
 bool is_turned(const StageFacts& facts);
 
-// The cracking stress at the strength of this lift, and in the trace its factor.
+// The cracking stress at the strength of this lift, and in the trace its factor. Depth: of what bends, the piece unless told.
 Outcome<Resistance<Stress>> cracking_stress_of(const StageFacts& facts, Trace& trace);
+Outcome<Resistance<Stress>> cracking_stress_of(const StageFacts& facts, Trace& trace, Length depth);
 std::string_view cracking_clause(const StageFacts& facts);
 
 // Of a situation, by the name of its load set; the loads are those that legs carry. `bending_loads` raises those of a set

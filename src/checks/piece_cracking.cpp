@@ -27,16 +27,6 @@ namespace {
 
 constexpr std::string_view cracking_rule = "piece-cracking";
 
-constexpr std::string_view its_own_check = "[piece] bending_check: name the engineer's own check of its bending";
-
-Outcome<BendingTension> hung_tension(const StageFacts& facts, const ModelChoice& model) {
-  if (model.model == plan::PieceModel::line) return line_tension(facts, model);
-  if (model.model == plan::PieceModel::panel) return panel_tension(facts, model);
-  if (model.known == Known::ring) return ring_tension(facts);
-  if (model.known == Known::box) return box_tension(facts);
-  return NotAssessed{"the bending of a block is not computed", std::string(its_own_check)};
-}
-
 const char* theory_of(const ModelChoice& model) {
   if (model.model == plan::PieceModel::line) return "statics of beams";
   if (model.model == plan::PieceModel::panel) return "theory of thin plates";
@@ -56,12 +46,10 @@ Outcome<BendingTension> tension_of(const StageFacts& facts, const ModelChoice& m
   const bool turned = is_turned(facts);
   if (turned && model.model != plan::PieceModel::panel)
     return NotAssessed{"bending of a piece that is turned is evaluated of flat panels only",
-                       std::string(its_own_check)};
+                       std::string(own_bending_check)};
   const auto raise = bending_raise(facts, trace);
   if (const auto* gap = std::get_if<NotAssessed>(&raise)) return *gap;
-  auto& known = facts.bending->tension;
-  if (!known) known = turned ? turned_panel_tension(facts) : hung_tension(facts, model);
-  auto tension = *known;
+  auto tension = bending_tension(facts, model);
   if (auto* found = std::get_if<BendingTension>(&tension)) {
     const Stress computed = found->tension;
     found->tension = std::get<Ratio>(raise) * computed;

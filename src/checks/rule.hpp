@@ -41,6 +41,8 @@ std::vector<Finding> strength_evidence(const StageFacts& facts, Trace& trace);
 std::vector<Finding> evidence_age(const StageFacts& facts, Trace& trace);
 std::vector<Finding> strength_below_required(const StageFacts& facts, Trace& trace);
 std::vector<Finding> piece_cracking(const StageFacts& facts, Trace& trace);
+std::vector<Finding> piece_shear(const StageFacts& facts, Trace& trace);
+std::vector<Finding> insert_wall_bending(const StageFacts& facts, Trace& trace);
 std::vector<Finding> rigging_statics(const StageFacts& facts, Trace& trace);
 std::vector<Finding> hanging_tilt(const StageFacts& facts, Trace& trace);
 std::vector<Finding> crane_overload(const StageFacts& facts, Trace& trace);

@@ -156,10 +156,11 @@ std::vector<std::string> strength_choices_of(const tables::RuleSet& rules) {
 std::vector<std::string> not_checked(BendingChecked bending) {
   return {
       bending == BendingChecked::none
-          ? "cracking and bending of the piece, in any stage"
+          ? "cracking, bending and shear of the piece, but of the walls and slabs that its inserts pull across, in any stage"
       : bending == BendingChecked::with_bars
-          ? "torsion, bending sideways and shear of the piece, and bars but those along it that carry it cracked, in any stage"
-          : "torsion, bending sideways and shear of the piece (torsion and shear of a ring are), and its bars, in any stage",
+          ? "torsion and bending sideways of the piece, and bars but those along it that carry it cracked, in any stage"
+          : "torsion and bending sideways of the piece (torsion of a ring is), shear of any but a line or ring, and its bars, in "
+            "any stage",
       bending == BendingChecked::turned
           ? "an edge that rests on uneven ground or is dragged, a table that lets go late, a crane that does not follow"
           : "bending of the piece while it is turned, drag of the edge, a table that lets go late, a crane that does not "

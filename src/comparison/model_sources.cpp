@@ -25,8 +25,8 @@ Sources sources_of(const tables::En1992HeadedModel& model) {
 }
 
 Sources sources_of(const tables::En1992Tension& model) {
-  const auto& [f_ctm, f_ctk, flexural, flexural_length] = model;
-  return sources(f_ctm, f_ctk, flexural, flexural_length);
+  const auto& [f_ctm, f_ctk, flexural, flexural_length, plain] = model;
+  return sources(f_ctm, f_ctk, flexural, flexural_length, plain);
 }
 
 // What another model leaves out has no source.
@@ -64,9 +64,11 @@ Sources sources_of(const tables::HeadedInsertModel& model) {
 
 Sources sources_of(const tables::CrackingModel& model) {
   const auto& [rupture, factor, poisson, patch, pick_strip, line_slenderness, panel_slenderness, step_ratio,
-               block_slenderness, block_size, en] = model;
+               block_slenderness, block_size, wall_support, wall_spread, wall_spread_end,
+               wall_spread_cantilever, round_height, shear, shear_factor, en] = model;
   return and_of_en(sources(rupture, factor, poisson, patch, pick_strip, line_slenderness, panel_slenderness,
-                           step_ratio, block_slenderness, block_size),
+                           step_ratio, block_slenderness, block_size, wall_support, wall_spread, wall_spread_end,
+                           wall_spread_cantilever, round_height, shear, shear_factor),
                    en);
 }
 

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 #include <utility>
 
 #include "demands/beam_pieces.hpp"
@@ -16,11 +17,13 @@ BeamSection section_at(const BeamLine& beam, const BeamPiece& piece, Length into
   const BeamStep& step = beam.steps[piece.step];
   const Cut cut = piece.cut_at(into);
   BeamSection section{.at = piece.from + into, .step = piece.step, .axial = cut.axial, .shear = cut.shear,
-                      .moment = cut.moment, .top_stress = {}, .bottom_stress = {}};
+                      .moment = cut.moment, .top_stress = {}, .bottom_stress = {}, .shear_stress = {}};
   if (step.prestress) {
     section.axial -= step.prestress->force;
     section.moment -= step.prestress->force * (step.centroid - step.prestress->height);
   }
+  section.shear_stress = step.shear_area > Area{} ? Stress{abs(cut.shear) / step.shear_area}
+                                                  : Stress::from_value(std::numeric_limits<double>::quiet_NaN());
   section.top_stress =
       section.axial / step.area - section.moment * (step.top - step.centroid) / step.second_moment;
   section.bottom_stress =

@@ -8,10 +8,10 @@
 //   V(x) =  sum of R_i - integral of w
 //   M(x) =  sum of R_i (x - x_i) + sum of H_i (z_i - z_c(x)) - integral of w (x - s) ds + N_p (z_c - z_p)
 //   stress = N/A + M (z_c - z)/I                     forces left of x; M > 0 and stress > 0: tension below
+//   shear stress = |V|/A_v                           A_v = I b / Q at its least
 //
 // Source   statics of a straight beam, plane sections; no outside constant.
-// Range    straight pieces in one vertical plane, uncracked, level. Torsion, bending sideways and shear stress are
-//          not in it.
+// Range    straight pieces in one vertical plane, uncracked, level. Torsion and bending sideways are not in it.
 #pragma once
 
 #include <optional>
@@ -35,6 +35,7 @@ struct BeamStep {
   Length bottom{}, centroid{}, top{};      // heights of the lowest fibre, the centroid, the highest fibre
   LineLoad load{};                         // down
   std::optional<Prestress> prestress{};
+  Area shear_area{};                       // shear over it is the largest shear stress; not positive: not known
 };
 
 struct BeamForce {
@@ -58,6 +59,7 @@ struct BeamSection {
   Force shear{};                     // of what lies left, up positive
   Moment moment{};                   // sagging positive, with the prestress
   Stress top_stress{}, bottom_stress{};  // tension positive
+  Stress shear_stress{};             // largest of the section, without sign; not a number where the shear area is not known
 };
 
 struct BeamState {

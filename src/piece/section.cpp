@@ -13,6 +13,7 @@
 #include <BRep_Tool.hxx>
 #include <Bnd_Box.hxx>
 #include <GProp_GProps.hxx>
+#include <IntCurvesFace_ShapeIntersector.hxx>
 #include <Standard_Failure.hxx>
 #include <TopExp.hxx>
 #include <TopExp_Explorer.hxx>
@@ -20,6 +21,7 @@
 #include <TopoDS.hxx>
 #include <TopoDS_Vertex.hxx>
 #include <gp_Ax3.hxx>
+#include <gp_Lin.hxx>
 #include <gp_Mat.hxx>
 #include <gp_Pln.hxx>
 
@@ -109,6 +111,50 @@ Outcome<Section> measured(const TopoDS_Shape& cut, const CutAxes& axes, double a
   return section;
 }
 
+// All concrete along a line.
+std::optional<double> width_m(IntCurvesFace_ShapeIntersector& lines, const CutAxes& axes, double at_m, double up_m) {
+  gp_XYZ through(0.0, 0.0, 0.0), across(0.0, 0.0, 0.0);
+  through.SetCoord(axes.along, at_m);
+  through.SetCoord(axes.up, up_m);
+  across.SetCoord(axes.across, 1.0);
+  constexpr double no_end_m = 1e4;
+  lines.Perform(gp_Lin(gp_Pnt(through), gp_Dir(across)), -no_end_m, no_end_m);
+  if (!lines.IsDone()) return {};
+  std::vector<double> places_m;
+  for (int i = 1; i <= lines.NbPnt(); ++i) places_m.push_back(lines.WParameter(i));
+  std::ranges::sort(places_m);
+  const auto twice = std::ranges::unique(places_m, [](double a, double b) { return b - a < one_place_m; });
+  places_m.erase(twice.begin(), twice.end());
+  if (places_m.size() % 2 != 0) return {};
+  double width = 0.0;
+  for (std::size_t i = 0; i + 1 < places_m.size(); i += 2) width += places_m[i + 1] - places_m[i];
+  return width;
+}
+
+// Zero where a width is not found.
+Area shear_area(const SolidToCut::Kernel& kernel, const CutAxes& axes, const Section& section) {
+  constexpr int levels = 80;
+  const double low = in(m, section.lowest), slice = (in(m, section.highest) - low) / levels;
+  const gp_Pnt centroid = point_m(section.centroid);
+  IntCurvesFace_ShapeIntersector lines;
+  lines.Load(kernel.solid, 1e-7);
+  std::vector<double> widths;
+  for (int i = 0; i < levels; ++i) {
+    std::optional<double> width;
+    for (const double share : {0.5, 0.497, 0.504})  // where a line meets an edge, its neighbour does not
+      if (!width) width = width_m(lines, axes, in(m, section.at), low + (i + share) * slice);
+    if (!width || !(*width > 0.0)) return {};
+    widths.push_back(*width);
+  }
+  double Q = 0.0, most = 0.0;
+  for (int i = 0; i + 1 < levels; ++i) {
+    const auto here = static_cast<std::size_t>(i);
+    Q += widths[here] * slice * (centroid.Coord(axes.up) - (low + (i + 0.5) * slice));
+    most = std::max(most, Q / std::min(widths[here], widths[here + 1]));
+  }
+  return Area::from_value(section.about_across.value() / most);
+}
+
 bool nearly(double a, double b, double scale) { return std::abs(a - b) <= 1e-6 * scale; }
 
 bool alike(const Section& a, const Section& b) {
@@ -171,7 +217,9 @@ Outcome<Section> section_at(const SolidToCut& to_cut, plan::Axis axis, Length at
   try {
     BRepAlgoAPI_Common common(cutting_plane(to_cut.kernel(), axes, at_m), to_cut.kernel().solid);
     if (!common.IsDone() || common.HasErrors() || common.Shape().IsNull()) return failed;
-    return measured(common.Shape(), axes, at_m);
+    auto section = measured(common.Shape(), axes, at_m);
+    if (auto* found = std::get_if<Section>(&section)) found->shear_area = shear_area(to_cut.kernel(), axes, *found);
+    return section;
   } catch (const Standard_Failure&) {
     return failed;
   }

@@ -4,6 +4,7 @@
 // Source of the formulas: integrals over the cut face by the geometry kernel; principal axes
 //
 //   I_1,2 = (I_a + I_u)/2 +- sqrt(((I_a - I_u)/2)^2 + I_au^2)
+//   shear stress = V Q / (I b)      b: widths of the concrete, added up over the width; from 80 levels
 #pragma once
 
 #include <memory>
@@ -28,6 +29,7 @@ struct Section {
   Length lowest{}, highest{};   // coordinates of the extreme fibres along `up`
   Length nearest{}, farthest{}; // along `across`
   int parts = 0;                // areas that do not touch each other here
+  Area shear_area{};            // I b / Q at its least: an upright shear force over it is the largest shear stress
 };
 
 // The solid of a plan, ready to be cut. Made of the plan's solids again, because the geometry kernel does not show in Body;

@@ -61,7 +61,8 @@ En1992Tension en_1992_tension(EntryReader& read) {
   return {.f_ctm = read.quantity<Ratio>("cracking.f_ctm", Limit::positive),
           .f_ctk = read.quantity<Ratio>("cracking.f_ctk", Limit::at_most_one),
           .flexural = read.quantity<Ratio>("cracking.flexural", Limit::at_least_one),
-          .flexural_length = read.quantity<Length>("cracking.flexural_length", Limit::positive)};
+          .flexural_length = read.quantity<Length>("cracking.flexural_length", Limit::positive),
+          .plain = read.quantity<Ratio>("cracking.plain", Limit::at_most_one)};
 }
 
 }  // namespace firstpick::tables

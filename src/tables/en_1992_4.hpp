@@ -43,12 +43,13 @@ struct En1992HeadedModel {
   Sourced<Ratio> gamma_s_soft_yield;                      // or whose f_yk / f_uk is above 0.8
 };
 
-// EN 1992-1-1, tension at which the piece cracks in bending.
+// EN 1992-1-1, tension at which the piece cracks in bending, and in shear.
 struct En1992Tension {
   Sourced<Ratio> f_ctm;             // 0.30: f_ctm = 0.30 f_ck^(2/3), in MPa
   Sourced<Ratio> f_ctk;             // 0.7: lower fractile over the mean
   Sourced<Ratio> flexural;          // 1.6: f_ctm,fl = max(1.6 - h / 1000 mm; 1) f_ctm
   Sourced<Length> flexural_length;  // 1000 mm
+  Sourced<Ratio> plain;             // 0.8: of the tensile strength in plain concrete, for shear
 };
 
 }  // namespace firstpick::tables

@@ -75,6 +75,13 @@ CrackingModel cracking_model(EntryReader& read, bool by_en) {
           .step_ratio = read.quantity<Ratio>("cracking.step_ratio", Limit::at_least_one),
           .block_slenderness = read.quantity<Ratio>("cracking.block_slenderness", Limit::at_least_one),
           .block_size = read.quantity<Length>("cracking.block_size", Limit::positive),
+          .wall_support = read.quantity<Ratio>("cracking.wall_support", Limit::at_least_one),
+          .wall_spread = read.quantity<Ratio>("cracking.wall_spread", Limit::positive),
+          .wall_spread_end = read.quantity<Ratio>("cracking.wall_spread_end", Limit::positive),
+          .wall_spread_cantilever = read.quantity<Ratio>("cracking.wall_spread_cantilever", Limit::positive),
+          .round_height = read.quantity<Ratio>("cracking.round_height", Limit::at_least_one),
+          .shear = by_en ? none : read.quantity<RootStress>("cracking.shear", Limit::positive),
+          .shear_factor = read.quantity<Ratio>("cracking.shear_factor", Limit::at_least_one),
           .en = by_en ? std::optional(en_1992_tension(read)) : std::nullopt};
 }
 

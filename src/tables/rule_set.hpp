@@ -79,7 +79,7 @@ struct HeadedInsertModel {
 inline constexpr std::array<std::string_view, 6> stage_words = {"strip", "turn", "yard",
                                                                 "store", "haul", "set"};
 
-// When the piece itself cracks in bending while it hangs.
+// When the piece itself cracks in bending or shear while it hangs.
 struct CrackingModel {
   Sourced<RootStress> rupture;      // 7.5: f_r = 7.5 lambda sqrt(f_c); not a number where `en` is there
   Sourced<Ratio> factor;            // 1.5: allowed tension = f_r / factor
@@ -91,6 +91,13 @@ struct CrackingModel {
   Sourced<Ratio> step_ratio;        // most thickness of a stepped panel over its least
   Sourced<Ratio> block_slenderness; // a block passes without bending check up to so many mean thicknesses across
   Sourced<Length> block_size;       // and up to this size
+  Sourced<Ratio> wall_support;      // where a wall or slab is so many times as thick, another member holds it
+  Sourced<Ratio> wall_spread;       // 2.5: width of a wall between two supports that carries one pull, t + 2.5 a (1 - a/l)
+  Sourced<Ratio> wall_spread_end;   // 0.5: at the nearer support, t + 0.5 a (2 - a/l)
+  Sourced<Ratio> wall_spread_cantilever;  // 1.5: of one that juts out, t + 1.5 a
+  Sourced<Ratio> round_height;      // of the arc between two pulls on a round wall, one over so many is as high as its ring
+  Sourced<RootStress> shear;        // 4/3: V_n = 4/3 lambda sqrt(f_c) b h; not a number where `en` is there
+  Sourced<Ratio> shear_factor;      // allowed shear = nominal / factor
   std::optional<En1992Tension> en{};  // the rule set names the tension of EN 1992-1-1
 };
 

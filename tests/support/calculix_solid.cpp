@@ -75,8 +75,24 @@ void write_input(const fs::path& file, const BrickGrid& grid, const Bricks& bric
       first = false;
     }
   }
-  out << fmt::format("{}, 1, 2\n{}, 2, 2\n", first_of_line.at(0), first_of_line.at(1));
-  out << "*STEP\n*STATIC\n*DLOAD\nBODY, GRAV, 1.0, 0., 0., -1.\n*EL FILE\nS\n*END STEP\n";
+  const auto chosen = [&](const std::function<bool(double, double, double)>& which) {
+    std::vector<int> numbers;
+    for (const auto& [at, number] : bricks.nodes)
+      if (which && which(place_on(grid.x, at[0]), place_on(grid.y, at[1]), place_on(grid.z, at[2]))) numbers.push_back(number);
+    return numbers;
+  };
+  for (const int number : chosen(grid.held_fast)) out << fmt::format("{}, 1, 3\n", number);
+  for (const int number : chosen(grid.no_way_along_y)) out << fmt::format("{}, 2, 2\n", number);
+  if (!grid.held_fast) out << fmt::format("{}, 1, 2\n{}, 2, 2\n", first_of_line.at(0), first_of_line.at(1));
+  out << "*STEP\n*STATIC\n";
+  if (grid.weight > 0.0) out << "*DLOAD\nBODY, GRAV, 1.0, 0., 0., -1.\n";
+  if (const std::vector<int> pulled = chosen(grid.pulled); !pulled.empty()) {
+    out << "*CLOAD\n";
+    for (const int number : pulled)
+      for (std::size_t i = 0; i < 3; ++i)
+        out << fmt::format("{}, {}, {:.12g}\n", number, i + 1, grid.pull[i] / static_cast<double>(pulled.size()));
+  }
+  out << "*EL FILE\nS\n*END STEP\n";
 }
 
 std::map<int, std::array<double, 3>> read_stresses(const fs::path& file) {
@@ -97,16 +113,36 @@ std::map<int, std::array<double, 3>> read_stresses(const fs::path& file) {
 
 }  // namespace
 
-std::optional<std::vector<std::array<double, 3>>> calculix_bricks(const BrickGrid& grid,
-                                                                  const std::vector<std::array<double, 3>>& places) {
+namespace {
+
+std::map<int, std::array<double, 3>> solved(const BrickGrid& grid, const Bricks& bricks) {
   const fs::path folder = fs::temp_directory_path() / fmt::format("firstpick-calculix-bricks-{}", getpid());
   fs::create_directories(folder);
-  const Bricks bricks = bricks_of(grid);
   write_input(folder / "bricks.inp", grid, bricks);
   const std::string command = fmt::format("cd '{}' && OMP_NUM_THREADS=1 ccx bricks >log 2>&1", folder.string());
   const bool ran = std::system(command.c_str()) == 0;
-  const auto stresses = ran ? read_stresses(folder / "bricks.frd") : std::map<int, std::array<double, 3>>{};
+  auto stresses = ran ? read_stresses(folder / "bricks.frd") : std::map<int, std::array<double, 3>>{};
   fs::remove_all(folder);
+  return stresses;
+}
+
+}  // namespace
+
+std::optional<std::vector<BrickStress>> calculix_brick_stresses(const BrickGrid& grid) {
+  const Bricks bricks = bricks_of(grid);
+  const auto stresses = solved(grid, bricks);
+  if (stresses.empty()) return {};
+  std::vector<BrickStress> found;
+  for (const auto& [at, number] : bricks.nodes)
+    if (const auto stress = stresses.find(number); stress != stresses.end())
+      found.push_back({{place_on(grid.x, at[0]), place_on(grid.y, at[1]), place_on(grid.z, at[2])}, stress->second});
+  return found;
+}
+
+std::optional<std::vector<std::array<double, 3>>> calculix_bricks(const BrickGrid& grid,
+                                                                  const std::vector<std::array<double, 3>>& places) {
+  const Bricks bricks = bricks_of(grid);
+  const auto stresses = solved(grid, bricks);
   if (stresses.empty()) return {};
   std::vector<std::array<double, 3>> found;
   for (const auto& place : places) {

@@ -157,3 +157,12 @@ TEST_CASE("a plane beside the piece, and a plan without a solid, are not assesse
   CHECK_FALSE(is_assessed(piece::section_at(solid, Axis::x, 2.0 * m)));
   CHECK_FALSE(is_assessed(piece::SolidToCut::of(plan_of({}))));
 }
+
+TEST_CASE("shear area: a rectangle two thirds, and the least of I b / Q of a hollow box") {
+  CHECK(in(m2, section_of(plan_of({box("beam", at(0, 0, 0), at(6000, 400, 600))}), Axis::x, 3000).shear_area) ==
+        Approx(0.24 / 1.5));
+  const auto hollow = section_of(plan_of({box("outer", at(0, 0, 0), at(4000, 3000, 2000)),
+                                          cut(box("barrel", at(0, 300, 300), at(4000, 2400, 1400)))}), Axis::x, 500);
+  const double I = (3.0 * cube(2.0) - 2.4 * cube(1.4)) / 12.0, Q = (3.0 * 1.0 * 0.5 - 2.4 * 0.7 * 0.35);
+  CHECK(in(m2, hollow.shear_area) == Approx(I * 0.6 / Q).epsilon(0.005));
+}
