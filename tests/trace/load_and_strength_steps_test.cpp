@@ -82,6 +82,6 @@ TEST_CASE("strength: every printed formula gives the printed number") {
       assessed(strength::usable_strength(concrete, hand_made_rules(), hand_made_tables(), trace));
   assessed(strength::required_strength(plan::StageKind::strip, concrete, hand_made_rules(), trace));
   assessed(strength::formula_strength(usable, hand_made_rules(), trace));
-  assessed(strength::evidence_age(concrete, stage, trace));
+  assessed(strength::evidence_age(concrete, stage, hand_made_rules(), trace));
   CHECK(recomputed(trace) == 4);
 }
