@@ -85,7 +85,7 @@ TEST_CASE("board: the specimens of the pour carry a plan without any, through th
   };
   CHECK(verdict_with("\"field\"", "\"standard\"") == Verdict::hold);
   CHECK(verdict_with(", \"24.1 MPa\"", "") == Verdict::hold);
-  CHECK(verdict_with("23.4 MPa", "12 MPa") == Verdict::no_go);
+  CHECK(verdict_with("\"23.4 MPa\", \"24.1 MPa\"", "\"12 MPa\", \"12.4 MPa\"") == Verdict::no_go);
   CHECK(verdict_with("2026-03-03T06:30:00", "2026-03-03T07:45:00") == Verdict::go);
   CHECK(verdict_with("2026-03-03T06:30:00", "2026-03-03T07:45:01") == Verdict::hold);  // not broken yet
 }
