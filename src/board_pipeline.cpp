@@ -3,6 +3,7 @@
 #include <filesystem>
 #include <map>
 #include <set>
+#include <tuple>
 
 #include <fmt/format.h>
 
@@ -115,8 +116,14 @@ struct LineAnswer {
   std::vector<std::string> choices, cautions;
 };
 
-LineAnswer answer_line(const std::string& plan_path, const std::string& pour_path, const plan::Shift& shift,
-                       const plan::Timestamp& now, Shelf& shelf, const tables::Tables& tables) {
+struct Named {
+  std::string plan, pour;  // paths; pour may be empty
+  std::optional<plan::Timestamp> cast;
+};
+
+LineAnswer answer_line(const Named& named, const plan::Shift& shift, const plan::Timestamp& now, Shelf& shelf,
+                       const tables::Tables& tables) {
+  const auto& [plan_path, pour_path, cast] = named;
   LineAnswer line;
   auto& plan_known = shelf.plan(plan_path);
   const std::variant<KnownPour, Fault>* pour_known = pour_path.empty() ? nullptr : &shelf.pour(pour_path);
@@ -139,13 +146,16 @@ LineAnswer answer_line(const std::string& plan_path, const std::string& pour_pat
   if (pour) line.rests_on.pour = sha256_of({pour->texts});
   const std::string& rules = plan.prepared.rules.id;
   line.rests_on.answer = fingerprint_of(
-      sha256_of({plan.text, pour ? pour->texts : std::string(), shift.zone.name, now.text}), rules, tables);
+      sha256_of({plan.text, pour ? pour->texts : std::string(), shift.zone.name, cast ? cast->text : std::string(),
+                 now.text}),
+      rules, tables);
   auto answer = board::judge_piece({.plan = plan.prepared.plan,
                                     .body = plan.prepared.body,
                                     .rules = plan.prepared.rules,
                                     .pour = pour ? &pour->question : nullptr,
                                     .zone = shift.zone,
                                     .now = now,
+                                    .cast = cast,
                                     .sign_off = sign_off_state(plan.sign_off, plan.text, rules, tables),
                                     .bending = &plan.bending},
                                    tables, line.rests_on.answer);
@@ -164,6 +174,15 @@ void add_new(std::vector<std::string>& all, const std::vector<std::string>& more
 void add_new(std::vector<Source>& all, const std::vector<Source>& more) {
   for (const Source& each : more)
     if (std::ranges::find(all, each.id, &Source::id) == all.end()) all.push_back(each);
+}
+
+// One pour may fill several forms; it may also be the papers of one of them, taken for the other.
+void tell_shared_pours(const std::map<std::string, std::vector<std::string>>& forms_of_pours, board::Board& board) {
+  for (board::Line& line : board.lines)
+    if (const auto forms = forms_of_pours.find(line.pour_file);
+        forms != forms_of_pours.end() && forms->second.size() > 1)
+      line.judged.notes.push_back(fmt::format("its pour is named for {} forms: {}", forms->second.size(),
+                                              fmt::join(forms->second, "; ")));
 }
 
 std::optional<plan::ZoneFault> put_question_into_zone(plan::Timestamp& now, const clock::Zone& zone) {
@@ -197,13 +216,15 @@ BoardAnswer make_board(const BoardQuestion& question, const tables::Tables& tabl
                      .not_checked = checks::not_checked(checks::BendingChecked::none),
                      .tables_fingerprint = sha256_of({tables.content}),
                      .shift_fingerprint = sha256_of({question.text})};
-  std::map<std::pair<std::string, std::string>, LineAnswer> answers;
+  std::map<std::tuple<std::string, std::string, std::optional<long long>>, LineAnswer> answers;
+  std::map<std::string, std::vector<std::string>> forms_of_pours;
   for (const plan::ShiftPiece& piece : shift.pieces) {
-    const std::pair files{in_folder_of(question.file, piece.plan),
-                          piece.pour.empty() ? std::string() : in_folder_of(question.file, piece.pour)};
-    auto known = answers.find(files);
-    if (known == answers.end())
-      known = answers.emplace(files, answer_line(files.first, files.second, shift, now, shelf, tables)).first;
+    const Named named{in_folder_of(question.file, piece.plan),
+                      piece.pour.empty() ? std::string() : in_folder_of(question.file, piece.pour), piece.cast};
+    if (!piece.pour.empty() && !piece.form.empty()) add_new(forms_of_pours[piece.pour], {piece.form});
+    const std::tuple key{named.plan, named.pour, piece.cast ? std::optional(piece.cast->seconds) : std::nullopt};
+    auto known = answers.find(key);
+    if (known == answers.end()) known = answers.emplace(key, answer_line(named, shift, now, shelf, tables)).first;
     const LineAnswer& answer = known->second;
     board.lines.push_back({.position = board.lines.size() + 1,
                            .plan_file = piece.plan,
@@ -222,6 +243,7 @@ BoardAnswer make_board(const BoardQuestion& question, const tables::Tables& tabl
     add_new(board.choices, answer.choices);
     add_new(board.cautions, answer.cautions);
   }
+  tell_shared_pours(forms_of_pours, board);
   board::hold_outside_shift(board);
   board::limit_age(board);
   board::put_in_crane_order(board.lines);

@@ -82,8 +82,8 @@ int status_of(const board::Board& board) {
 }
 
 // Rows as they were acknowledged; an empty text: they could not be written.
-std::string recorded(const BoardCommand& command, const board::Board& board) {
-  const auto written = decision_log::append(command.record, decisions_of(board, command.by));
+std::string recorded(const BoardCommand& command, const board::Board& board, long long clock_s) {
+  const auto written = decision_log::append(command.record, decisions_of(board, command.by, clock_s));
   if (const auto* fault = std::get_if<decision_log::Fault>(&written)) {
     std::cerr << printable(command.record) << ": error: nothing was recorded: " << printable(fault->what)
               << '\n';
@@ -109,7 +109,7 @@ bool write_page(const BoardCommand& command, const BoardAnswer& answer, long lon
 
 // One board: shown, written as a page, recorded.
 int show_once(const BoardCommand& command, const tables::Tables& tables, const std::string& text,
-              const plan::Timestamp& now) {
+              const plan::Timestamp& now, const BoardSurroundings& surroundings) {
   const BoardAnswer answer = make_board({command.file, text, command.rules, now}, tables, whole_file);
   const bool page_written = write_page(command, answer, now.seconds);
   if (const auto* faults = std::get_if<std::vector<Diagnostic>>(&answer.board)) {
@@ -127,7 +127,7 @@ int show_once(const BoardCommand& command, const tables::Tables& tables, const s
     std::cout << output::board_text(board, {.width = command.width, .colour = command.colour});
   bool record_written = true;
   if (!command.record.empty()) {
-    const std::string rows = recorded(command, board);
+    const std::string rows = recorded(command, board, surroundings.clock_seconds());
     record_written = !rows.empty();
     (command.json || command.csv ? std::cerr : std::cout) << rows;
   }
@@ -212,7 +212,7 @@ int board_command(const BoardCommand& command, const BoardSurroundings& surround
     std::cerr << printable(command.file) << ": error: the file cannot be read\n";
     return wrong_input;
   }
-  return show_once(command, *tables, *text, *now);
+  return show_once(command, *tables, *text, *now, surroundings);
 }
 
 }  // namespace firstpick

@@ -3,6 +3,7 @@
 #include <iostream>
 
 #include "decision_log/decision_log.hpp"
+#include "decision_log/head_beside.hpp"
 #include "output/decision_text.hpp"
 #include "record/diagnostic.hpp"
 
@@ -10,7 +11,7 @@ namespace firstpick {
 
 namespace {
 
-constexpr int in_order = 0, changed = 1, wrong_input = 2;
+constexpr int in_order = 0, changed = 1, wrong_input = 2, times_to_look_at = 3;
 
 int unreadable(const std::string& file, const decision_log::Fault& fault) {
   std::cerr << printable(file) << ": error: " << printable(fault.what) << '\n';
@@ -42,13 +43,24 @@ int show_record_command(const RecordCommand& command) {
 }
 
 int verify_record_command(const RecordCommand& command) {
-  const auto verified = decision_log::verify(command.file, command.head);
+  std::string head = command.head;
+  for (char& c : head)
+    if (c >= 'A' && c <= 'F') c = static_cast<char>(c - 'A' + 'a');
+  if (command.head_given && !decision_log::is_hash(head)) {
+    std::cerr << "--head " << printable(command.head)
+              << ": error: this is no hash: 64 hexadecimal digits were expected\n"
+                 "      = help: write all of the hash that was printed when the board was recorded\n";
+    return wrong_input;
+  }
+  const auto verified = decision_log::verify(command.file, head);
   if (const auto* fault = std::get_if<decision_log::Fault>(&verified))
     return unreadable(command.file, *fault);
   const auto& result = std::get<decision_log::Verified>(verified);
   return written(command.json ? output::verified_json(command.file, result)
                               : output::verified_text(command.file, result, {.width = command.width}),
-                 result.problems.empty() ? in_order : changed);
+                 !result.problems.empty() ? changed
+                 : result.times.empty()   ? in_order
+                                          : times_to_look_at);
 }
 
 }  // namespace firstpick

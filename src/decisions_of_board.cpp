@@ -4,7 +4,8 @@
 
 namespace firstpick {
 
-std::vector<decision_log::Decision> decisions_of(const board::Board& board, const std::string& by) {
+std::vector<decision_log::Decision> decisions_of(const board::Board& board, const std::string& by,
+                                                 long long clock_utc_s) {
   std::vector<decision_log::Decision> decisions;
   for (const board::Line& line : board.lines)
     for (std::size_t piece = 0; piece < line.count; ++piece)
@@ -29,7 +30,8 @@ std::vector<decision_log::Decision> decisions_of(const board::Board& board, cons
                            .pour_sha256 = line.rests_on.pour,
                            .tables_sha256 = board.tables_fingerprint,
                            .answer_sha256 = line.rests_on.answer,
-                           .program = "firstpick " + std::string(program_version)});
+                           .program = "firstpick " + std::string(program_version),
+                           .recorded_at = clock::iso_text(board.zone, clock_utc_s)});
   return decisions;
 }
 

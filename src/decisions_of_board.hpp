@@ -9,7 +9,8 @@
 
 namespace firstpick {
 
-// In the order of the board. `by`: who has them recorded.
-std::vector<decision_log::Decision> decisions_of(const board::Board& board, const std::string& by);
+// In the order of the board. `by`: who has them recorded; at what time, by the clock of the computer.
+std::vector<decision_log::Decision> decisions_of(const board::Board& board, const std::string& by,
+                                                 long long clock_utc_s);
 
 }  // namespace firstpick

@@ -323,8 +323,8 @@ int run(int argc, char** argv) {
   if (*layout_app) return layout(options);
   if (*strength_app) return strength(options);
   if (*board_app) return board(options);
-  const RecordCommand record{.file = options.record, .head = options.head, .json = options.json, .csv = options.csv,
-                             .width = terminal_width()};
+  const RecordCommand record{.file = options.record, .head = options.head, .head_given = verify_app->count("--head") > 0,
+                             .json = options.json, .csv = options.csv, .width = terminal_width()};
   if (*show_app) return show_record_command(record);
   if (*verify_app) return verify_record_command(record);
   if (*card_app) return card(options);

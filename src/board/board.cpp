@@ -27,6 +27,13 @@ std::string words_for(const Expected& expected, const clock::Zone& zone, long lo
   return {};
 }
 
+std::string slow_words_for(const Expected& expected, const clock::Zone& zone, long long made_utc_s) {
+  if (expected.kind != Expected::Kind::at || !expected.has_band) return {};
+  if (!expected.slow_utc_s) return "a slow mix never, at this growth";
+  const Expected slow{.kind = Expected::Kind::at, .utc_s = *expected.slow_utc_s, .slow_utc_s = {}, .curve = {}};
+  return "a slow mix " + words_for(slow, zone, made_utc_s);
+}
+
 std::string pieces_in_words(const Line& line) {
   if (line.serials.empty()) return line.count == 1 ? "1 piece" : fmt::format("{} pieces", line.count);
   std::string words;

@@ -29,6 +29,7 @@ struct Expected {
   long long utc_s = 0;  // of the time, in whole minutes; of the question where due
   std::optional<long long>
       slow_utc_s;  // of a mix like the slowest twentieth of those measured; absent: never
+  bool has_band = true;  // false: by the calibration of the mix, of which no slow ones are known
   std::string curve;
 };
 
@@ -39,6 +40,7 @@ struct Judged {
   std::string rule, subject, reason, remedy;  // what governs; empty where the verdict is GO
   std::size_t more = 0;                       // other rules that stop the lift too
   std::string evidence;                       // what shows the strength, in words
+  std::vector<std::string> notes;             // what a reader must know of it, where it stops nothing
   std::string pour_report;                    // number of the test report
   std::optional<long long> counts_until_utc_s;  // end of valid_for of the specimens
   std::optional<Stress> usable, required;
@@ -80,6 +82,10 @@ std::size_t pieces_with(const Board& board, Verdict verdict);
 
 // "until about 09:40", "specimens are due": always to be shown as a prediction. Empty where there is none.
 std::string words_for(const Expected& expected, const clock::Zone& zone, long long made_utc_s);
+
+// "a slow mix until about 14:20", "a slow mix never": of the slowest twentieth of the mixes measured. Empty where there is
+// no prediction of a time, or none is known of slow mixes.
+std::string slow_words_for(const Expected& expected, const clock::Zone& zone, long long made_utc_s);
 
 // What a line goes by: "BC-0211, BC-0212", or "4 pieces".
 std::string pieces_in_words(const Line& line);

@@ -113,6 +113,7 @@ Expected expected_strength(const checks::StrengthQuestion& pour, Stress strength
     if (*calibrated->utc_s > expected.utc_s) {
       expected.utc_s = *calibrated->utc_s;
       expected.slow_utc_s.reset();
+      expected.has_band = false;
       expected.curve = "calibration of " + pour.calibration->mix;
     }
   }

@@ -10,12 +10,16 @@
 #include "board/pour_evidence.hpp"
 #include "board/zoned_times.hpp"
 #include "checks/evaluate.hpp"
+#include "strength/break_statistics.hpp"
+#include "strength/log_doubt.hpp"
 
 namespace firstpick::board {
 
 namespace {
 
 constexpr const char* pour_reason = "pour-evidence";  // words of the board beside the ids of rules
+constexpr const char* cast_reason = "cast-time";
+constexpr const char* log_reason = "temperature-log";
 constexpr const char* time_reason = "time-in-zone";
 constexpr const char* shift_reason = "shift-hours";
 constexpr const char* file_reason = "file-not-read";
@@ -26,22 +30,47 @@ struct Conflict {
   std::string reason, remedy;
 };
 
-std::optional<Conflict> take_evidence(plan::Plan& plan, checks::StrengthQuestion* pour,
-                                      const clock::Zone& zone) {
-  if (const auto fault = put_into_zone(plan, zone))
+std::optional<Conflict> take_evidence(plan::Plan& plan, checks::StrengthQuestion* pour, const PieceQuestion& question,
+                                      const tables::Tables& tables) {
+  if (const auto fault = put_into_zone(plan, question.zone))
     return Conflict{time_reason, "in the plan: " + fault->what, fault->help};
+  if (pour)
+    if (const auto fault = put_into_zone(*pour, question.zone))
+      return Conflict{time_reason, "in the pour: " + fault->what, fault->help};
+  const auto own = plan.concrete.evidence ? plan.concrete.evidence->cast : std::nullopt;
+  if (const auto cast = pour && cast_of(*pour) ? cast_of(*pour) : own; cast && question.cast)
+    if (const auto other = other_pour(*question.cast, *cast, question.rules))
+      return Conflict{cast_reason, other->why, other->remedy};
   if (!pour) return {};
-  if (const auto fault = put_into_zone(*pour, zone))
-    return Conflict{time_reason, "in the pour: " + fault->what, fault->help};
   auto concrete = concrete_of(plan.concrete, *pour);
   if (const auto* gap = std::get_if<NotAssessed>(&concrete))
     return Conflict{pour_reason, gap->why, gap->remedy};
   plan.concrete = std::move(std::get<plan::Concrete>(concrete));
+  if (!pour->log || !tables.maturity || question.rules.log_doubts.value != tables::LogDoubts::hold) return {};
+  if (const auto doubt = strength::doubt_about(*pour->log, cast_of(*pour), *tables.maturity))
+    return Conflict{log_reason, doubt->why, doubt->remedy};
   return {};
+}
+
+// What a reader of the board must know of the evidence, where it stops nothing.
+void tell_notes(const plan::Plan& plan, const checks::StrengthQuestion* pour, const PieceQuestion& question,
+                const tables::Tables& tables, Judged& judged) {
+  if (plan.concrete.evidence)
+    if (std::string wide = strength::wide_range_text(*plan.concrete.evidence, tables); !wide.empty())
+      judged.notes.push_back(std::move(wide));
+  if (!pour || !pour->log || !tables.maturity) return;
+  for (const Diagnostic& doubt : pour->log->doubts)
+    judged.notes.push_back(fmt::format("{}:{}: {}", doubt.file, doubt.place.line, doubt.what));
+  for (std::string& remark : strength::remarks_on(*pour->log, cast_of(*pour), *tables.maturity))
+    judged.notes.push_back(std::move(remark));
+  if (const auto colder =
+          strength::colder_beside(*pour->log, cast_of(*pour), question.now.seconds, *tables.maturity))
+    judged.notes.push_back(colder->why);
 }
 
 // What the check says of a plan alone, in the words of a board: the specimens belong into the file of the pour.
 void tell_whose_specimens(const plan::Plan& plan, const checks::StrengthQuestion* pour, Judged& judged) {
+  if (plan.concrete.evidence && pour && !pour->mark.empty()) judged.evidence += fmt::format(", of '{}'", pour->mark);
   if (plan.concrete.evidence && !plan.concrete.evidence->valid_for) judged.evidence += ", without a limit on its age";
   if (plan.concrete.evidence || !pour || judged.rule != "strength-evidence") return;
   judged.reason = "no specimens of this pour have been broken";
@@ -62,6 +91,16 @@ bool hold_without_limit(const std::optional<plan::Evidence>& evidence, const std
   return true;
 }
 
+// A pour is named by somebody who may take the wrong papers: the time of casting on the piece tells.
+void hold_without_cast(const std::optional<plan::Timestamp>& cast, const std::string& mark, Judged& judged) {
+  if (judged.verdict != Verdict::go || cast) return;
+  judged.verdict = Verdict::hold;
+  judged.rule = cast_reason;
+  judged.subject = mark;
+  judged.reason = "when these pieces were cast is not stated: nothing ties them to the pour of the test";
+  judged.remedy = "write cast in [[piece]], as it stands on the piece or in the casting book";
+}
+
 }  // namespace
 
 PieceAnswer judge_piece(const PieceQuestion& question, const tables::Tables& tables,
@@ -69,7 +108,7 @@ PieceAnswer judge_piece(const PieceQuestion& question, const tables::Tables& tab
   plan::Plan plan = question.plan;
   std::optional<checks::StrengthQuestion> pour;
   if (question.pour) pour = *question.pour;
-  const auto conflict = take_evidence(plan, pour ? &*pour : nullptr, question.zone);
+  const auto conflict = take_evidence(plan, pour ? &*pour : nullptr, question, tables);
   if (conflict) plan.concrete.evidence.reset();
   ask_at(plan, question.now);
   if (conflict)
@@ -96,6 +135,7 @@ PieceAnswer judge_piece(const PieceQuestion& question, const tables::Tables& tab
   judged.sign_off = question.sign_off;
   tell_governing(report, judged);
   tell_whose_specimens(plan, question.pour, judged);
+  tell_notes(plan, pour ? &*pour : nullptr, question, tables, judged);
   if (conflict && judged.verdict != Verdict::no_go) {
     judged.verdict = Verdict::hold;
     judged.rule = conflict->rule;
@@ -104,7 +144,8 @@ PieceAnswer judge_piece(const PieceQuestion& question, const tables::Tables& tab
     judged.remedy = conflict->remedy;
   }
   const bool may_be_stale = hold_without_limit(plan.concrete.evidence, plan.piece.mark, judged);
-  if (conflict || may_be_stale || judged.verdict == Verdict::go || !pour) return answer;
+  hold_without_cast(question.cast, plan.piece.mark, judged);
+  if (conflict || may_be_stale || judged.verdict == Verdict::go || judged.rule == cast_reason || !pour) return answer;
   if (!pour->growth || !pour->growth->strength_at_28_days) return answer;
   const auto needed = strength_that_goes(plan, question.body, question.rules, tables, question.now,
                                          *pour->growth->strength_at_28_days, bending);

@@ -21,6 +21,7 @@ struct PieceQuestion {
   const checks::StrengthQuestion* pour = nullptr;  // null: the shift file names none
   const clock::Zone& zone;
   plan::Timestamp now;  // with its offset
+  std::optional<plan::Timestamp> cast = {};  // of the pieces, by the shift file; with its offset
   checks::SignOffState sign_off = {};
   checks::KnownBending* bending = nullptr;  // of this plan, kept for its next pour; null: only for this answer
 };
@@ -30,9 +31,9 @@ struct PieceAnswer {
   checks::Report report;
 };
 
-// The verdict is that of the check; where plan and pour contradict each other, or a time has no single
-// meaning in the zone, the check is made without any strength evidence and gets the reason, so that it is
-// HOLD or NO-GO.
+// The verdict is that of the check; where plan and pour contradict each other, the piece is of another pour, the
+// temperature log of the pour is in doubt, or a time has no single meaning in the zone, the check is made without any
+// strength evidence and gets the reason, so that it is HOLD or NO-GO.
 PieceAnswer judge_piece(const PieceQuestion& question, const tables::Tables& tables, std::string fingerprint);
 
 // A line that could not be checked: HOLD, with the first fault of its files.

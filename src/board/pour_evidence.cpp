@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include "strength/log_doubt.hpp"
 #include "units/print.hpp"
 
 namespace firstpick::board {
@@ -29,19 +30,6 @@ std::string difference(const plan::Evidence& a, const plan::Evidence& b) {
   return {};
 }
 
-std::optional<plan::Timestamp> cast_of(const checks::StrengthQuestion& pour) {
-  if (pour.log_file && pour.log_file->cast) return pour.log_file->cast;
-  return pour.concrete.evidence ? pour.concrete.evidence->cast : std::nullopt;
-}
-
-std::optional<NotAssessed> conflict_in(const checks::StrengthQuestion& pour) {
-  if (!pour.concrete.evidence || !pour.concrete.evidence->cast) return {};
-  if (!pour.log_file || !pour.log_file->cast) return {};
-  if (same_moment(pour.log_file->cast, pour.concrete.evidence->cast)) return {};
-  return NotAssessed{"the specimens and the temperature log of the pour name different times of casting",
-                     "correct 'cast' in the strength file"};
-}
-
 std::optional<NotAssessed> asks_for_more(const plan::Concrete& of_plan,
                                          const checks::StrengthQuestion& pour) {
   const auto& of_pour = pour.concrete.form_stripping_strength;
@@ -55,10 +43,33 @@ std::optional<NotAssessed> asks_for_more(const plan::Concrete& of_plan,
                      "write the drawing's strength in both"};
 }
 
+Duration between(const plan::Timestamp& earlier, const plan::Timestamp& later) {
+  return Duration::from_value(static_cast<double>(later.seconds) - static_cast<double>(earlier.seconds));
+}
+
 }  // namespace
 
+std::optional<plan::Timestamp> cast_of(const checks::StrengthQuestion& pour) {
+  if (pour.log_file && pour.log_file->cast) return pour.log_file->cast;
+  return pour.concrete.evidence ? pour.concrete.evidence->cast : std::nullopt;
+}
+
+std::optional<NotAssessed> other_pour(const plan::Timestamp& piece, const plan::Timestamp& pour,
+                                      const tables::RuleSet& rules) {
+  if (piece.seconds > pour.seconds)
+    return NotAssessed{fmt::format("the piece was cast {}, later than its specimens or their log, {}: it is younger",
+                                   piece.text, pour.text),
+                       "name the pour of this piece, or correct cast in [[piece]]"};
+  if (between(piece, pour) <= rules.pour_lasts.value) return {};
+  return NotAssessed{fmt::format("the piece was cast {}, and its pour {}, {} later: they are of two pours", piece.text,
+                                 pour.text, print(between(piece, pour), UnitSystem::si, Rounding::up)),
+                     "name the pour of this piece, or correct cast in [[piece]]"};
+}
+
 Outcome<plan::Concrete> concrete_of(const plan::Concrete& of_plan, const checks::StrengthQuestion& pour) {
-  if (auto conflict = conflict_in(pour)) return *std::move(conflict);
+  if (auto conflict = strength::cast_conflict(pour.concrete.evidence,
+                                              pour.log_file ? pour.log_file->cast : std::nullopt))
+    return *std::move(conflict);
   if (auto conflict = asks_for_more(of_plan, pour)) return *std::move(conflict);
   const auto& own = of_plan.evidence;
   const auto& poured = pour.concrete.evidence;

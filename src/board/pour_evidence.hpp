@@ -23,4 +23,12 @@ namespace firstpick::board {
 // strength alone.
 Outcome<plan::Concrete> concrete_of(const plan::Concrete& of_plan, const checks::StrengthQuestion& pour);
 
+// When the concrete of the pour was placed: by its log, else by its specimens.
+std::optional<plan::Timestamp> cast_of(const checks::StrengthQuestion& pour);
+
+// Why a piece cast at one time is not of the pour of another: cast later, it is younger than the specimens; cast earlier
+// by more than a pour lasts, it is of another one. Both as instants.
+std::optional<NotAssessed> other_pour(const plan::Timestamp& piece, const plan::Timestamp& pour,
+                                      const tables::RuleSet& rules);
+
 }  // namespace firstpick::board

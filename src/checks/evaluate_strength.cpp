@@ -8,6 +8,8 @@
 #include "checks/strength_parts.hpp"
 #include "checks/unconfirmed_values.hpp"
 #include "strength/evidence_age.hpp"
+#include "strength/log_doubt.hpp"
+#include "strength/moment_text.hpp"
 #include "strength/strength_at_lift.hpp"
 
 namespace firstpick::checks {
@@ -19,20 +21,88 @@ struct Credit {
   std::string rests_on;
 };
 
+// The clock on the wall where the question was asked, from its moment with an offset.
+AskedAt with_wall_clock(AskedAt asked) {
+  if (!asked.local && asked.zoned) {
+    plan::Timestamp wall{.seconds = asked.zoned->seconds + asked.zoned->offset_seconds};
+    wall.text = strength::words_for_moment(wall.seconds, 0);
+    wall.text.resize(wall.text.size() - 7);  // without the offset that is not there
+    asked.local = wall;
+  }
+  return asked;
+}
+
+const std::optional<plan::Timestamp>& now_beside(const plan::Timestamp& moment, const AskedAt& asked) {
+  return moment.has_offset ? asked.zoned : asked.local;
+}
+
+// A lift whose time has passed is asked for now, as on the board of a shift.
+void ask_not_before_now(plan::Stage& stage, const std::string& what, const StrengthQuestion& question,
+                        StrengthReport& report) {
+  const auto& evidence = question.concrete.evidence;
+  const bool zoned = evidence && evidence->tested && evidence->tested->has_offset;
+  if (!stage.at) {
+    stage.at = zoned ? question.asked_at.zoned : question.asked_at.local;
+    return;
+  }
+  const auto& now = now_beside(*stage.at, question.asked_at);
+  if (!now || stage.at->seconds >= now->seconds) return;
+  report.notes.push_back(fmt::format("{} was to be at {}, which has passed: it is asked for now", what, stage.at->text));
+  stage.at = now;
+}
+
+// What the clock says against the test, whatever it shows.
+std::optional<NotAssessed> against_the_clock(const plan::Evidence& evidence, const AskedAt& asked) {
+  if (!evidence.tested) return {};
+  const auto& now = now_beside(*evidence.tested, asked);
+  if (!now)
+    return NotAssessed{"the time of the question has no zone, and the test has one",
+                       "ask with its offset, as --now 2026-03-03T07:20:00-05:00"};
+  if (evidence.tested->seconds <= now->seconds) return {};
+  return NotAssessed{fmt::format("the test of {} is after the time of the question, {}", evidence.tested->text, now->text),
+                     fmt::format("correct tested in {}, or ask again when it is made", evidence.section)};
+}
+
+// What else of the pour stands against its specimens.
+std::optional<NotAssessed> against_the_pour(const StrengthQuestion& question, const tables::RuleSet& rules,
+                                            const tables::Tables& tables) {
+  const auto& evidence = question.concrete.evidence;
+  if (const auto conflict =
+          strength::cast_conflict(evidence, question.log_file ? question.log_file->cast : std::nullopt))
+    return conflict;
+  if (!question.log || !tables.maturity || rules.log_doubts.value != tables::LogDoubts::hold) return {};
+  const auto cast = question.log_file && question.log_file->cast ? question.log_file->cast
+                    : evidence                                  ? evidence->cast
+                                                                : std::nullopt;
+  return strength::doubt_about(*question.log, cast, *tables.maturity);
+}
+
 // Evidence without its age is no evidence.
-Outcome<Stress> by_specimens(const Outcome<Stress>& usable, const plan::Concrete& concrete, const plan::Stage& stage,
-                             StrengthReport& report) {
+Outcome<Stress> by_specimens(const Outcome<Stress>& usable, const StrengthQuestion& question, const plan::Stage& stage,
+                             const tables::RuleSet& rules, const tables::Tables& tables, StrengthReport& report) {
   if (!is_assessed(usable)) return usable;
-  const auto age = strength::evidence_age(concrete, stage, report.trace);
+  if (const auto fault = against_the_clock(*question.concrete.evidence, question.asked_at)) return *fault;
+  const auto age = strength::evidence_age(question.concrete, stage, rules, report.trace);
   if (const auto* gap = std::get_if<NotAssessed>(&age)) return *gap;
+  if (const auto doubt = against_the_pour(question, rules, tables)) return *doubt;
   if (const std::string& note = std::get<strength::EvidenceAge>(age).note;
       !note.empty() && std::ranges::find(report.notes, note) == report.notes.end())
     report.notes.push_back(note);
   return usable;
 }
 
-Credit credit_of(const Outcome<Stress>& specimens, const Outcome<Stress>& maturity, bool has_maturity) {
+// Maturity stands in for specimens only where none of this pour have been broken: those that do not count may be the
+// ones that know better.
+Credit credit_of(const Outcome<Stress>& specimens, const Outcome<Stress>& maturity, bool has_specimens,
+                 bool has_maturity) {
   if (is_assessed(specimens)) return {specimens, "specimens"};
+  if (has_specimens) {
+    const auto& gap = std::get<NotAssessed>(specimens);
+    return {is_assessed(maturity)
+                ? NotAssessed{gap.why + "; maturity does not stand in for specimens that were broken", gap.remedy}
+                : gap,
+            ""};
+  }
   if (is_assessed(maturity)) return {maturity, "maturity"};
   const auto& first = std::get<NotAssessed>(specimens);
   if (!has_maturity) return {first, ""};
@@ -97,8 +167,10 @@ std::string_view strength_word_for(Verdict verdict) {
   return "HOLD";
 }
 
-StrengthReport evaluate_strength(const StrengthQuestion& question, const tables::RuleSet& rules,
+StrengthReport evaluate_strength(const StrengthQuestion& asked, const tables::RuleSet& rules,
                                  const tables::Tables& tables, std::string fingerprint) {
+  StrengthQuestion question = asked;
+  question.asked_at = with_wall_clock(asked.asked_at);
   StrengthReport report{.file = question.file,
                         .mark = question.mark,
                         .units = question.units,
@@ -125,12 +197,12 @@ StrengthReport evaluate_strength(const StrengthQuestion& question, const tables:
 
   for (const StrengthQuestion::Lift& lift : question.lifts) {
     plan::Stage stage = lift.stage;
-    const bool zoned = question.concrete.evidence && question.concrete.evidence->tested &&
-                       question.concrete.evidence->tested->has_offset;
-    if (!stage.at) stage.at = zoned ? question.asked_at.zoned : question.asked_at.local;
+    ask_not_before_now(stage, lift.what, question, report);
     const auto required = strength::required_strength(stage.kind, question.concrete, rules, report.trace);
-    const auto specimens = by_specimens(usable, question.concrete, stage, report);
-    report.needed.push_back(judged(lift, required, credit_of(specimens, maturity, question.log.has_value())));
+    const auto specimens = by_specimens(usable, question, stage, rules, tables, report);
+    report.needed.push_back(judged(lift, required,
+                                   credit_of(specimens, maturity, question.concrete.evidence.has_value(),
+                                             question.log.has_value())));
   }
   report.verdict = verdict_on(report.needed);
   tell_prediction(question, tables, report);

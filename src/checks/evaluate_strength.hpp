@@ -40,7 +40,9 @@ struct StrengthQuestion {
   AskedAt asked_at;
 };
 
-// Specimens govern where they count. Where there are none that do, maturity may, if the rule set takes it.
+// Specimens govern where they count. Where none were broken, maturity may, if the rule set takes it; specimens that were
+// broken and do not count are HOLD. So are a test after the time of the question, specimens and log of different times
+// of casting, and, if the rule set says so, a log in doubt. A lift whose time has passed is asked for now.
 // reached: every lift has its strength. below: some lift has not, by evidence that counts. HOLD: all else.
 StrengthReport evaluate_strength(const StrengthQuestion& question, const tables::RuleSet& rules,
                                  const tables::Tables& tables, std::string fingerprint);

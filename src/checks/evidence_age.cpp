@@ -12,7 +12,7 @@ namespace firstpick::checks {
 std::vector<Finding> evidence_age(const StageFacts& facts, Trace& trace) {
   constexpr std::string_view id = "evidence-age";
   const std::string& mark = facts.plan.piece.mark;
-  const auto age = strength::evidence_age(facts.plan.concrete, facts.stage, trace);
+  const auto age = strength::evidence_age(facts.plan.concrete, facts.stage, facts.rules, trace);
   if (const auto* gap = std::get_if<NotAssessed>(&age)) return {missing(id, mark, gap->why, gap->remedy)};
   const auto& known = std::get<strength::EvidenceAge>(age);
   if (!known.note.empty()) return {noted(id, mark, known.note)};

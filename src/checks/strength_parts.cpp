@@ -2,10 +2,13 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 #include <fmt/format.h>
 
+#include "strength/log_doubt.hpp"
 #include "strength/moment_text.hpp"
+#include "strength/specimen.hpp"
 #include "units/print.hpp"
 
 namespace firstpick::checks {
@@ -60,6 +63,23 @@ void tell_staleness(const StrengthQuestion& question, const tables::MaturityCons
                                        question.asked_at.zoned->text));
 }
 
+// Maturity up to now needs to know when that is, and a reading of now.
+std::optional<NotAssessed> fault_of_time(const StrengthQuestion& question, const tables::MaturityConstants& limits) {
+  if (!question.asked_at.zoned)
+    return NotAssessed{"the time of the question has no zone, and the log has one",
+                       "ask with its offset, as --now 2026-03-03T07:20:00-05:00"};
+  const auto& readings = question.log->readings;
+  const auto last = std::ranges::find_if(readings.rbegin(), readings.rend(), [&](const strength::Reading& r) {
+    return r.at.seconds <= question.asked_at.zoned->seconds;
+  });
+  if (last == readings.rend()) return NotAssessed{"there is no reading before the time of the question", {}};
+  const auto age = Duration::from_value(static_cast<double>(question.asked_at.zoned->seconds - last->at.seconds));
+  if (age <= limits.longest_gap.value) return {};
+  return NotAssessed{fmt::format("the last reading is {} old, more than {}", print(age, UnitSystem::si, Rounding::up),
+                                 print(limits.longest_gap.value, UnitSystem::si)),
+                     "read the log out again"};
+}
+
 void tell_unusual_datum(const strength::MaturityLaw& law, const tables::MaturityConstants& limits,
                         StrengthReport& report) {
   if (law.function != plan::MaturityFunction::nurse_saul) return;
@@ -73,12 +93,15 @@ void tell_estimate(const StrengthQuestion& question, const std::optional<plan::T
                    const tables::RuleSet& rules, const tables::Tables& tables, MaturityPart& part,
                    Outcome<Stress>& credit, StrengthReport& report) {
   const auto& calibration = *report.calibration;
+  const long long asked_s =
+      question.asked_at.zoned ? question.asked_at.zoned->seconds : std::numeric_limits<long long>::max();
   const auto estimate =
       strength::maturity_estimate(calibration, *question.log, cast, until_of(question), tables, report.trace);
   for (const plan::Companion& companion : question.calibration->companions)
     part.companions.push_back(
-        strength::companion_check(companion, calibration, *question.log, cast, rules, tables));
+        strength::companion_check(companion, calibration, *question.log, cast, asked_s, rules, tables));
   credit = strength::creditable_strength(estimate, *question.log, part.companions, rules, tables, report.trace);
+  if (const auto fault = fault_of_time(question, *tables.maturity); fault && is_assessed(credit)) credit = *fault;
   if (const auto* found = std::get_if<strength::MaturityEstimate>(&estimate)) {
     part.equivalent_age = found->equivalent_age;
     part.temperature_time_degC_h = found->temperature_time_degC_h;
@@ -120,6 +143,14 @@ void tell_specimens(const StrengthQuestion& question, const tables::Tables& tabl
   if (!is_assessed(statistics)) return;
   report.broken = BrokenSpecimens{evidence.results, std::get<strength::BreakStatistics>(statistics),
                                   strength::wide_range_text(evidence, tables)};
+  if (evidence.cast && evidence.tested && evidence.cast->has_offset == evidence.tested->has_offset)
+    report.broken->since_cast =
+        Duration::from_value(static_cast<double>(evidence.tested->seconds - evidence.cast->seconds));
+  if (evidence.specimen) {
+    const auto conversion = strength::to_cylinder(*evidence.specimen, tables);
+    if (const auto* c = std::get_if<Sourced<Ratio>>(&conversion))
+      for (const Stress& result : evidence.results) report.broken->as_cylinders.push_back(c->value * result);
+  }
   if (!report.broken->wide.empty()) report.notes.push_back(report.broken->wide);
   if (!evidence.specimen) return;
   const auto limit = strength::range_limit(*evidence.specimen, evidence.results.size(), tables);
@@ -151,6 +182,8 @@ Outcome<Stress> tell_maturity(const StrengthQuestion& question, const tables::Ru
   for (std::string& remark : strength::remarks_on(*question.log, cast, limits))
     report.notes.push_back(std::move(remark));
   tell_staleness(question, limits, report);
+  if (const auto colder = strength::colder_beside(*question.log, cast, until_of(question), limits))
+    report.notes.push_back(colder->why);
 
   MaturityPart part{.sensor = question.log->sensor, .last_reading = question.log->readings.back().at.text};
   const strength::MaturityLaw law =

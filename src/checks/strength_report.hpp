@@ -33,6 +33,8 @@ struct BrokenSpecimens {
   std::vector<Stress> results;  // as measured, in the order of the file
   strength::BreakStatistics of;
   std::string wide;             // a sentence where they lie far apart
+  std::vector<Stress> as_cylinders{};     // the same results, converted; empty where the tables do not know the kind
+  std::optional<Duration> since_cast{};   // age of the concrete at the test
 };
 
 struct MaturityPoint {          // one for each reading after the pour

@@ -16,10 +16,11 @@ void add(std::string& bytes, std::string_view name, std::string_view text) {
 }  // namespace
 
 std::string canonical_bytes(const Row& row) {
-  std::string bytes = "firstpick decision 1\n";
+  std::string bytes = fmt::format("firstpick decision {}\n", row.format);
   add(bytes, "number", std::to_string(row.number));
   add(bytes, "previous", row.previous);
-  for (const Field& field : fields) add(bytes, field.name, row.decision.*field.text);
+  for (const Field& field : fields)
+    if (field.since <= row.format) add(bytes, field.name, row.decision.*field.text);
   return bytes;
 }
 

@@ -20,17 +20,21 @@ struct Decision {
   std::string evidence, report;  // what shows the strength, and the number of the test report
   std::string plan_file, pour_file, rules;
   std::string shift_sha256, plan_sha256, pour_sha256, tables_sha256, answer_sha256;
-  std::string program;  // "firstpick 0.1.0"
+  std::string program;      // "firstpick 0.1.0"
+  std::string recorded_at;  // by the clock of the computer, whatever time the board was asked for; since format 2
 };
 
 struct Field {
   std::string_view name;  // column of the record, key of its JSON
   std::string Decision::*text;
+  int since = 1;  // format
 };
+
+inline constexpr int this_format = 2;
 
 // Every field, in the order of columns and of the bytes that are hashed. Never changed, only added to by a
 // new format.
-inline constexpr std::array<Field, 22> fields = {{
+inline constexpr std::array<Field, 23> fields = {{
     {"decided_at", &Decision::decided_at},
     {"by", &Decision::by},
     {"plant", &Decision::plant},
@@ -53,6 +57,7 @@ inline constexpr std::array<Field, 22> fields = {{
     {"tables_sha256", &Decision::tables_sha256},
     {"answer_sha256", &Decision::answer_sha256},
     {"program", &Decision::program},
+    {"recorded_at", &Decision::recorded_at, 2},
 }};
 
 struct Row {
@@ -60,6 +65,7 @@ struct Row {
   Decision decision;
   std::string previous;  // hash of the row before; of the first row 64 zeros
   std::string hash;
+  int format = this_format;
 };
 
 // What is hashed: format, number, hash of the row before, then each field as name, length in bytes, bytes; so

@@ -7,12 +7,13 @@
 
 namespace firstpick::decision_log {
 
-inline constexpr int application_id = 0x46504431;  // "FPD1", in the header of the file
+// "FPD1", "FPD2": in the header of the file.
+constexpr int application_id(int format) { return 0x46504430 + format; }
 
 // Name and statement of each, in the order in which they are made.
-const std::vector<std::pair<std::string, std::string>>& schema();
+std::vector<std::pair<std::string, std::string>> schema(int format);
 
 // "number, decided_at, ..., previous, hash"
-const std::string& columns();
+std::string columns(int format);
 
 }  // namespace firstpick::decision_log

@@ -55,17 +55,19 @@ std::string item(const Board& board, const Line& line, std::size_t number) {
   std::string pieces = pieces_in_words(line);
   if (!line.form.empty()) pieces += ", " + line.form;
   std::string out = fmt::format(
-      "<li class=\"{}\">\n<div class=\"verdict\"><span class=\"word\">{}</span><span class=\"word-old\">(?) "
+      "<li class=\"{}\" data-pieces=\"{}\">\n<div class=\"verdict\"><span class=\"word\">{}</span><span class=\"word-old\">(?) "
       "OLD</span></div>\n"
       "<div class=\"name\">{}. {}</div>\n<div class=\"pieces\">{}</div>\n",
-      class_of(judged.verdict), html_text(verdict_words(judged.verdict)), number, html_text(name),
+      class_of(judged.verdict), line.count, html_text(verdict_words(judged.verdict)), number, html_text(name),
       html_text(pieces));
   const std::string expected = words_for(judged.expected, board.zone, board.made_utc_s);
+  const std::string slow = slow_words_for(judged.expected, board.zone, board.made_utc_s);
   out += "<div class=\"why\">";
   if (!expected.empty())
-    out += fmt::format("<div class=\"until\">{} <small>(prediction, never a reason to lift)</small></div>",
-                       html_text(expected));
+    out += fmt::format("<div class=\"until\">{} <small>{}(prediction, never a reason to lift)</small></div>",
+                       html_text(expected), html_text(slow.empty() ? slow : slow + " "));
   out += html_text(why_of(line));
+  for (const std::string& note : judged.notes) out += "<div class=\"note\">! " + html_text(note) + "</div>";
   if (const std::string signature = signature_of(judged); !signature.empty())
     out += "<div class=\"signed\">" + html_text(signature) + "</div>";
   return out + "</div>\n</li>\n";
@@ -131,7 +133,7 @@ std::string board_html(const Board& board) {
   std::string content = fmt::format(
       "<p class=\"sum\">{} GO, {} HOLD, {} NO-GO</p>\n<p>Shift {} to {}</p>\n</header>\n"
       "<p id=\"printed\">On paper this board does not know its age: it is true only for the time it was "
-      "made.</p>\n<ol>\n",
+      "made.</p>\n<p id=\"more\" hidden></p>\n<ol>\n",
       pieces_with(board, Verdict::go), pieces_with(board, Verdict::hold), pieces_with(board, Verdict::no_go),
       clock::words_for_moment(board.zone, board.starts_utc_s),
       clock::words_for_moment(board.zone, board.ends_utc_s));

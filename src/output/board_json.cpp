@@ -26,6 +26,7 @@ Json expected(const board::Expected& e, const board::Board& board) {
   return {{"prediction_only", true},
           {"specimens_due", e.kind == board::Expected::Kind::due},
           {"at", clock::iso_text(board.zone, e.utc_s)},
+          {"slow_mixes_known", e.has_band},
           {"at_if_slow", e.slow_utc_s ? Json(clock::iso_text(board.zone, *e.slow_utc_s)) : Json(nullptr)},
           {"curve", e.curve}};
 }
@@ -53,6 +54,7 @@ Json line(const board::Line& l, std::size_t order, const board::Board& board) {
                       {"required_MPa", number(judged.required)},
                       {"basis", judged.evidence},
                       {"report", text_or_null(judged.pour_report)}};
+  json["notes"] = judged.notes;
   json["plan"] = {{"file", l.plan_file}, {"sha256", text_or_null(l.rests_on.plan)}};
   json["pour"] = l.pour_file.empty() ? Json(nullptr)
                                      : Json{{"file", l.pour_file}, {"sha256", text_or_null(l.rests_on.pour)}};

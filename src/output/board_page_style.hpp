@@ -17,6 +17,9 @@ header p{margin:0}
 #old{display:none;margin:0 0 .6em;padding:.5em;background:#fff;color:#8a0000;border:.3em solid #8a0000;font-size:clamp(22px,2.6vw,56px);font-weight:bold}
 body.old #old{display:block}
 .sum{font-weight:bold}
+#more{margin:0 0 .4em;padding:.3em .6em;background:#ffd24a;color:#101010;font-size:clamp(18px,1.7vw,36px);font-weight:bold}
+#more[hidden],ol>li[hidden]{display:none}
+.note{font-weight:bold}
 ol{list-style:none;margin:0;padding:0;display:grid;grid-template-columns:1fr;gap:.5em}
 ol>li{display:grid;grid-template-columns:auto 1fr;grid-template-rows:auto auto 1fr;gap:0 .6em;background:#fff;color:#101010;padding:.4em .6em;border-left:.9em solid}
 ol>li.go{border-color:#0a5c24}
@@ -50,6 +53,8 @@ body.old .word-old{display:none}
 body.old .until,body.old .sum{display:block}
 .go .verdict,.hold .verdict,.no-go .verdict,body.old .verdict{background:#fff;color:#000;border:1pt solid #000;font-size:14pt}
 .name{font-size:14pt}
+#more{display:none}
+ol>li[hidden]{display:grid}
 ol>li{break-inside:avoid;border:1pt solid #000}
 ol{grid-template-columns:1fr}
 }
@@ -74,6 +79,58 @@ inline constexpr std::string_view page_script = R"js(
   }
   look();
   setInterval(look, 1000);
+
+  // A screen that nobody scrolls shows the list in turns, and always says what it does not show.
+  var lines = Array.prototype.slice.call(document.querySelectorAll("ol>li"));
+  var more = document.getElementById("more"), pages = [], touched = 0;
+  var turnAfter = 8000, touchedFor = 60000, wide = 1200;
+  function showAll() {
+    lines.forEach(function (line) { line.hidden = false; });
+    if (more) more.hidden = true;
+  }
+  function inPages() {
+    showAll();
+    pages = [];
+    if (!more || lines.length < 2 || window.innerWidth < wide) return;
+    if (lines[lines.length - 1].getBoundingClientRect().bottom + window.scrollY <= window.innerHeight) return;
+    more.hidden = false;
+    more.textContent = "Lines 00 to 00 of 00, page 0 of 0. 00 more in turn, with 00 NO-GO, 00 HOLD, 00 GO";
+    var room = window.innerHeight - (lines[0].getBoundingClientRect().top + window.scrollY) - more.offsetHeight;
+    var from = 0, top = lines[0].getBoundingClientRect().top;
+    for (var i = 1; i < lines.length; ++i) {
+      var box = lines[i].getBoundingClientRect(), rowStarts = box.top > lines[i - 1].getBoundingClientRect().top + 1;
+      var last = i;
+      while (last + 1 < lines.length && lines[last + 1].getBoundingClientRect().top <= box.top + 1) ++last;
+      var bottom = box.bottom;
+      for (var j = i; j <= last; ++j) bottom = Math.max(bottom, lines[j].getBoundingClientRect().bottom);
+      if (rowStarts && bottom - top > room) {
+        pages.push([from, i]);
+        from = i;
+        top = box.top;
+      }
+    }
+    pages.push([from, lines.length]);
+  }
+  function turn() {
+    if (!more || pages.length < 2) return;
+    if (Date.now() - touched < touchedFor) return showAll();
+    var page = Math.floor(Date.now() / turnAfter) % pages.length, rest = {"go": 0, "hold": 0, "no-go": 0};
+    lines.forEach(function (line, i) {
+      line.hidden = i < pages[page][0] || i >= pages[page][1];
+      if (line.hidden) rest[line.className] += Number(line.getAttribute("data-pieces"));
+    });
+    more.hidden = false;
+    var hidden = lines.length - (pages[page][1] - pages[page][0]);
+    more.textContent = "Lines " + (pages[page][0] + 1) + " to " + pages[page][1] + " of " + lines.length + ", page " +
+      (page + 1) + " of " + pages.length + ". " + hidden + " more in turn" +
+      (body.className === "old" ? "" : ", with " + rest["no-go"] + " NO-GO, " + rest.hold + " HOLD, " + rest.go + " GO");
+  }
+  function touch() { touched = Date.now(); turn(); }
+  inPages();
+  turn();
+  setInterval(turn, 1000);
+  window.addEventListener("resize", function () { inPages(); turn(); });
+  ["wheel", "touchstart", "keydown", "pointerdown"].forEach(function (what) { window.addEventListener(what, touch); });
 })();
 )js";
 

@@ -49,6 +49,11 @@ std::string signature_of(const board::Judged& judged) {
 
 namespace {
 
+std::string slow_of(const Board& board, const board::Judged& judged) {
+  const std::string slow = slow_words_for(judged.expected, board.zone, board.made_utc_s);
+  return slow.empty() ? slow : "; " + slow;
+}
+
 std::string line_text(const Board& board, const Line& line, std::size_t number, const TerminalStyle& style) {
   const board::Judged& judged = line.judged;
   const std::string plain = verdict_words(line.judged.verdict);
@@ -62,8 +67,8 @@ std::string line_text(const Board& board, const Line& line, std::size_t number, 
   const std::string expected = words_for(judged.expected, board.zone, board.made_utc_s);
   if (!expected.empty())
     out += paragraph(margin, margin,
-                     fmt::format("{}: a prediction by '{}', later for slow mixes; never a reason to lift",
-                                 expected, printable(judged.expected.curve)),
+                     fmt::format("{}{}: a prediction by '{}'; never a reason to lift", expected, slow_of(board, judged),
+                                 printable(judged.expected.curve)),
                      style.width);
   if (!judged.reason.empty()) {
     std::string where = judged.rule;
@@ -77,6 +82,8 @@ std::string line_text(const Board& board, const Line& line, std::size_t number, 
     out += paragraph(margin + "> ", margin + "  ", printable(judged.remedy), style.width);
   if (judged.verdict == Verdict::go)
     out += paragraph(margin, margin, printable(judged.evidence), style.width);
+  for (const std::string& note : judged.notes)
+    out += paragraph(margin + "! ", margin + "  ", printable(note), style.width);
   if (const std::string signature = signature_of(judged); !signature.empty())
     out += paragraph(margin, margin, printable(signature), style.width);
   return out;
@@ -114,7 +121,8 @@ std::string board_csv(const Board& board) {
                              "rule",        "subject",  "reason",     "remedy",
                              "other rules", "evidence", "usable MPa", "required MPa",
                              "plan",        "pour",     "made",       "plant",
-                             "sign-off",    "fingerprint"});
+                             "sign-off",    "fingerprint", "slow mix (prediction)",
+                             "notes"});
   std::size_t number = 0;
   for (const Line& line : board.lines) {
     ++number;
@@ -141,7 +149,9 @@ std::string board_csv(const Board& board) {
                       clock::iso_text(board.zone, board.made_utc_s),
                       board.plant,
                       judged.checked ? checks::in_words(judged.sign_off) : "",
-                      line.rests_on.answer});
+                      line.rests_on.answer,
+                      slow_words_for(judged.expected, board.zone, board.made_utc_s),
+                      fmt::format("{}", fmt::join(judged.notes, "; "))});
   }
   return out;
 }

@@ -30,7 +30,9 @@ std::string row_text(const Row& row, const TerminalStyle& style) {
   std::string out = paragraph(
       fmt::format("{} {} ", padded_left(std::to_string(row.number), 5),
                   padded(fmt::format("{} {}", mark_of(d.verdict), printable(d.verdict)), 10)),
-      "      ", printable(fmt::format("{} {}; {} by {}", d.mark, d.serial, d.decided_at, d.by)), style.width);
+      "      ", printable(fmt::format("{} {}; {} by {}{}", d.mark, d.serial, d.decided_at, d.by,
+                            d.recorded_at.empty() ? "" : "; recorded " + d.recorded_at)),
+      style.width);
   if (!d.reason.empty())
     out += paragraph("      ", "      ", printable(fmt::format("{} [{}]", d.reason, d.rule)), style.width);
   if (!d.prediction.empty())
@@ -84,7 +86,9 @@ std::string decisions_csv(const std::vector<Row>& rows) {
 
 std::string verified_text(const std::string& file, const decision_log::Verified& verified,
                           const TerminalStyle& style) {
-  std::string out = verified.problems.empty() ? "(+) INTACT as far as it goes\n" : "(x) CHANGED\n";
+  std::string out = !verified.problems.empty() ? "(x) CHANGED\n"
+                    : verified.times.empty()   ? "(+) INTACT as far as it goes\n"
+                                               : "(?) INTACT as far as it goes, with times to look at\n";
   out +=
       paragraph("    ", "    ", fmt::format("{}: {} decisions", printable(file), verified.rows), style.width);
   out +=
@@ -94,6 +98,11 @@ std::string verified_text(const std::string& file, const decision_log::Verified&
                      printable(problem.number == 0 ? problem.what
                                                    : fmt::format("row {}: {}", problem.number, problem.what)),
                      style.width);
+  for (const auto& odd : verified.times)
+    out += paragraph("  ? ", "    ", printable(fmt::format("row {}: {}", odd.number, odd.what)), style.width);
+  if (verified.beside)
+    out += paragraph("    ", "    ", fmt::format("the hash beside the record is that of row {}", *verified.beside),
+                     style.width);
   if (verified.kept_head)
     out +=
         paragraph("    ", "    ",
@@ -101,7 +110,10 @@ std::string verified_text(const std::string& file, const decision_log::Verified&
   else
     out += paragraph(
         "  ? ", "    ",
-        "without a hash that was kept (--head) it cannot be told whether rows have been removed at the end",
+        verified.beside ? "without a hash that was kept elsewhere (--head) rows removed at the end together with the "
+                          "hash beside the record cannot be told"
+                        : "without a hash that was kept (--head) it cannot be told whether rows have been removed at "
+                          "the end: the one beside the record is missing",
         style.width);
   return out;
 }
@@ -113,6 +125,9 @@ std::string verified_json(const std::string& file, const decision_log::Verified&
   json["rows"] = verified.rows;
   json["head"] = verified.head;
   json["kept_head_is_row"] = verified.kept_head ? Json(*verified.kept_head) : Json(nullptr);
+  json["hash_beside_is_row"] = verified.beside ? Json(*verified.beside) : Json(nullptr);
+  json["times"] = Json::array();
+  for (const auto& odd : verified.times) json["times"].push_back({{"row", odd.number}, {"what", odd.what}});
   json["problems"] = Json::array();
   for (const auto& problem : verified.problems)
     json["problems"].push_back(

@@ -4,6 +4,7 @@
 #include <cmath>
 #include <fstream>
 #include <memory>
+#include <numbers>
 #include <regex>
 #include <vector>
 
@@ -39,8 +40,10 @@ struct Level {
 struct Panel {
   std::string title;
   Line line;
+  Line thin;                                       // what of the line counts
   std::vector<Level> levels;                       // across the panel
-  std::vector<std::pair<double, double>> marks;    // tested specimens
+  std::vector<std::pair<double, double>> marks;    // companion specimens
+  std::vector<std::pair<double, double>> rings;    // specimens that were broken for the lift
   bool from_zero = false;
 };
 
@@ -82,6 +85,14 @@ class Drawing {
     for (const auto& [x, y] : points) cairo_line_to(get(), x, y);
     cairo_stroke(get());
   }
+  void ring(double x, double y) {
+    cairo_set_dash(get(), nullptr, 0, 0);
+    cairo_set_line_width(get(), 2);
+    colour(mark_ink);
+    cairo_new_path(get());
+    cairo_arc(get(), x, y, 5, 0, 2 * std::numbers::pi);
+    cairo_stroke(get());
+  }
   void cross(double x, double y) {
     stroke({{x - 5, y - 5}, {x + 5, y + 5}}, mark_ink, 2);
     stroke({{x - 5, y + 5}, {x + 5, y - 5}}, mark_ink, 2);
@@ -98,7 +109,9 @@ void draw(Drawing& drawing, const Panel& of, double y0, double hours) {
   const auto widen = [&](double v) { low = std::min(low, v), high = std::max(high, v); };
   for (const auto& [t, v] : of.line.points) widen(v);
   for (const auto& [t, v] : of.marks) widen(v);
+  for (const auto& [t, v] : of.rings) widen(v);
   for (const Level& level : of.levels) widen(level.value);
+  if (!of.levels.empty()) high += 0.12 * (high - low);  // room for the words of a level, below the title
   if (!(high > low)) high = low + 1.0;
   const double step = step_for(high - low, 5.0);
   low = std::floor(low / step) * step;
@@ -126,7 +139,11 @@ void draw(Drawing& drawing, const Panel& of, double y0, double hours) {
   std::vector<std::pair<double, double>> path;
   for (const auto& [t, v] : of.line.points) path.emplace_back(x(t), y(v));
   drawing.stroke(path, line_ink, 2);
+  path.clear();
+  for (const auto& [t, v] : of.thin.points) path.emplace_back(x(t), y(v));
+  drawing.stroke(path, line_ink, 1, true);
   for (const auto& [t, v] : of.marks) drawing.cross(x(t), y(v));
+  for (const auto& [t, v] : of.rings) drawing.ring(x(t), y(v));
 }
 
 Panel temperature_panel(const StrengthReport& report) {
@@ -148,13 +165,25 @@ Panel age_panel(const StrengthReport& report) {
 
 Panel strength_panel(const StrengthReport& report) {
   const Stress unit = report.units == UnitSystem::us ? psi : MPa;
-  Panel panel_of{.title = fmt::format("Strength, {}: an estimate{}", report.units == UnitSystem::us ? "psi" : "MPa",
-                                      report.calibration ? "" : "; no calibration, nothing to draw")};
+  Panel panel_of{.title = fmt::format("Strength, {}: {}", report.units == UnitSystem::us ? "psi" : "MPa",
+                                      report.calibration ? "an estimate" : "no calibration, no estimate")};
   panel_of.from_zero = true;
   for (const auto& companion : report.maturity->companions)
     if (const auto* check = std::get_if<strength::CompanionCheck>(&companion))
       panel_of.marks.emplace_back(in(hour, check->since_cast), in(unit, check->measured));
-  if (!panel_of.marks.empty()) panel_of.title += "; crosses: companion specimens, as cylinder strength";
+  if (report.broken && report.broken->since_cast)
+    for (const Stress& result : report.broken->as_cylinders)
+      panel_of.rings.emplace_back(in(hour, *report.broken->since_cast), in(unit, result));
+  if (!panel_of.marks.empty()) panel_of.title += "; crosses: companions";
+  if (!panel_of.rings.empty()) panel_of.title += "; rings: specimens";
+  if (!panel_of.marks.empty() || !panel_of.rings.empty()) panel_of.title += ", as cylinders";
+  if (report.maturity->credited && report.maturity->estimate) {
+    const Stress margin = *report.maturity->estimate - *report.maturity->credited;
+    panel_of.title += "; dashed: less its margin, what counts";
+    for (const MaturityPoint& p : report.maturity->points)
+      if (p.strength && *p.strength > margin)
+        panel_of.thin.points.emplace_back(in(hour, p.since_cast), in(unit, *p.strength - margin));
+  }
   for (const MaturityPoint& p : report.maturity->points)
     if (p.strength) panel_of.line.points.emplace_back(in(hour, p.since_cast), in(unit, *p.strength));
   for (const checks::StrengthNeeded& each : report.needed)
@@ -166,7 +195,8 @@ Panel strength_panel(const StrengthReport& report) {
 }
 
 void draw_all(Drawing& drawing, const StrengthReport& report) {
-  const double hours = std::max(in(hour, report.maturity->points.back().since_cast), 1e-3);
+  const Duration tested = report.broken ? report.broken->since_cast.value_or(Duration{}) : Duration{};
+  const double hours = std::max(in(hour, std::max(report.maturity->points.back().since_cast, tested)), 1e-3);
   const std::string name = report.mark.empty() ? report.file : report.mark;
   drawing.words(left, 25, printable(name) + ": strength " + std::string(checks::strength_word_for(report.verdict)),
                 Drawing::Align::at_left);

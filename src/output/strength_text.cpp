@@ -50,9 +50,9 @@ std::string needed_lines(const StrengthReport& report, const TerminalStyle& styl
     std::string text = each.what + ": ";
     if (each.required) text += "needs " + print(*each.required, report.units, Rounding::up);
     if (each.credited) {
-      const std::string has = each.required && each.result == Result::fail
-                                  ? print_apart(*each.credited, *each.required, report.units)
-                                  : print(*each.credited, report.units, Rounding::down);
+      std::string has = print(*each.credited, report.units, Rounding::down);
+      if (each.required && each.result == Result::fail && has == print(*each.required, report.units, Rounding::up))
+        has = print_apart(*each.credited, *each.required, report.units);
       text += fmt::format("{}has {} by {}", each.required ? ", " : "", has, each.rests_on);
     }
     if (!each.why.empty()) text += (each.required || each.credited ? ": " : "") + each.why;
@@ -98,13 +98,42 @@ std::string calibration_lines(const StrengthReport& report, const TerminalStyle&
   out += line(parameters, style);
   std::string residuals;
   for (const Stress& residual : fit.residuals)
-    residuals += (residuals.empty() ? "" : ", ") + print(residual, report.units);
+    residuals += (residuals.empty() ? "" : ", ") + (residual == Stress{} ? "0" : print(residual, report.units));
   out += line(fmt::format("measured less fitted: {}; standard deviation {}", residuals,
-                          print(fit.deviation, report.units, Rounding::up)),
+                          fit.deviation == Stress{} ? "0" : print(fit.deviation, report.units, Rounding::up)),
               style);
   out += line(fmt::format("equivalent ages {} to {}", print(fit.youngest, report.units), print(fit.oldest, report.units)),
               style);
   return out;
+}
+
+std::string sparklines(const StrengthReport& report, const checks::MaturityPart& part, std::size_t columns) {
+  if (part.points.size() < 2) return {};
+  std::vector<double> temperatures_K, ages_h, strengths_MPa;
+  for (const checks::MaturityPoint& p : part.points) {
+    temperatures_K.push_back(p.temperature.value());
+    ages_h.push_back(in(hour, p.equivalent_age));
+    strengths_MPa.push_back(p.strength ? in(MPa, *p.strength) : 0.0);
+  }
+  const auto [coldest, hottest] = std::ranges::minmax(temperatures_K);
+  std::string out = fmt::format("  temperature     {} {} {}\n", print(Temperature::from_value(coldest), report.units),
+                                sparkline_of(temperatures_K, coldest, hottest, columns),
+                                print(Temperature::from_value(hottest), report.units));
+  out += fmt::format("  equivalent age  0 {} {}\n", sparkline_of(ages_h, 0.0, ages_h.back(), columns),
+                     print(part.points.back().equivalent_age, report.units, Rounding::down));
+  if (!report.calibration) return out;
+  std::optional<Stress> needed;
+  for (const checks::StrengthNeeded& each : report.needed)
+    if (each.required && (!needed || *each.required > *needed)) needed = each.required;
+  const double needed_MPa = needed ? in(MPa, *needed) : std::numeric_limits<double>::infinity();
+  const double most_MPa = *std::ranges::max_element(strengths_MPa);
+  out += fmt::format("  estimate        0 {} {}", sparkline_of(strengths_MPa, 0.0, needed ? std::max(most_MPa, needed_MPa) : most_MPa,
+                                                            columns, needed_MPa),
+                     print(most_MPa * MPa, report.units, Rounding::down));
+  if (needed)
+    out += fmt::format("; needed {}{}", print(*needed, report.units, Rounding::up),
+                       most_MPa >= needed_MPa ? ", from the bar on" : ", not there");
+  return out + "\n";
 }
 
 std::string maturity_lines(const StrengthReport& report, const TerminalStyle& style, bool sparkline) {
@@ -136,13 +165,7 @@ std::string maturity_lines(const StrengthReport& report, const TerminalStyle& st
   if (part.credited)
     out += line(fmt::format("counts for {}", print(*part.credited, report.units, Rounding::down)), style);
   else if (part.estimate) out += line("counts for nothing: " + part.why_not_credited, style);
-  if (sparkline && part.points.size() > 1) {
-    const auto [low, high] = std::ranges::minmax_element(
-        part.points, {}, [](const checks::MaturityPoint& p) { return p.temperature.value(); });
-    out += fmt::format("  {} {} {}\n", print(low->temperature, report.units),
-                       sparkline_of(part.points, style.width > 40 ? style.width - 30 : 10),
-                       print(high->temperature, report.units));
-  }
+  if (sparkline) out += sparklines(report, part, style.width > 50 ? style.width - 42 : 10);
   return out;
 }
 
@@ -202,17 +225,20 @@ std::vector<std::string> doubts_of(const StrengthReport& report) {
 
 }  // namespace
 
-std::string sparkline_of(const std::vector<checks::MaturityPoint>& points, std::size_t columns) {
+std::string sparkline_of(const std::vector<double>& values, double low, double high, std::size_t columns,
+                         double needed) {
   static constexpr std::array<const char*, 8> blocks = {"▁", "▂", "▃", "▄", "▅", "▆", "▇", "█"};
-  if (points.size() < 2 || columns < 2) return {};
-  const auto value = [](const checks::MaturityPoint& p) { return p.temperature.value(); };
-  const double low = value(*std::ranges::min_element(points, {}, value));
-  const double high = value(*std::ranges::max_element(points, {}, value));
-  const std::size_t shown = std::min(columns, points.size());
+  if (values.size() < 2 || columns < 2) return {};
+  const std::size_t shown = std::min(columns, values.size());
   std::string out;
+  bool reached = false;
   for (std::size_t i = 0; i < shown; ++i) {
-    const double v = value(points[i * (points.size() - 1) / (shown - 1)]);
-    const double share = high > low ? (v - low) / (high - low) : 0.0;
+    const double v = values[i * (values.size() - 1) / (shown - 1)];
+    if (!reached && v >= needed) {
+      reached = true;
+      out += "|";
+    }
+    const double share = high > low ? std::clamp((v - low) / (high - low), 0.0, 1.0) : 0.0;
     out += blocks[std::min<std::size_t>(7, static_cast<std::size_t>(share * 8.0))];
   }
   return out;

@@ -42,7 +42,7 @@ SectionList maturity_sections() {
       .keys = {
           {.name = "file", .kind = Kind::path, .required = true, .doc = "CSV file in this folder or below it",
            .example = "\"bay-2.csv\""},
-          {.name = "sensor", .kind = Kind::name, .doc = "name of the column that is read",
+          {.name = "sensor", .kind = Kind::name, .doc = "column that is read: that of the coldest place",
            .absent = "an error if there are several", .example = "\"corner\""},
           {.name = "cast", .kind = Kind::moment, .doc = "when the concrete was placed",
            .absent = "that of [evidence]; without either no maturity", .example = "2026-03-02T16:30:00-05:00"},

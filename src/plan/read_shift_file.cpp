@@ -15,24 +15,6 @@ const Duration stale_at_most = 1.0 * hour;  // nobody lifts by a page of an hour
 
 const Section& of_shift_file(std::string_view path) { return section(path, shift_file_sections()); }
 
-ShiftPiece read_piece_line(const toml::table& table, Reading& reading) {
-  Fields in(table, of_shift_file("piece"), reading);
-  ShiftPiece piece{.plan = in.line("plan"),
-                   .pour = in.line("pour"),
-                   .count = in.whole("count").value_or(0),
-                   .form = in.line("form"),
-                   .priority = in.whole("priority"),
-                   .place = in.place()};
-  for (Placed<std::string>& serial : in.names("serials")) piece.serials.push_back(std::move(serial.value));
-  if (in.has("serials") == in.has("count"))
-    reading.faults.at(
-        in.where(),
-        in.has("count") ? "[[piece]] has 'serials' and 'count'" : "[[piece]] needs 'serials' or 'count'",
-        "serials = [\"MB-0211\", \"MB-0212\"], or count = 2 where they have no serials");
-  if (!piece.serials.empty()) piece.count = static_cast<long long>(piece.serials.size());
-  return piece;
-}
-
 std::optional<clock::Zone> read_zone(Fields& in, Reading& reading) {
   const std::string name = in.line("zone");
   if (name.empty()) return {};
@@ -61,6 +43,25 @@ Timestamp read_moment_in(Fields& in, std::string_view key, const std::optional<c
   return *moment;
 }
 
+ShiftPiece read_piece_line(const toml::table& table, const std::optional<clock::Zone>& zone, Reading& reading) {
+  Fields in(table, of_shift_file("piece"), reading);
+  ShiftPiece piece{.plan = in.line("plan"),
+                   .pour = in.line("pour"),
+                   .count = in.whole("count").value_or(0),
+                   .form = in.line("form"),
+                   .priority = in.whole("priority"),
+                   .place = in.place()};
+  for (Placed<std::string>& serial : in.names("serials")) piece.serials.push_back(std::move(serial.value));
+  if (in.has("cast")) piece.cast = read_moment_in(in, "cast", zone, reading);
+  if (in.has("serials") == in.has("count"))
+    reading.faults.at(
+        in.where(),
+        in.has("count") ? "[[piece]] has 'serials' and 'count'" : "[[piece]] needs 'serials' or 'count'",
+        "serials = [\"MB-0211\", \"MB-0212\"], or count = 2 where they have no serials");
+  if (!piece.serials.empty()) piece.count = static_cast<long long>(piece.serials.size());
+  return piece;
+}
+
 void check_length(const Shift& shift, Fields& in, Reading& reading) {
   const long long length_s = shift.ends.seconds - shift.starts.seconds;
   if (length_s <= 0)
@@ -82,7 +83,7 @@ Shift read_shift(const std::string& file, const toml::table& table, Reading& rea
   shift.stale_after = in.quantity<Duration>("stale_after").value_or(stale_unless_stated);
   if (shift.stale_after > stale_at_most)
     reading.faults.at(in.where("stale_after"), "'stale_after' is more than an hour", "for example: stale_after = \"10 min\"");
-  for (const toml::table* each : in.each("piece")) shift.pieces.push_back(read_piece_line(*each, reading));
+  for (const toml::table* each : in.each("piece")) shift.pieces.push_back(read_piece_line(*each, zone, reading));
   return shift;
 }
 

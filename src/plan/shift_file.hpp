@@ -19,6 +19,7 @@ struct ShiftPiece {        // pieces of one plan and one pour
   std::vector<std::string> serials;
   long long count = 0;  // of the serials where there are some
   std::string form;
+  std::optional<Timestamp> cast;  // in UTC with the offset of the zone
   std::optional<long long> priority;
   Place place;
 };

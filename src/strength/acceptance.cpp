@@ -44,6 +44,11 @@ Outcome<Acceptance> acceptance(const std::vector<SeasonTest>& tests, Stress spec
   if (tests.empty()) return NotAssessed{"the season has no test", {}};
   if (!(specified > Stress{}) || !is_finite(specified))
     return NotAssessed{"the specified strength of the season is not a usable number", {}};
+  const double least_tests = limits.run_length.value.value();
+  if (!(static_cast<double>(tests.size()) >= least_tests))
+    return NotAssessed{fmt::format("the season has {} test{}: its runs are of {:g}", tests.size(),
+                                   tests.size() == 1 ? "" : "s", least_tests),
+                       {}};
   Acceptance judged{.specified = specified};
   judged.least_single = specified <= limits.drop_up_to.value ? Stress{specified - limits.single_drop.value}
                                                              : Stress{specified * limits.share_above.value};
@@ -55,6 +60,10 @@ Outcome<Acceptance> acceptance(const std::vector<SeasonTest>& tests, Stress spec
     if (const auto* gap = std::get_if<NotAssessed>(&found))
       return NotAssessed{fmt::format("test '{}': {}", test.name, gap->why), gap->remedy};
     const auto& of = std::get<BreakStatistics>(found);
+    if (!(static_cast<double>(of.n) >= limits.least_results.value.value()))
+      return NotAssessed{fmt::format("test '{}' has {} result: a test is the mean of at least {:g}", test.name, of.n,
+                                     limits.least_results.value.value()),
+                         "write all results of the test, or leave it out"};
     means.push_back(of.mean);
     JudgedTest line{.name = test.name, .mean = of.mean, .relative_range = of.relative_range};
     if (run > 0 && means.size() >= run) {

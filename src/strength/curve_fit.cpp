@@ -1,12 +1,14 @@
 // Fit of a strength curve to tested specimens, by least squares (Levenberg-Marquardt of Eigen).
 //
 //   sum (S_i - S(t_i))^2 -> min        s^2 = sum r_i^2 / (n - p)        cov = s^2 (J' J)^-1
+//   standard error of S(t): sqrt(g' cov g)        g = dS(t)/dp
 //
 // Source   the method of least squares. t in days, S in MPa; start values from the data.
 // Range    more distinct ages than numbers of the curve: else the fit goes through noise, and s has no meaning.
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 #include <set>
 
 #include <Eigen/LU>
@@ -67,6 +69,15 @@ Eigen::VectorXd start_of(const Residuals& data) {
   return p;
 }
 
+// On the whole: the sign of the slope of a straight line.
+bool rises(const Residuals& data) {
+  const double n = static_cast<double>(data.t_d.size());
+  double t_mean = 0.0, S_mean = 0.0, product = 0.0;
+  for (std::size_t i = 0; i < data.t_d.size(); ++i) t_mean += data.t_d[i] / n, S_mean += data.S_MPa[i] / n;
+  for (std::size_t i = 0; i < data.t_d.size(); ++i) product += (data.t_d[i] - t_mean) * (data.S_MPa[i] - S_mean);
+  return product > 0.0;
+}
+
 NotAssessed no_fit(std::string why) {
   return {"the calibration cannot be fitted: " + std::move(why), "test more ages of this mix"};
 }
@@ -99,6 +110,29 @@ Outcome<CurveFit> fit_at(const Residuals& residuals, const Eigen::VectorXd& p) {
 
 }  // namespace
 
+Stress standard_error_on(const CurveFit& fit, Duration age) {
+  const Stress unknown = std::numeric_limits<double>::infinity() * MPa;
+  const auto count = static_cast<Eigen::Index>(fit.parameters.size());
+  const double t_d = in(day, age);
+  if (!(t_d > 0.0) || fit.covariance.size() != fit.parameters.size()) return unknown;
+  Eigen::VectorXd p(count), g(count);
+  Eigen::MatrixXd C(count, count);
+  for (Eigen::Index i = 0; i < count; ++i) {
+    p[i] = fit.parameters[static_cast<std::size_t>(i)];
+    for (Eigen::Index j = 0; j < count; ++j)
+      C(i, j) = fit.covariance[static_cast<std::size_t>(i)][static_cast<std::size_t>(j)];
+  }
+  for (Eigen::Index i = 0; i < count; ++i) {
+    const double step = 1e-6 * std::max(std::abs(p[i]), 1e-3);
+    Eigen::VectorXd above = p, below = p;
+    above[i] += step;
+    below[i] -= step;
+    g[i] = (curve_MPa(fit.curve, above, t_d) - curve_MPa(fit.curve, below, t_d)) / (2.0 * step);
+  }
+  const double variance_MPa2 = g.dot(C * g);
+  return std::isfinite(variance_MPa2) && variance_MPa2 >= 0.0 ? std::sqrt(variance_MPa2) * MPa : unknown;
+}
+
 Outcome<CurveFit> least_squares(StrengthCurve curve, const std::vector<AgedStrength>& data) {
   Residuals residuals{.curve = curve, .parameters = static_cast<int>(parameter_names(curve).size())};
   for (const AgedStrength& each : data) {
@@ -111,6 +145,9 @@ Outcome<CurveFit> least_squares(StrengthCurve curve, const std::vector<AgedStren
   if (ages.size() < static_cast<std::size_t>(residuals.parameters) + 1)
     return no_fit(fmt::format("{} ages, and this curve needs {}", ages.size(), residuals.parameters + 1));
 
+  if (curve != StrengthCurve::logarithmic && !rises(residuals))
+    return NotAssessed{"the calibration cannot be fitted: its strengths do not rise with age",
+                       "correct the file: ages and strengths of one mix"};
   Eigen::VectorXd p = start_of(residuals);
   Eigen::NumericalDiff<Residuals, Eigen::Central> derivatives(residuals);
   Eigen::LevenbergMarquardt<Eigen::NumericalDiff<Residuals, Eigen::Central>> solver(derivatives);

@@ -1,11 +1,12 @@
 // Age of the strength evidence: tested after the pour, before the lift, and within the plan's own limit.
 //
-//   t_test = tested - cast > 0      t_since = lift - tested >= 0      t_since <= t_limit where there is one
+//   t_test = tested - cast >= t_young      t_since = lift - tested >= 0      t_since <= t_limit <= t_valid
 //
 // Source   order of events. ASTM C31/C31M-24b 4.3 has field-cured specimens tell the time of form removal; it
 //          is not known here to limit how long a result may be used, so the limit is the plan's own
-//          (valid_for), and where it has none a note says so. Concrete gains strength; the limit guards
-//          against the papers of another lift.
+//          (valid_for), at most the rule set's t_valid, and where it has none a note says so. Concrete gains
+//          strength; the limit guards against the papers of another lift. t_young, of the rule set: a test soon
+//          after the pour is a wrong time.
 // Range    local times are compared as written. Two moments compare only if both or neither carry a zone
 //          offset.
 
@@ -26,7 +27,7 @@ Duration between(const plan::Timestamp& earlier, const plan::Timestamp& later) {
   return Duration::from_value(static_cast<double>(later.seconds) - static_cast<double>(earlier.seconds));
 }
 
-std::optional<NotAssessed> fault_of_test(const plan::Evidence& evidence) {
+std::optional<NotAssessed> fault_of_test(const plan::Evidence& evidence, const tables::RuleSet& rules) {
   if (!evidence.cast)
     return NotAssessed{"when the piece was cast is not stated", fmt::format("write cast in {}", evidence.section)};
   if (!evidence.tested)
@@ -38,14 +39,26 @@ std::optional<NotAssessed> fault_of_test(const plan::Evidence& evidence) {
     return NotAssessed{
         fmt::format("tested {} is not after cast {}", evidence.tested->text, evidence.cast->text),
         fmt::format("correct cast or tested in {}", evidence.section)};
+  const Duration age = between(*evidence.cast, *evidence.tested);
+  if (!(age >= rules.youngest_test.value))
+    return NotAssessed{fmt::format("the concrete was {} old at its test, and a test younger than {} carries no lift",
+                                   print(age, UnitSystem::si, Rounding::down),
+                                   print(rules.youngest_test.value, UnitSystem::si)),
+                       fmt::format("correct cast or tested in {}, or test again", evidence.section)};
   return {};
 }
 
-std::optional<NotAssessed> fault_of_limit(const plan::Evidence& evidence, const plan::Stage& stage) {
+std::optional<NotAssessed> fault_of_limit(const plan::Evidence& evidence, const plan::Stage& stage,
+                                          const tables::RuleSet& rules) {
   if (!evidence.valid_for) return {};
   if (!(*evidence.valid_for > Duration{}) || !is_finite(*evidence.valid_for))
     return NotAssessed{"valid_for of the strength evidence is not a usable number",
                        fmt::format("write valid_for in {}, above zero", evidence.section)};
+  if (!(*evidence.valid_for <= rules.longest_valid_for.value))
+    return NotAssessed{fmt::format("valid_for is {}, and the rule set lets a test be used for {} at most",
+                                   print(*evidence.valid_for, UnitSystem::si, Rounding::up),
+                                   print(rules.longest_valid_for.value, UnitSystem::si)),
+                       fmt::format("write in {} how long this test may be used", evidence.section)};
   if (!stage.at)
     return NotAssessed{"the evidence is limited by valid_for, but when the lift is to be made is not stated",
                        "write `at` in [[stage]]"};
@@ -70,11 +83,12 @@ std::optional<NotAssessed> fault_of_lift(const plan::Evidence& evidence, const p
   return {};
 }
 
-void record(const EvidenceAge& age, Trace& trace) {
+void record(const EvidenceAge& age, const tables::RuleSet& rules, Trace& trace) {
   trace.add([&] {
     return Step{.words = "age of the concrete when its specimens were tested",
                 .result = {"t_test", in(hour, age.at_test), "h"},
-                .clause = "plan"};
+                .clause = "plan",
+                .sources = {rules.youngest_test.source}};
   });
   if (age.since_test)
     trace.add([&] {
@@ -86,25 +100,27 @@ void record(const EvidenceAge& age, Trace& trace) {
     trace.add([&] {
       return Step{.words = "longest time from the test to the lift, stated by the plan",
                   .result = {"t_limit", in(hour, *age.limit), "h"},
-                  .clause = "plan"};
+                  .clause = "plan",
+                  .sources = {rules.longest_valid_for.source}};
     });
 }
 
 }  // namespace
 
-Outcome<EvidenceAge> evidence_age(const plan::Concrete& concrete, const plan::Stage& stage, Trace& trace) {
+Outcome<EvidenceAge> evidence_age(const plan::Concrete& concrete, const plan::Stage& stage,
+                                  const tables::RuleSet& rules, Trace& trace) {
   if (!concrete.evidence)
     return NotAssessed{"no strength test of this piece is in the plan",
                        "write [concrete.evidence] with specimen, cure, cast, tested and results"};
   const plan::Evidence& evidence = *concrete.evidence;
-  if (const auto fault = fault_of_test(evidence)) return *fault;
-  if (const auto fault = fault_of_limit(evidence, stage)) return *fault;
+  if (const auto fault = fault_of_test(evidence, rules)) return *fault;
+  if (const auto fault = fault_of_limit(evidence, stage, rules)) return *fault;
   if (const auto fault = fault_of_lift(evidence, stage)) return *fault;
 
   EvidenceAge age{between(*evidence.cast, *evidence.tested), {}, evidence.valid_for, {}};
   if (stage.at) age.since_test = between(*evidence.tested, *stage.at);
   if (!evidence.valid_for) age.note = "the plan states no limit on the age of the strength evidence";
-  record(age, trace);
+  record(age, rules, trace);
   return age;
 }
 

@@ -9,6 +9,7 @@
 
 #include "strength/maturity_estimate.hpp"
 #include "strength/specimen.hpp"
+#include "units/print.hpp"
 
 namespace firstpick::strength {
 
@@ -35,6 +36,13 @@ Outcome<FittedCalibration> fitted_calibration(const plan::Calibration& calibrati
   if (!calibration.specimen || !calibration.cured_at || !calibration.curve)
     return NotAssessed{"specimen, curve or curing temperature of the calibration is not stated",
                        "write specimen, curve and cured_at in [calibration]"};
+  const tables::MaturityConstants& limits = *tables.maturity;
+  if (!(*calibration.cured_at >= limits.cured_low.value) || !(*calibration.cured_at <= limits.cured_high.value))
+    return NotAssessed{fmt::format("cured_at is {}, outside {} to {}: no specimens of a calibration cure there",
+                                   print(*calibration.cured_at, UnitSystem::si),
+                                   print(limits.cured_low.value, UnitSystem::si),
+                                   print(limits.cured_high.value, UnitSystem::si)),
+                       "write the temperature of the calibration's specimens, with its right unit"};
   const auto conversion = to_cylinder(*calibration.specimen, tables);
   if (const auto* gap = std::get_if<NotAssessed>(&conversion)) return *gap;
   const auto& [c, source] = std::get<Sourced<Ratio>>(conversion);

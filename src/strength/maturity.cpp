@@ -70,6 +70,12 @@ Outcome<MaturityLaw> maturity_law(const plan::Calibration& calibration, const ta
     law.activation_temperature = *calibration.activation_temperature;
     if (!(kelvin(law.activation_temperature) > 0.0) || !is_finite(law.activation_temperature))
       return NotAssessed{"the activation temperature is not a usable number", "correct activation_temperature"};
+    if (law.activation_temperature < constants.activation_low.value ||
+        law.activation_temperature > constants.activation_high.value)
+      return NotAssessed{fmt::format("the activation temperature {:g} K is outside {:g} to {:g} K",
+                                     kelvin(law.activation_temperature), kelvin(constants.activation_low.value),
+                                     kelvin(constants.activation_high.value)),
+                         "it is the activation energy over the gas constant, in K: correct activation_temperature"};
   }
   return law;
 }

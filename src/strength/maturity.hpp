@@ -31,7 +31,7 @@ struct MaturityLaw {
 };
 
 // The law that a calibration names. Not assessed: a datum or activation temperature that it needs and does not
-// state; a reference at or below the datum.
+// state; a reference at or below the datum; an activation temperature outside the range of the tables.
 Outcome<MaturityLaw> maturity_law(const plan::Calibration& calibration, const tables::MaturityConstants& constants);
 
 // Temperature-adjusted age of EN 1992-1-1 (B.10), for growth curves.

@@ -2,7 +2,11 @@
 //
 //   S_est = S(t_e)            d = S_est / S_companion - 1, |d| <= d_S           S_credit = S_est - S_margin
 //
-// Source   S_margin, d_S and whether maturity counts at all: the rule set. t_e: maturity.cpp. S: the calibration.
+//   latest companions:  S_companion >= a_comp S_est, at most t_comp before the last reading
+//   calibration:        s_fit <= r_fit S_est,  standard error of S_est <= e_fit S_est
+//
+// Source   S_margin, d_S, the other limits and whether maturity counts at all: the rule set. t_e: maturity.cpp. S and
+//          its errors: the calibration. How far companions of one set may lie apart: tables/specimens.toml.
 // Range    equivalent ages of the calibration's specimens; above them the strength of the oldest. Never past the
 //          last reading. Time in doubt counts for nothing, and a log with doubts carries no lift.
 
@@ -14,14 +18,13 @@
 #include <fmt/format.h>
 
 #include "strength/break_statistics.hpp"
+#include "strength/log_doubt.hpp"
 #include "strength/specimen.hpp"
 #include "units/print.hpp"
 
 namespace firstpick::strength {
 
 namespace {
-
-constexpr Temperature freezing = Temperature::from_value(273.15);  // of water: 0 degC
 
 std::optional<NotAssessed> fault_of_cast(const std::optional<plan::Timestamp>& cast, const TemperatureLog& log) {
   if (!cast)
@@ -33,22 +36,6 @@ std::optional<NotAssessed> fault_of_cast(const std::optional<plan::Timestamp>& c
     return NotAssessed{fmt::format("the log ends {}, before the pour {}", log.readings.back().at.text, cast->text),
                        "correct cast, or name the log of this pour"};
   return {};
-}
-
-template <class Predicate>
-const Reading* first_reading(const TemperatureLog& log, long long from_seconds, Predicate is_so) {
-  for (const Reading& reading : log.readings)
-    if (reading.at.seconds >= from_seconds && is_so(reading)) return &reading;
-  return nullptr;
-}
-
-const Reading* first_frozen(const TemperatureLog& log, long long from_seconds) {
-  return first_reading(log, from_seconds, [](const Reading& r) { return r.temperature <= freezing; });
-}
-
-const Reading* first_hot(const TemperatureLog& log, long long from_seconds, const tables::MaturityConstants& limits) {
-  return first_reading(log, from_seconds,
-                       [&](const Reading& r) { return r.temperature > limits.peak.value; });
 }
 
 // The estimate and nothing recorded: for the times of companions.
@@ -73,7 +60,10 @@ Outcome<MaturityEstimate> estimate_at(const FittedCalibration& calibration, cons
                                    print(fit.youngest, UnitSystem::si, Rounding::up)),
                        "wait, or test younger specimens of this mix"};
   estimate.at_oldest = estimate.equivalent_age > fit.oldest;
-  estimate.strength = strength_on(fit, estimate.at_oldest ? fit.oldest : estimate.equivalent_age);
+  const Duration age = estimate.at_oldest ? fit.oldest : estimate.equivalent_age;
+  estimate.strength = strength_on(fit, age);
+  estimate.scatter = fit.deviation;
+  estimate.standard_error = standard_error_on(fit, age);
   return estimate;
 }
 
@@ -100,9 +90,28 @@ Outcome<MaturityEstimate> maturity_estimate(const FittedCalibration& calibration
   return found;
 }
 
+namespace {
+
+// Of their own kind where the tables know how far those may lie apart; never more than the rule set's widest range.
+std::optional<NotAssessed> too_far_apart(const BreakStatistics& of, const plan::Companion& companion,
+                                         const tables::RuleSet& rules, const tables::Tables& tables) {
+  Ratio most = rules.widest_range.value;
+  const auto limit = range_limit(*companion.specimen, of.n, tables);
+  if (const auto* known = std::get_if<Sourced<Ratio>>(&limit)) most = std::min(most, known->value);
+  if (of.relative_range <= most) return {};
+  return NotAssessed{fmt::format("the companions of {} lie {} % of their mean apart, more than {} %",
+                                 companion.tested->text,
+                                 print_number(100.0 * of.relative_range.value(), 3, Rounding::up),
+                                 print_number(100.0 * most.value(), 3)),
+                     "test other companions"};
+}
+
+}  // namespace
+
 Outcome<CompanionCheck> companion_check(const plan::Companion& companion, const FittedCalibration& calibration,
                                         const TemperatureLog& log, const std::optional<plan::Timestamp>& cast,
-                                        const tables::RuleSet& rules, const tables::Tables& tables) {
+                                        long long asked_seconds, const tables::RuleSet& rules,
+                                        const tables::Tables& tables) {
   if (!companion.tested || !companion.specimen || !companion.cure)
     return NotAssessed{"a companion test does not state its time, specimen or cure",
                        "write tested, specimen and cure in [[calibration.companion]]"};
@@ -115,25 +124,74 @@ Outcome<CompanionCheck> companion_check(const plan::Companion& companion, const 
     return NotAssessed{fmt::format("{} of the {:g} companion results that the rule set asks for",
                                    companion.results.size(), rules.minimum_results.value.value()),
                        "test more companions"};
+  if (companion.tested->seconds > asked_seconds)
+    return NotAssessed{fmt::format("the companions of {} are after the time of the question", companion.tested->text),
+                       "correct tested, or ask again when they are broken"};
   if (companion.tested->seconds > log.readings.back().at.seconds)
     return NotAssessed{fmt::format("the companions were broken {}, after the last reading", companion.tested->text),
                        "read the log out again"};
   const auto statistics = break_statistics(companion.results);
   if (const auto* gap = std::get_if<NotAssessed>(&statistics)) return *gap;
+  if (const auto fault = too_far_apart(std::get<BreakStatistics>(statistics), companion, rules, tables)) return *fault;
   const auto conversion = to_cylinder(*companion.specimen, tables);
   if (const auto* gap = std::get_if<NotAssessed>(&conversion)) return *gap;
   const auto estimate = estimate_at(calibration, log, cast, companion.tested->seconds);
   if (const auto* gap = std::get_if<NotAssessed>(&estimate)) return *gap;
+  const long long age_s = companion.tested->seconds - std::get<MaturityEstimate>(estimate).cast_seconds;
+  if (!(Duration::from_value(static_cast<double>(age_s)) >= rules.youngest_test.value))
+    return NotAssessed{fmt::format("the companions of {} were younger than {}", companion.tested->text,
+                                   print(rules.youngest_test.value, UnitSystem::si)),
+                       "correct tested, or test other companions"};
 
   CompanionCheck check{.tested = companion.tested->text,
-                       .since_cast = Duration::from_value(static_cast<double>(
-                           companion.tested->seconds - std::get<MaturityEstimate>(estimate).cast_seconds)),
+                       .since_cast = Duration::from_value(static_cast<double>(age_s)),
                        .measured = std::get<Sourced<Ratio>>(conversion).value * std::get<BreakStatistics>(statistics).mean,
                        .estimated = std::get<MaturityEstimate>(estimate).strength};
   check.difference = check.estimated / check.measured - Ratio{1.0};
   check.within = std::abs(check.difference.value()) <= rules.maturity_difference.value.value();
   return check;
 }
+
+namespace {
+
+std::optional<NotAssessed> fault_of_latest(const std::vector<Outcome<CompanionCheck>>& companions,
+                                           const MaturityEstimate& estimate, const tables::RuleSet& rules) {
+  const CompanionCheck* latest = nullptr;
+  for (const auto& companion : companions)
+    if (const auto* check = std::get_if<CompanionCheck>(&companion))
+      if (!latest || check->since_cast > latest->since_cast) latest = check;
+  if (!latest) return NotAssessed{"no companions validate the calibration", {}};
+  const Duration until = Duration::from_value(static_cast<double>(estimate.until.seconds - estimate.cast_seconds));
+  const Duration ago = until - latest->since_cast;
+  if (!(ago <= rules.companion_window.value))
+    return NotAssessed{fmt::format("the latest companions were broken {} before the last reading, more than {}",
+                                   print(ago, UnitSystem::si, Rounding::up),
+                                   print(rules.companion_window.value, UnitSystem::si)),
+                       "break companions again"};
+  const Ratio share = latest->measured / estimate.strength, least = rules.companion_share.value;
+  if (!(share >= least))
+    return NotAssessed{fmt::format("the latest companions have {} % of the estimate: below {:g} % they do not "
+                                   "validate it",
+                                   print_number(100.0 * share.value(), 3, Rounding::down), 100.0 * least.value()),
+                       "break companions again"};
+  return {};
+}
+
+std::optional<NotAssessed> fault_of_fit(const MaturityEstimate& estimate, const tables::RuleSet& rules) {
+  const auto told = [&](const char* what, Stress error, Ratio most) {
+    return NotAssessed{fmt::format("{} is {} % of the estimate, more than {:g} %", what,
+                                   print_number(100.0 * Ratio{error / estimate.strength}.value(), 3, Rounding::up),
+                                   100.0 * most.value()),
+                       "calibrate this mix anew, at more ages"};
+  };
+  if (!(estimate.scatter <= rules.fit_scatter.value * estimate.strength))
+    return told("the standard deviation of the calibration", estimate.scatter, rules.fit_scatter.value);
+  if (!(estimate.standard_error <= rules.fit_error.value * estimate.strength))
+    return told("the standard error of the estimate", estimate.standard_error, rules.fit_error.value);
+  return {};
+}
+
+}  // namespace
 
 Outcome<Stress> creditable_strength(const Outcome<MaturityEstimate>& estimate, const TemperatureLog& log,
                                     const std::vector<Outcome<CompanionCheck>>& companions,
@@ -142,16 +200,9 @@ Outcome<Stress> creditable_strength(const Outcome<MaturityEstimate>& estimate, c
     return NotAssessed{"the rule set takes no strength from maturity alone", "break field-cured specimens"};
   if (!tables.maturity) return NotAssessed{"the tables hold no maturity constants", {}};
   if (const auto* gap = std::get_if<NotAssessed>(&estimate)) return *gap;
-  if (!log.doubts.empty())
-    return NotAssessed{fmt::format("the temperature log is in doubt: {}", log.doubts.front().what),
-                       "break field-cured specimens"};
-  const long long from = std::get<MaturityEstimate>(estimate).cast_seconds;
-  if (first_frozen(log, from))
-    return NotAssessed{"the concrete was at or below 0 degC", "break field-cured specimens"};
-  if (first_hot(log, from, *tables.maturity))
-    return NotAssessed{fmt::format("the concrete was hotter than {}",
-                                   print(tables.maturity->peak.value, UnitSystem::si)),
-                       "break field-cured specimens"};
+  const MaturityEstimate& estimated = std::get<MaturityEstimate>(estimate);
+  const plan::Timestamp cast{.seconds = estimated.cast_seconds, .has_offset = true};
+  if (const auto doubt = doubt_about(log, cast, *tables.maturity)) return *doubt;
   if (companions.empty())
     return NotAssessed{"no companion specimens of this pour validate the calibration",
                        "break companions and write [[calibration.companion]]"};
@@ -165,7 +216,10 @@ Outcome<Stress> creditable_strength(const Outcome<MaturityEstimate>& estimate, c
                                      100.0 * rules.maturity_difference.value.value()),
                          "break field-cured specimens, and calibrate this concrete anew"};
   }
-  const Stress shown = std::get<MaturityEstimate>(estimate).strength;
+  const Stress shown = estimated.strength;
+  if (const auto colder = colder_beside(log, cast, estimated.until.seconds, *tables.maturity)) return *colder;
+  if (const auto fault = fault_of_latest(companions, estimated, rules)) return *fault;
+  if (const auto fault = fault_of_fit(estimated, rules)) return *fault;
   const Stress credited = shown - rules.maturity_margin.value;
   if (!(credited > Stress{}) || !is_finite(credited))
     return NotAssessed{"the strength from maturity does not exceed its margin", "let the concrete gain strength"};
@@ -175,29 +229,10 @@ Outcome<Stress> creditable_strength(const Outcome<MaturityEstimate>& estimate, c
                 .formula = "S_est - S_margin",
                 .given = {{"S_est", in(MPa, shown), "MPa"}, {"S_margin", in(MPa, rules.maturity_margin.value), "MPa"}},
                 .sources = {rules.maturity.source, rules.maturity_margin.source, rules.maturity_difference.source,
-                            tables.maturity->peak.source}};
+                            rules.companion_share.source, rules.companion_window.source, rules.fit_scatter.source,
+                            rules.fit_error.source, tables.maturity->peak.source}};
   });
   return credited;
-}
-
-std::vector<std::string> remarks_on(const TemperatureLog& log, const std::optional<plan::Timestamp>& cast,
-                                    const tables::MaturityConstants& limits) {
-  std::vector<std::string> remarks;
-  if (cast && cast->has_offset) {
-    const auto late = Duration::from_value(static_cast<double>(log.readings.front().at.seconds - cast->seconds));
-    if (late > limits.longest_gap.value)
-      remarks.push_back(fmt::format("the log starts {} after the pour: that time counts for nothing",
-                                    print(late, UnitSystem::si)));
-  }
-  const long long from = cast && cast->has_offset ? cast->seconds : log.readings.front().at.seconds;
-  if (const Reading* frozen = first_frozen(log, from))
-    remarks.push_back(fmt::format("the concrete was at or below 0 degC from {} on: it may have frozen, and maturity "
-                                  "does not see that",
-                                  frozen->at.text));
-  if (const Reading* hot = first_hot(log, from, limits))
-    remarks.push_back(fmt::format("the concrete was hotter than {} from {} on: it ends weaker than maturity says",
-                                  print(limits.peak.value, UnitSystem::si), hot->at.text));
-  return remarks;
 }
 
 }  // namespace firstpick::strength

@@ -34,6 +34,8 @@ struct MaturityEstimate {
   std::optional<double> temperature_time_degC_h;  // nurse-saul
   plan::Timestamp until;                          // last reading that counts
   Stress strength{};
+  Stress scatter{};         // of the calibration about its curve: standard deviation
+  Stress standard_error{};  // of `strength`, from the covariance of the fit
   bool at_oldest = false;  // older than every specimen of the calibration: the strength is that of the oldest
 };
 
@@ -53,20 +55,19 @@ struct CompanionCheck {
 };
 
 // Companion specimens against the estimate at the time they were broken. Not assessed: what makes one useless:
-// standard-cured, too few results, broken before the pour or after the last reading.
+// standard-cured, too few results or results too far apart, broken younger than the rule set's youngest test, after
+// the last reading, or after the time of the question.
 Outcome<CompanionCheck> companion_check(const plan::Companion& companion, const FittedCalibration& calibration,
                                         const TemperatureLog& log, const std::optional<plan::Timestamp>& cast,
-                                        const tables::RuleSet& rules, const tables::Tables& tables);
+                                        long long asked_seconds, const tables::RuleSet& rules,
+                                        const tables::Tables& tables);
 
 // What maturity may count for: the estimate less the margin of the rule set. Not assessed: a rule set that
-// refuses maturity; a log in doubt; concrete that was at or below 0 degC or above the peak of the tables; no
-// companions, or one that is useless or too far from the estimate; nothing left behind the margin.
+// refuses maturity; what doubt_about and colder_beside find in the log; no companions, or one that is useless or too
+// far from the estimate; latest companions too weak or too long ago; a calibration that scatters, or whose error at
+// this age is large; nothing left behind the margin.
 Outcome<Stress> creditable_strength(const Outcome<MaturityEstimate>& estimate, const TemperatureLog& log,
                                     const std::vector<Outcome<CompanionCheck>>& companions,
                                     const tables::RuleSet& rules, const tables::Tables& tables, Trace& trace);
-
-// One sentence for each thing about the log that a reader must know: late start, cold, hot.
-std::vector<std::string> remarks_on(const TemperatureLog& log, const std::optional<plan::Timestamp>& cast,
-                                    const tables::MaturityConstants& limits);
 
 }  // namespace firstpick::strength

@@ -13,8 +13,8 @@ namespace firstpick::strength {
 
 // The strength shown by the plan's own specimens, as cylinder strength: what the rule set counts of them.
 // Not assessed: no evidence, no results, too few results, specimen or cure not stated, cured under standard
-// conditions, a result that is not positive and finite, a specimen kind the tables do not hold, a mean or
-// bound that counted_strength refuses.
+// conditions, a result that is not positive and finite, results farther apart than the rule set's widest range,
+// a specimen kind the tables do not hold, a mean or bound that counted_strength refuses.
 Outcome<Stress> usable_strength(const plan::Concrete& concrete, const tables::RuleSet& rules,
                                 const tables::Tables& tables, Trace& trace);
 

@@ -35,6 +35,10 @@ struct CurveFit {
 // Strength at an equivalent age; never below zero.
 Stress strength_on(const CurveFit& fit, Duration age);
 
+// Standard error of that strength, from the covariance of the fit: sqrt(g' C g), g its derivatives by the numbers.
+// Infinite where it cannot be computed.
+Stress standard_error_on(const CurveFit& fit, Duration age);
+
 // The equivalent age at which the curve reaches a strength. Not assessed: a strength that it never reaches.
 Outcome<Duration> age_for(const CurveFit& fit, Stress strength);
 

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <optional>
+#include <utility>
 
 #include <fmt/format.h>
 
@@ -20,6 +21,7 @@ bool is_scale(const Column& column) { return quantity_in<Temperature>(1.0, colum
 
 struct Columns {
   std::size_t time = 0, sensor = 0;
+  std::vector<std::size_t> beside{};  // other columns with a scale
 };
 
 // Which columns are read, or the fault of the header.
@@ -29,6 +31,7 @@ std::variant<Columns, Diagnostic> columns_of(const std::string& file, const CsvT
   const Place header = table.header.front().place;
   if (time == table.header.end()) return Diagnostic{file, header, "the header has no column 'time'", header_form};
   std::vector<std::string_view> names;
+  std::vector<std::size_t> beside;
   std::optional<std::size_t> found;
   for (const Column& column : table.header) {
     const auto index = static_cast<std::size_t>(&column - table.header.data());
@@ -47,6 +50,8 @@ std::variant<Columns, Diagnostic> columns_of(const std::string& file, const CsvT
                                          : fmt::format("the log has '{}' twice", sensor),
                           "write sensor in [temperature_log]: that of the coldest place that matters"};
       found = index;
+    } else {
+      beside.push_back(index);
     }
   }
   if (!found)
@@ -54,20 +59,29 @@ std::variant<Columns, Diagnostic> columns_of(const std::string& file, const CsvT
                       sensor.empty() ? std::string("the header has no sensor")
                                      : fmt::format("the header has no sensor '{}'", sensor),
                       names.empty() ? header_form : suggestion(sensor, names)};
-  return Columns{static_cast<std::size_t>(time - table.header.begin()), *found};
+  return Columns{static_cast<std::size_t>(time - table.header.begin()), *found, std::move(beside)};
 }
+
+// The sensor that is read: its faults refuse the file. One beside it: what it does not read is a doubt, told once; the
+// stamps are those of the other and are told there.
+enum class Role { read, beside };
 
 class LogReader {
  public:
-  LogReader(TemperatureLog& log, std::string unit, const tables::MaturityConstants& limits)
-      : log_(log), unit_(std::move(unit)), limits_(limits) {}
+  LogReader(TemperatureLog& log, std::string unit, const tables::MaturityConstants& limits, Role role)
+      : log_(log), unit_(std::move(unit)), limits_(limits), role_(role) {}
 
   void row(const Cell& time, const Cell& value) {
     const auto moment = moment_of(time.text);
     if (const auto* wrong = std::get_if<QuantityFault>(&moment))
-      return fault({time.place.line, time.place.column + wrong->at}, wrong->what, wrong->help);
+      return role_ == Role::beside ? void() : fault({time.place.line, time.place.column + wrong->at}, wrong->what, wrong->help);
     const auto number = number_in(value);
     const auto temperature = number ? quantity_in<Temperature>(*number, unit_) : std::nullopt;
+    if (!temperature && role_ == Role::beside) {
+      broken_ = true;
+      if (!std::exchange(told_missing_, true)) doubt(value.place, "it has no reading here");
+      return;
+    }
     if (!temperature)
       return fault(value.place, value.text.empty() ? std::string("the reading is missing")
                                                    : fmt::format("'{}' is no reading", value.text),
@@ -82,11 +96,13 @@ class LogReader {
     if (faults.size() < most_faults) faults.push_back({log_.file, place, std::move(what), std::move(help)});
   }
   void doubt(Place place, std::string what) {
+    if (role_ == Role::beside) what = fmt::format("the sensor '{}' beside the one that is read: {}", log_.sensor, what);
     if (log_.doubts.size() < most_faults) log_.doubts.push_back({log_.file, place, std::move(what), {}});
   }
 
   void reading(Reading read, Place value_place) {
     if (!log_.readings.empty() && !(read.at.seconds > log_.readings.back().at.seconds)) {
+      if (role_ == Role::beside) return void(broken_ = true);
       const bool same = read.at.seconds == log_.readings.back().at.seconds;
       doubt(read.place, fmt::format("{} is {} the reading above it, {}: this reading does not count", read.at.text,
                                     same ? "the same moment as" : "before", log_.readings.back().at.text));
@@ -109,8 +125,8 @@ class LogReader {
     const Reading& before = log_.readings.back();
     const auto gap = Duration::from_value(static_cast<double>(read.at.seconds - before.at.seconds));
     if (gap > limits_.longest_gap.value) {
-      doubt(read.place, fmt::format("no reading for {}, since {}: this time does not count",
-                                    print(gap, UnitSystem::si), before.at.text));
+      if (role_ == Role::read) doubt(read.place, fmt::format("no reading for {}, since {}: this time does not count",
+                                                         print(gap, UnitSystem::si), before.at.text));
       read.counts_from_before = false;
     }
     if (broken_) read.counts_from_before = false;
@@ -136,6 +152,8 @@ class LogReader {
   TemperatureLog& log_;
   std::string unit_;
   const tables::MaturityConstants& limits_;
+  Role role_;
+  bool told_missing_ = false;
   bool broken_ = false;          // a reading was left out since the last one that counts
   std::size_t first_same_ = 0;   // the first of the readings that do not change
   bool told_dead_ = false;
@@ -151,14 +169,21 @@ std::variant<TemperatureLog, std::vector<Diagnostic>> read_temperature_log(
   const CsvTable& table = std::get<CsvTable>(read);
   const auto columns = columns_of(file, table, sensor);
   if (const auto* fault = std::get_if<Diagnostic>(&columns)) return std::vector{*fault};
-  const auto [time, value] = std::get<Columns>(columns);
+  const auto& [time, value, beside] = std::get<Columns>(columns);
 
   TemperatureLog log{.file = file, .sensor = table.header[value].name};
-  LogReader reader(log, table.header[value].unit, limits);
+  LogReader reader(log, table.header[value].unit, limits, Role::read);
   for (const auto& row : table.rows) reader.row(row[time], row[value]);
   if (!reader.faults.empty()) return std::move(reader.faults);
   if (log.readings.empty())
     return std::vector{Diagnostic{file, {}, "no reading of the log can be used", {}}};
+  for (const std::size_t column : beside) {
+    TemperatureLog other{.file = file, .sensor = table.header[column].name};
+    LogReader other_reader(other, table.header[column].unit, limits, Role::beside);
+    for (const auto& row : table.rows) other_reader.row(row[time], row[column]);
+    log.doubts.insert(log.doubts.end(), other.doubts.begin(), other.doubts.end());
+    log.beside.push_back(std::move(other));
+  }
   return log;
 }
 

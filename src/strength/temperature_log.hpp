@@ -24,6 +24,7 @@ struct TemperatureLog {
   std::string file, sensor;
   std::vector<Reading> readings;     // in rising order of time, at least one
   std::vector<Diagnostic> doubts;    // gaps, dead sensor, stamps out of order, readings out of range
+  std::vector<TemperatureLog> beside{};  // the other sensors of the file; their doubts are among those above
 };
 
 // Text: a header, `time` first among its columns or anywhere, and one column for each sensor with its scale:
@@ -35,7 +36,8 @@ struct TemperatureLog {
 // there; several sensors and none chosen; a stamp that is no moment with its zone; a cell that is no number.
 // Doubts (a log, and it may not carry a lift): a stamp before or at the one above, a reading outside the range
 // of the tables, a gap, readings that do not change for too long. The reading or the time in doubt counts for
-// nothing in what follows.
+// nothing in what follows. Every other column with a scale is a sensor of the same pour: what it does not read, a
+// reading outside the range and readings that do not change are doubts too, for it may lie in the coldest place.
 std::variant<TemperatureLog, std::vector<Diagnostic>> read_temperature_log(const std::string& file,
                                                                            std::string_view text,
                                                                            const std::string& sensor,

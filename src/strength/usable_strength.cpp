@@ -5,14 +5,16 @@
 // Source   specimens cured with the structure are what shows the strength at form removal: ASTM C31/C31M-24b
 //          4.3. What counts of them: a choice of the rule set. c: tables/specimens.toml, see specimen.cpp.
 // f_i      results of this pour, of one kind of specimen, field-cured or match-cured.
-// Range    at least the rule set's number of results. Standard-cured specimens tell the mix, not the piece in
+// Range    at least the rule set's number of results, no farther apart than its widest range. Standard-cured specimens tell the mix, not the piece in
 //          its form.
 
 #include <fmt/format.h>
 
+#include "strength/break_statistics.hpp"
 #include "strength/counted_strength.hpp"
 #include "strength/specimen.hpp"
 #include "strength/strength_at_lift.hpp"
+#include "units/print.hpp"
 
 namespace firstpick::strength {
 
@@ -49,6 +51,18 @@ std::optional<NotAssessed> fault_of(const plan::Evidence& evidence, const tables
   return {};
 }
 
+// Whatever counts of them: results so far apart are not of one concrete.
+std::optional<NotAssessed> too_far_apart(const plan::Evidence& evidence, const tables::RuleSet& rules) {
+  const auto statistics = break_statistics(evidence.results);
+  if (const auto* gap = std::get_if<NotAssessed>(&statistics)) return *gap;
+  const Ratio range = std::get<BreakStatistics>(statistics).relative_range, most = rules.widest_range.value;
+  if (range <= most) return {};
+  return NotAssessed{fmt::format("the results lie {} % of their mean apart, more than {:g} %: they are not of one "
+                                 "concrete",
+                                 print_number(100.0 * range.value(), 3, Rounding::up), 100.0 * most.value()),
+                     "find out which specimens are of this pour, or test others"};
+}
+
 }  // namespace
 
 Outcome<Stress> usable_strength(const plan::Concrete& concrete, const tables::RuleSet& rules,
@@ -56,6 +70,7 @@ Outcome<Stress> usable_strength(const plan::Concrete& concrete, const tables::Ru
   if (!concrete.evidence) return no_evidence();
   const plan::Evidence& evidence = *concrete.evidence;
   if (const auto fault = fault_of(evidence, rules)) return *fault;
+  if (const auto fault = too_far_apart(evidence, rules)) return *fault;
   const Outcome<Sourced<Ratio>> conversion = to_cylinder(*evidence.specimen, tables);
   if (const auto* missing = std::get_if<NotAssessed>(&conversion)) return *missing;
   const auto& [c, source] = std::get<Sourced<Ratio>>(conversion);

@@ -33,6 +33,7 @@ constexpr Words<UsableStrength, 5> usable_strengths{
      {"tolerance bound", UsableStrength::tolerance_bound}}};
 constexpr Words<MaturityUse, 2> maturity_uses{
     {{"refused", MaturityUse::refused}, {"validated with margin", MaturityUse::validated_with_margin}}};
+constexpr Words<LogDoubts, 2> log_doubt_words{{{"hold", LogDoubts::hold}, {"note", LogDoubts::note}}};
 constexpr Words<BelowFloor, 2> floors{
     {{"refuse", BelowFloor::refuse}, {"proportional", BelowFloor::proportional}}};
 constexpr Words<RatingScaling, 3> scalings{{{"proportional", RatingScaling::proportional},
@@ -263,6 +264,15 @@ RuleSet read_rule_set(const TableFile& file, const TableFile* base, EntryReader&
       .maturity = read.word<MaturityUse>("maturity", maturity_uses),
       .maturity_margin = read.quantity<Stress>("maturity_margin", Limit::positive),
       .maturity_difference = ratio("maturity_difference", Limit::at_most_one),
+      .companion_share = ratio("companion_share", Limit::at_most_one),
+      .companion_window = read.quantity<Duration>("companion_window", Limit::positive),
+      .fit_scatter = ratio("fit_scatter", Limit::at_most_one),
+      .fit_error = ratio("fit_error", Limit::at_most_one),
+      .log_doubts = read.word<LogDoubts>("log_doubts", log_doubt_words),
+      .youngest_test = read.quantity<Duration>("youngest_test", Limit::positive),
+      .longest_valid_for = read.quantity<Duration>("longest_valid_for", Limit::positive),
+      .widest_range = ratio("widest_range", Limit::at_most_one),
+      .pour_lasts = read.quantity<Duration>("pour_lasts", Limit::positive),
       .insert_factor = ratio("insert_factor", Limit::at_least_one),
       .hardware_factor = ratio("hardware_factor", Limit::at_least_one),
       .rating_scaling = read.word<RatingScaling>("rating_scaling", scalings),

@@ -33,6 +33,7 @@ enum class UsableStrength {  // what a set of specimens is worth
 enum class NoSignOff { note, hold, refuse };      // what a plan is worth that no engineer has signed
 enum class LossOfAPoint { report, hold, refuse };  // what a lift is worth that would not survive it
 enum class MaturityUse { refused, validated_with_margin };  // whether maturity may stand in for specimens
+enum class LogDoubts { hold, note };  // what a doubt about the pour's temperature log does to its specimens
 enum class BelowFloor {
   proportional,
   refuse
@@ -179,6 +180,15 @@ struct RuleSet {
   Sourced<MaturityUse> maturity;
   Sourced<Stress> maturity_margin;      // estimate over the strength needed
   Sourced<Ratio> maturity_difference;   // estimate against companion specimens, either way
+  Sourced<Ratio> companion_share;       // strength of the latest companions over the estimate, at least
+  Sourced<Duration> companion_window;   // from the latest companions to the last reading, at most
+  Sourced<Ratio> fit_scatter;           // standard deviation of the calibration over the estimate, at most
+  Sourced<Ratio> fit_error;             // standard error of the estimate, by the fit, over it, at most
+  Sourced<LogDoubts> log_doubts;
+  Sourced<Duration> youngest_test;      // age of the concrete below which a test says nothing of a lift
+  Sourced<Duration> longest_valid_for;  // most that a plan or pour may state
+  Sourced<Ratio> widest_range;          // of the results over their mean, whatever of them counts
+  Sourced<Duration> pour_lasts;         // a piece was cast at most so long before the specimens of its pour
 
   // Safety format and limits
   Sourced<Ratio> insert_factor;    // 4: capacity = nominal / factor

@@ -12,7 +12,8 @@ MaturityConstants maturity_constants(EntryReader& read) {
     return read.quantity<Temperature>(gives, Limit::positive, of);
   };
   constexpr std::string_view nurse_saul = "nurse-saul", en = "en-1992-1-1", log = "temperature log",
-                             by_temperature = "freiesleben-hansen-pedersen";
+                             by_temperature = "freiesleben-hansen-pedersen", fit = "calibration",
+                             arrhenius = "arrhenius";
   MaturityConstants constants{
       .reference = temperature("reference", "every function"),
       .datum_low = temperature("datum_low", nurse_saul),
@@ -28,11 +29,20 @@ MaturityConstants maturity_constants(EntryReader& read) {
       .frozen_after = read.quantity<Duration>("frozen_after", Limit::positive, log),
       .coldest = temperature("coldest", log),
       .hottest = temperature("hottest", log),
-      .peak = temperature("peak", log)};
+      .peak = temperature("peak", log),
+      .colder_by = temperature("colder_by", log),
+      .cured_low = temperature("cured_low", fit),
+      .cured_high = temperature("cured_high", fit),
+      .activation_low = temperature("activation_low", arrhenius),
+      .activation_high = temperature("activation_high", arrhenius)};
   if (constants.datum_low.value > constants.datum_high.value)
     read.fault("datum_low", nurse_saul, "'datum_low' is above 'datum_high'");
   if (constants.coldest.value >= constants.hottest.value)
     read.fault("coldest", log, "'coldest' is not below 'hottest'");
+  if (constants.cured_low.value >= constants.cured_high.value)
+    read.fault("cured_low", fit, "'cured_low' is not below 'cured_high'");
+  if (constants.activation_low.value >= constants.activation_high.value)
+    read.fault("activation_low", arrhenius, "'activation_low' is not below 'activation_high'");
   read.refuse_others();
   return constants;
 }
@@ -73,6 +83,7 @@ std::vector<GrowthBand> growth_bands(EntryReader& read) {
 AcceptanceLimits acceptance_limits(EntryReader& read) {
   constexpr std::string_view of = "aci-318 acceptance";
   AcceptanceLimits limits{.run_length = read.quantity<Ratio>("run_length", Limit::whole, of),
+                          .least_results = read.quantity<Ratio>("least_results", Limit::whole, of),
                           .single_drop = read.quantity<Stress>("single_drop", Limit::positive, of),
                           .drop_up_to = read.quantity<Stress>("drop_up_to", Limit::positive, of),
                           .share_above = read.quantity<Ratio>("share_above", Limit::at_most_one, of),

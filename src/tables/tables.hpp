@@ -65,6 +65,9 @@ struct MaturityConstants {  // maturity.toml
   Sourced<Ratio> en_constant, en_activation, en_zero;  // exp(c - B / (Z + T)), T in degC
   Sourced<Duration> longest_gap, frozen_after;   // of a temperature log
   Sourced<Temperature> coldest, hottest, peak;
+  Sourced<Temperature> colder_by;                // degrees: sensors this near each other read the same
+  Sourced<Temperature> cured_low, cured_high;    // at which specimens of a calibration may have cured
+  Sourced<Temperature> activation_low, activation_high;  // activation energy over the gas constant
 };
 struct GrowthCurve {  // growth-curves.toml: either the two of ACI 209 or the one of EN 1992-1-1
   std::string key;
@@ -78,6 +81,7 @@ struct GrowthBand {  // growth-curves.toml: measured strength over that of 28 da
 };
 struct AcceptanceLimits {  // acceptance.toml
   Sourced<Ratio> run_length;
+  Sourced<Ratio> least_results;  // of one test
   Sourced<Stress> single_drop, drop_up_to;
   Sourced<Ratio> share_above, d2_of_two, d2_of_three;
 };

@@ -5,6 +5,7 @@
 #include "strength/evidence_age.hpp"
 #include "support/assessed.hpp"
 #include "support/hand_made_evidence.hpp"
+#include "support/hand_made_rules.hpp"
 
 using namespace firstpick;
 using namespace firstpick::tests;
@@ -13,7 +14,7 @@ namespace {
 
 bool passes(const plan::Concrete& concrete, const plan::Stage& stage) {
   Trace trace;
-  return is_assessed(strength::evidence_age(concrete, stage, trace));
+  return is_assessed(strength::evidence_age(concrete, stage, hand_made_rules(), trace));
 }
 
 plan::Stage lift_after_test(long long seconds) {
@@ -24,14 +25,26 @@ plan::Stage lift_after_test(long long seconds) {
 
 }  // namespace
 
-TEST_CASE("evidence age: tested one second after the pour passes, at the same second it does not") {
+TEST_CASE("evidence age: tested at the youngest age of the rule set passes, one second sooner it does not") {
   plan::Concrete concrete = concrete_with_evidence();
-  concrete.evidence->tested->seconds = cast_second + 1;
-  CHECK(passes(concrete, {}));
-  concrete.evidence->tested->seconds = cast_second;
-  CHECK_FALSE(passes(concrete, {}));
-  concrete.evidence->tested->seconds = cast_second - 1;
-  CHECK_FALSE(passes(concrete, {}));
+  const auto tested_after = [&](long long seconds) {
+    concrete.evidence->tested->seconds = cast_second + seconds;
+    return passes(concrete, {});
+  };
+  CHECK(tested_after(4 * 3600));
+  CHECK_FALSE(tested_after(4 * 3600 - 1));
+  CHECK_FALSE(tested_after(300));
+  CHECK_FALSE(tested_after(1));
+  CHECK_FALSE(tested_after(0));
+  CHECK_FALSE(tested_after(-1));
+}
+
+TEST_CASE("evidence age: a valid_for at the longest of the rule set passes, a second more does not") {
+  plan::Concrete concrete = concrete_with_evidence();
+  concrete.evidence->valid_for = 7.0 * day;
+  CHECK(passes(concrete, lift_after_test(3600)));
+  concrete.evidence->valid_for = 7.0 * day + 1.0 * second;
+  CHECK_FALSE(passes(concrete, lift_after_test(3600)));
 }
 
 TEST_CASE("evidence age: a lift at the second of the test passes, one second before it does not") {

@@ -42,9 +42,22 @@ TEST_CASE("usable strength: a number of results that is no number is not assesse
   CHECK_FALSE(is_assessed(usable(concrete_with_evidence(), rules, hand_made_tables())));
 }
 
+TEST_CASE("usable strength: results at the widest range of the rule set count, a step farther apart they do not") {
+  plan::Concrete concrete = concrete_with_evidence();
+  concrete.evidence->results = {17.0 * MPa, 23.0 * MPa};  // 6 / 20 = 0.3
+  tables::RuleSet rules = hand_made_rules();
+  rules.widest_range.value = Ratio::from_value(0.3 + 1e-12);
+  CHECK(is_assessed(usable(concrete, rules, hand_made_tables())));
+  rules.widest_range.value = Ratio::from_value(0.3 - 1e-12);
+  CHECK(why_not(usable(concrete, rules, hand_made_tables())).starts_with("the results lie 3"));
+  rules.widest_range.value = Ratio::from_value(nan_number);
+  CHECK_FALSE(is_assessed(usable(concrete, rules, hand_made_tables())));
+}
+
 TEST_CASE("usable strength: the least result above zero counts as it is") {
   plan::Concrete concrete = concrete_with_evidence();
-  concrete.evidence->results[1] = Stress::from_value(std::numeric_limits<double>::denorm_min());
+  for (Stress& result : concrete.evidence->results)
+    result = Stress::from_value(std::numeric_limits<double>::denorm_min());
   CHECK(assessed(usable(concrete, hand_made_rules(), hand_made_tables())) == concrete.evidence->results[1]);
   concrete.evidence->results[1] = Stress::from_value(-0.0);
   CHECK_FALSE(is_assessed(usable(concrete, hand_made_rules(), hand_made_tables())));

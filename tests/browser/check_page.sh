@@ -59,10 +59,32 @@ END
   done
 done
 
+# A list longer than the screen: 35 lines, in turns at 1920 pixels, whole on a narrow screen.
+awk '/^<ol>$/ { print; inside = 1; next }
+     /^<\/ol>$/ { for (i = 0; i < 5; ++i) printf "%s", list; inside = 0 }
+     inside { list = list $0 "\n"; next }
+     { print }' "$folder/fresh.html" >"$folder/long.html"
+{ sed -e '/Content-Security-Policy/d' -e '/<\/body>/,$d' "$folder/long.html"
+  echo '<script>'; cat tests/browser/probe.js; echo '</script></body></html>'; } >"$folder/probed.html"
+for size in 1920x1080 390x844; do
+  sed "s/width=\"[0-9]*\" height=\"[0-9]*\"/width=\"${size%x*}\" height=\"${size#*x}\"/" "$folder/frame.html" >"$folder/framed.html"
+  open_page --window-size=2000,1300 --dump-dom "file://$folder/framed.html" >"$folder/dom"
+  seen=$(sed -n 's/.*<pre id="seen">\(.*\)<\/pre>.*/\1/p' "$folder/dom")
+  echo "  long $size: $seen"
+  say "long $size: no problem" "$(case $seen in *'"problems":[]'*) echo yes ;; *) echo no ;; esac)"
+  if [ $size = 1920x1080 ]; then
+    say "long: no line is cut off, and a bar tells what is not shown" \
+      "$(case $seen in *'"cut":0,"more":"Lines '*' of 35, page '*' more in turn, with '*' NO-GO, '*) echo yes ;; *) echo no ;; esac)"
+  else
+    say "long, narrow: the whole list, and no bar" "$(case $seen in *'"more":""'*) echo yes ;; *) echo no ;; esac)"
+  fi
+done
+
 if [ -n "$pictures" ]; then
   mkdir -p "$pictures"
   open_page --window-size=1920,1080 --screenshot="$pictures/fresh-1920.png" "file://$folder/fresh.html"
   open_page --window-size=1920,1080 --screenshot="$pictures/old-1920.png" "file://$folder/old.html"
+  open_page --window-size=1920,1080 --screenshot="$pictures/long-1920.png" "file://$folder/long.html"
   sed 's/width="[0-9]*" height="[0-9]*"/width="390" height="1800"/; s/probed/fresh/' "$folder/frame.html" >"$folder/narrow.html"
   open_page --window-size=500,1800 --screenshot="$pictures/fresh-390.png" "file://$folder/narrow.html"
   open_page --no-pdf-header-footer --print-to-pdf="$pictures/fresh.pdf" "file://$folder/fresh.html"

@@ -35,7 +35,13 @@
   verdicts.forEach(function (v) {
     if (["(+) GO", "(?) HOLD", "(x) NO-GO", "(?) OLD", "(!) BROKEN", "GO", "HOLD", "NO-GO"].indexOf(v) < 0) problems.push("a verdict reads '" + v + "'");
   });
+  // Lines that are shown and end below the window: in turns there is none.
+  var cut = Array.from(document.querySelectorAll("ol>li")).filter(function (line) {
+    return shown(line) && line.getBoundingClientRect().bottom > window.innerHeight;
+  }).length;
+  var more = document.getElementById("more");
   var first = document.querySelector(".verdict");
   parent.postMessage({ texts: texts, least: least.toFixed(2), verdicts: verdicts.join(" "), problems: problems,
+                       cut: cut, more: more && shown(more) ? more.textContent : "",
                        size: first ? parseFloat(getComputedStyle(first).fontSize) : 0 }, "*");
 })();

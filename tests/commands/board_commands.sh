@@ -41,7 +41,7 @@ is "the demo has a NO-GO" 1 "$(status_of board $demo --now $now)"
 sed -n '1,/^form = /p' "$folder/demo/shift.toml" >"$folder/demo/hold.toml"
 is "its first line alone is a HOLD" 3 "$(status_of board "$folder/demo/hold.toml" --now $now)"
 sed -n '1,/^\[\[piece/p' "$folder/demo/shift.toml" | sed '$d' >"$folder/demo/go.toml"
-printf '[[piece]]\nplan = "stair.toml"\ncount = 1\n' >>"$folder/demo/go.toml"
+printf '[[piece]]\nplan = "stair.toml"\ncount = 1\ncast = 2026-03-02T15:00:00\n' >>"$folder/demo/go.toml"
 is "a stair alone is GO" 0 "$(status_of board "$folder/demo/go.toml" --now $now)"
 is "before the shift it is HOLD" 3 "$(status_of board "$folder/demo/go.toml" --now 2026-03-03T05:00:00)"
 is "no such file" 2 "$(status_of board "$folder/absent.toml")"
@@ -62,14 +62,38 @@ for writer in 1 2 3 4; do
   "$program" board $demo --now $now --record "$folder/r.sqlite" --by "Writer $writer (invented)" >"$folder/out$writer" 2>&1 &
 done
 wait
-is "every piece of every board is recorded" 0 "$(status_of record verify "$folder/r.sqlite")"
+# A board of another time than the clock's is recorded, and told: 3.
+is "every piece of every board is recorded" 3 "$(status_of record verify "$folder/r.sqlite")"
+is "its time is not that of the clock" yes "$(yes_if contains "$folder/out" "its board is of 2026-03-03T07:45:00-05:00, and it was")"
 is "80 decisions" yes "$(yes_if contains "$folder/out" "80 decisions")"
 head_hash=$(sed -n 's/^hash of the last one, to be kept elsewhere: //p' "$folder/out1")
-is "a hash that was printed is kept" 0 "$(status_of record verify "$folder/r.sqlite" --head "$head_hash")"
-is "another is not" 1 "$(status_of record verify "$folder/r.sqlite" --head 00)"
+is "a hash that was printed is kept" 3 "$(status_of record verify "$folder/r.sqlite" --head "$head_hash")"
+is "in capitals too" 3 "$(status_of record verify "$folder/r.sqlite" --head "$(echo "$head_hash" | tr a-f A-F)")"
+is "another is not" 1 "$(status_of record verify "$folder/r.sqlite" --head "$(printf 'a%.0s' 1 2 3 4 5 6 7 8)$(printf 'b%.0s' 1 2 3 4 5 6 7 8)$(echo "$head_hash" | cut -c17-)")"
+for wrong in 00 "" "$(echo "$head_hash" | cut -c1-16)" "g$(echo "$head_hash" | cut -c2-)"; do
+  is "'$wrong' is no hash" 2 "$(status_of record verify "$folder/r.sqlite" --head "$wrong")"
+done
 is "show" 0 "$(status_of record show "$folder/r.sqlite" --csv)"
 is "81 lines" 81 "$(wc -l <"$folder/out" | tr -d ' ')"
 is "no record" 2 "$(status_of record verify $demo)"
+
+# by the clock itself; a head beside the record misses what is cut off, and nothing is added to what is damaged
+{
+  sed -n '1,/^zone/p' "$folder/demo/go.toml"
+  date -u -d '-1 hour' '+starts = %Y-%m-%dT%H:%M:%SZ' 2>/dev/null
+  date -u -d '+8 hours' '+ends = %Y-%m-%dT%H:%M:%SZ' 2>/dev/null
+  sed -n '/^\[\[piece/,$p' "$folder/demo/go.toml"
+} | sed 's|^zone.*|zone = "Z"|' >"$folder/demo/today.toml"
+for writer in 1 2; do "$program" board "$folder/demo/today.toml" --record "$folder/c.sqlite" --by A >"$folder/out" 2>&1; done
+is "recorded by the clock, there is nothing to look at" 0 "$(status_of record verify "$folder/c.sqlite")"
+is "the hash beside it is that of the last row" yes "$(yes_if contains "$folder/out" "the hash beside the record is that of row 2")"
+cp "$folder/c.sqlite" "$folder/cut.sqlite"
+cp "$folder/r.sqlite.head" "$folder/cut.sqlite.head"
+is "a record without the row whose hash is beside it" 1 "$(status_of record verify "$folder/cut.sqlite")"
+is "nothing is added to it" 2 "$(status_of board "$folder/demo/today.toml" --record "$folder/cut.sqlite" --by A)"
+is "and it says why" yes "$(yes_if contains "$folder/err" "nothing is added to a record that is damaged")"
+rm "$folder/cut.sqlite"
+is "nor begun anew beside it" 2 "$(status_of board "$folder/demo/today.toml" --record "$folder/cut.sqlite" --by A)"
 is "a record that cannot be written" 2 "$(status_of board $demo --now $now --record "$folder/no/such/r.sqlite" --by A)"
 
 # the watch: its shift begins an hour ago, in UTC, so that it runs now
@@ -78,7 +102,7 @@ page=$folder/page.html
   printf 'format = 1\nplant = "Watched yard"\nzone = "Z"\n'
   date -u -d '-1 hour' '+starts = %Y-%m-%dT%H:%M:%S' 2>/dev/null
   date -u -d '+8 hours' '+ends = %Y-%m-%dT%H:%M:%S' 2>/dev/null
-  printf '[[piece]]\nplan = "stair.toml"\ncount = 1\n'
+  printf '[[piece]]\nplan = "stair.toml"\ncount = 1\ncast = 2026-03-02T15:00:00\n'
 } >"$folder/demo/watched.toml"
 "$program" board "$folder/demo/watched.toml" --watch --html "$page" >"$folder/watch" 2>&1 &
 watcher=$!

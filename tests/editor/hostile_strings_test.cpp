@@ -315,7 +315,7 @@ TEST_CASE("hostile text of plans and of the shift on the board adds no element a
     for (std::size_t i = 0; i < bases.size(); ++i) {
       const std::string name = fmt::format("p{}.toml", i);
       files[name] = spoilt(bases[i], spoil);
-      pieces += fmt::format("[[piece]]\nplan = \"{}\"\nserials = {}\nform = {}\n", name,
+      pieces += fmt::format("[[piece]]\nplan = \"{}\"\ncast = 2026-03-02T14:00:00\nserials = {}\nform = {}\n", name,
                             toml_string(fmt::format("{}{}", spoil, i)), toml_string(spoil + "f"));
     }
     const std::string shift = changed(shift_text(pieces), "\"Yard\"", toml_string(spoil + "Yard"));

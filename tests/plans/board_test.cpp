@@ -85,7 +85,7 @@ TEST_CASE("board: the specimens of the pour carry a plan without any, through th
   };
   CHECK(verdict_with("\"field\"", "\"standard\"") == Verdict::hold);
   CHECK(verdict_with(", \"24.1 MPa\"", "") == Verdict::hold);
-  CHECK(verdict_with("23.4 MPa", "12 MPa") == Verdict::no_go);
+  CHECK(verdict_with("\"23.4 MPa\", \"24.1 MPa\"", "\"12 MPa\", \"12.4 MPa\"") == Verdict::no_go);
   CHECK(verdict_with("2026-03-03T06:30:00", "2026-03-03T07:45:00") == Verdict::go);
   CHECK(verdict_with("2026-03-03T06:30:00", "2026-03-03T07:45:01") == Verdict::hold);  // not broken yet
 }
@@ -217,8 +217,8 @@ TEST_CASE(
 TEST_CASE(
     "board: specimens of the plan count beside a pour without any only if both were cast at the same time") {
   auto texts = files();
-  const std::string piece = piece_text("base.toml", "growth.toml");
-  CHECK(line_of(texts, piece).judged.rule == "pour-evidence");
+  CHECK(line_of(texts, piece_text("base.toml", "growth.toml")).judged.rule == "pour-evidence");
+  const std::string piece = piece_text("base.toml", "growth.toml", "count = 1\n", cast_of_own_test);
   texts["growth.toml"] = changed(growth, "2026-03-02T14:00:00-05:00", "2026-03-02T16:30:00-05:00");
   CHECK(line_of(texts, piece).judged.verdict == Verdict::go);
   texts["growth.toml"] = "format = 1\n";
@@ -434,7 +434,7 @@ TEST_CASE("board: a time in a plan or pour that comes twice, or never, is HOLD u
           at, 22, "inspected = " + std::string(day == "2026-11-01" ? "2026-10-15" : "2026-01-16"));
     const std::string shift = "format = 1\nplant = \"Yard\"\nzone = \"America/Chicago\"\nstarts = " + day +
                               "T00:00:00\nends = " + day + "T12:00:00\n" +
-                              piece_text("panel.toml", "breaks.toml");
+                              piece_text("panel.toml", "breaks.toml", "count = 1\n", cast);
     return board_of(shift, texts, day + "T06:00:00").lines.front().judged;
   };
   const auto twice = board_on("2026-11-01", "2026-11-01T01:30:00", "2026-10-31T10:00:00");

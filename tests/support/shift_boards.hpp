@@ -60,9 +60,14 @@ inline std::string shift_text(const std::string& pieces, const std::string& zone
          "\"\nstarts = 2026-03-03T06:00:00\nends = 2026-03-03T18:00:00\n" + pieces;
 }
 
+// Of the pours that tests write, and of the specimens in the demo plans.
+inline const std::string cast_of_pour = "2026-03-02T14:00:00", cast_of_own_test = "2026-03-02T16:30:00";
+
 inline std::string piece_text(const std::string& plan, const std::string& pour = {},
-                              const std::string& more = "count = 1\n") {
-  return "[[piece]]\nplan = \"" + plan + "\"\n" + (pour.empty() ? "" : "pour = \"" + pour + "\"\n") + more;
+                              const std::string& more = "count = 1\n", const std::string& cast = {}) {
+  const std::string when = !cast.empty() ? cast : pour.empty() ? cast_of_own_test : cast_of_pour;
+  return "[[piece]]\nplan = \"" + plan + "\"\n" + (pour.empty() ? "" : "pour = \"" + pour + "\"\n") + "cast = " + when +
+         "\n" + more;
 }
 
 }  // namespace firstpick::tests

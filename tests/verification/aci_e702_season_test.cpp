@@ -59,6 +59,14 @@ TEST_CASE("E702: runs that end with tests 13, 14 and 15 fail, and the run of exa
   CHECK_FALSE(found.accepted);
 }
 
+TEST_CASE("E702: the mean range is 213.33 psi, the variation within tests 5.03 %") {
+  const strength::Acceptance found = judged();
+  double ranges_psi = 0.0;
+  for (const strength::JudgedTest& test : found.tests) ranges_psi += test.relative_range.value() * in(psi, test.mean);
+  CHECK(ranges_psi / 15.0 == Approx(213.33).margin(0.005));
+  CHECK(100.0 * in(psi, found.within_test.value()) / in(psi, found.mean) == Approx(5.03).margin(0.005));
+}
+
 TEST_CASE("E702: mean 3762.0 psi, s 478.07 psi, within-test s1 189.13 psi") {
   const strength::Acceptance found = judged();
   CHECK(in(psi, found.mean) == Approx(3762.0).margin(0.05));

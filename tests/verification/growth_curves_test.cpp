@@ -34,6 +34,18 @@ TEST_CASE("beta_cc of class N, open library") {
   CHECK(share(N, 10) == Approx(0.84507490).margin(5e-9));
 }
 
+// fib Model Code 2010 has the same beta_cc up to a mean strength of 60 MPa. Above that it takes s = 0.20 whatever the
+// cement, so 32.5N grows as class R: a plan of such concrete names class R.
+TEST_CASE("beta_cc of fib Model Code 2010, open library: cements 32.5N, 42.5N and 42.5R, f_cm 20 MPa") {
+  const std::string cement_32_5N = "en-1992-1-1, class S", cement_42_5N = "en-1992-1-1, class N",
+                    cement_42_5R = "en-1992-1-1, class R";
+  CHECK(share(cement_32_5N, 10) == Approx(0.77425).margin(5e-6));
+  CHECK(share(cement_42_5N, 10) == Approx(0.84507).margin(5e-6));
+  CHECK(share(cement_42_5R, 10) == Approx(0.87401).margin(5e-6));
+  CHECK(share(cement_32_5N, 20) == Approx(0.93275).margin(5e-6));
+  CHECK(share(cement_32_5N, 40) == Approx(1.06404).margin(5e-6));
+}
+
 TEST_CASE("beta_cc, computed") {
   const std::vector<double> ages_d = {0.5, 0.75, 1, 2, 3, 7, 14, 56, 90, 365};
   for (const Row& row :

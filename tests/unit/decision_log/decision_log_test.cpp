@@ -3,12 +3,15 @@
 #include "decision_log/decision_log.hpp"
 
 #include <filesystem>
+#include <fstream>
 #include <set>
 #include <thread>
 
 #include <catch2/catch.hpp>
 
 #include "decision_log/database.hpp"
+#include "decision_log/head_beside.hpp"
+#include "decision_log/schema.hpp"
 #include "unit/decision_log/made_decisions.hpp"
 
 using namespace firstpick::decision_log;
@@ -80,13 +83,15 @@ TEST_CASE("rows come back as they were written, numbered from 1, each with the h
 }
 
 TEST_CASE("the hash is SHA-256 of the bytes that docs/record.md describes") {
-  Row row{.number = 1, .decision = {}, .previous = no_row_before, .hash = {}};
+  Row row{.number = 1, .decision = {}, .previous = no_row_before, .hash = {}, .format = 1};
   row.decision.by = "A=1:\nB";
   const std::string bytes = canonical_bytes(row);
   CHECK(bytes.starts_with("firstpick decision 1\nnumber=1:1\nprevious=64:0000"));
   CHECK(bytes.find("\nby=6:A=1:\nB\nplant=0:\n") != std::string::npos);
   // sha256sum of those bytes, by coreutils.
   CHECK(hash_of(row) == "34082bf961f9101108cd85da5ccdf1623552b7de05bdf937a3c93c53ea160298");
+  row.format = 2;
+  CHECK(canonical_bytes(row) == "firstpick decision 2" + bytes.substr(20) + "recorded_at=0:\n");
 }
 
 TEST_CASE("no two different rows have the same bytes") {
@@ -146,7 +151,7 @@ TEST_CASE("deleted, moved, doubled and renumbered rows are found") {
               "verdict, rule, reason, "
               "prediction, evidence, report, plan_file, pour_file, rules, shift_sha256, plan_sha256, "
               "pour_sha256, "
-              "tables_sha256, answer_sha256, program, previous, hash FROM decision WHERE number = 6") ==
+              "tables_sha256, answer_sha256, program, recorded_at, previous, hash FROM decision WHERE number = 6") ==
         std::set<long long>{7});
 }
 
@@ -159,14 +164,110 @@ TEST_CASE("a row written anew with its right hash breaks the chain behind it") {
   CHECK(rows_named(verified(record.path)) == std::set<long long>{3});
 }
 
-TEST_CASE("rows missing at the end are found only by a hash that was kept, so is a record written anew") {
+TEST_CASE("rows missing at the end are found by the hash beside the record, and by one that was kept elsewhere") {
   const RecordFile record;
   const auto rows = appended(record.path, made_decisions(5));
+  CHECK(verified(record.path).beside == 5);
   tamper(record.path, "DELETE FROM decision WHERE number > 3");
+  CHECK(rows_named(verified(record.path)) == std::set<long long>{0});
+  CHECK(verified(record.path).problems.front().what.find(head_file_of(record.path)) != std::string::npos);
+  CHECK(verified(record.path, rows[4].hash).problems.size() == 2);
+
+  // Somebody who takes away the hash too is found only by one that was kept elsewhere.
+  std::filesystem::remove(head_file_of(record.path));
   CHECK(verified(record.path).problems.empty());
+  CHECK_FALSE(verified(record.path).beside);
   CHECK(rows_named(verified(record.path, rows[4].hash)) == std::set<long long>{0});
   CHECK(verified(record.path, rows[2].hash).problems.empty());
   CHECK(verified(record.path, rows[1].hash).kept_head == 2);
+}
+
+TEST_CASE("a record without any row is no record that was ever written") {
+  const RecordFile record;
+  appended(record.path, made_decisions(2));
+  tamper(record.path, "DELETE FROM decision");
+  std::filesystem::remove(head_file_of(record.path));
+  CHECK(rows_named(verified(record.path)) == std::set<long long>{0});
+  CHECK(std::holds_alternative<Fault>(append(record.path, made_decisions(1))));
+}
+
+TEST_CASE("a hash beside the record that is none, and a record that is gone from beside its hash, are found") {
+  const RecordFile record;
+  const auto rows = appended(record.path, made_decisions(2));
+  std::ofstream(head_file_of(record.path)) << "half of a ha";
+  CHECK(rows_named(verified(record.path)) == std::set<long long>{0});
+  CHECK(keep_head(record.path, rows[0]));  // a program that was killed before it wrote the last one
+  CHECK(verified(record.path).problems.empty());
+  CHECK(verified(record.path).beside == 1);
+  std::filesystem::remove(record.path);
+  CHECK(std::get<Fault>(append(record.path, made_decisions(1))).what.find("the record is gone") == 0);
+}
+
+TEST_CASE("nothing is added to a record with a changed row in its middle, or without one of its guards") {
+  const RecordFile record, other;
+  appended(record.path, made_decisions(5));
+  tamper(record.path, "UPDATE decision SET verdict = 'GO ' WHERE number = 2");
+  CHECK(std::get<Fault>(append(record.path, made_decisions(1))).what ==
+        "nothing is added to a record that is damaged: row 2: it has been changed: its hash is not that of its content");
+  appended(other.path, made_decisions(5));
+  Database(other.path, Access::append).run("DROP TRIGGER decision_is_not_changed");
+  CHECK(std::holds_alternative<Fault>(append(other.path, made_decisions(1))));
+}
+
+TEST_CASE("times that go back, or are not those of the clock, are told and the rows named; they are no change") {
+  const auto at = [](const std::string& decided, const std::string& recorded) {
+    Decision decision = made_decision(1);
+    decision.decided_at = decided;
+    decision.recorded_at = recorded;
+    return decision;
+  };
+  const auto times_of = [&](const std::vector<Decision>& decisions) {
+    const RecordFile record;
+    appended(record.path, decisions);
+    const Verified result = verified(record.path);
+    CHECK(result.problems.empty());
+    std::vector<std::string> told;
+    for (const Problem& odd : result.times) told.push_back(std::to_string(odd.number) + " " + odd.what);
+    return told;
+  };
+  using Texts = std::vector<std::string>;
+  const Decision first = at("2026-03-03T08:45:00-05:00", "2026-03-03T08:45:02-05:00");
+  CHECK(times_of({first, at("2026-03-03T13:50:00Z", "2026-03-03T08:55:00-05:00")}) == Texts{});
+  CHECK(times_of({first, at("2026-03-03T07:00:00-05:00", "2026-03-03T08:50:00-05:00")}) ==
+        Texts{"2 its board is of 2026-03-03T07:00:00-05:00, and it was recorded at 2026-03-03T08:50:00-05:00"});
+  CHECK(times_of({at("2031-03-03T07:00:00-05:00", "2026-03-03T08:50:00-05:00")}).size() == 1);
+  CHECK(times_of({first, at("2026-03-03T08:44:00-05:00", "2026-03-03T08:44:59-05:00")}) ==
+        Texts{"2 it was recorded at 2026-03-03T08:44:59-05:00, before the row above it, 2026-03-03T08:45:02-05:00: the "
+              "clock was put back"});
+  CHECK(times_of({first, at("2026-03-03T08:44:59-05:00", "2026-03-03T08:46:00-05:00")}) ==
+        Texts{"2 its board is of 2026-03-03T08:44:59-05:00, before that of the row above it, 2026-03-03T08:45:00-05:00"});
+  CHECK(times_of({at("soon", "2026-03-03T08:46:00-05:00")}) == Texts{"1 its time cannot be read"});
+}
+
+TEST_CASE("a record of the first format is shown and verified as ever, and not added to") {
+  const RecordFile record;
+  Row row{.number = 1, .decision = made_decision(0), .previous = no_row_before, .hash = {}, .format = 1};
+  row.decision.recorded_at.clear();
+  row.hash = hash_of(row);
+  {
+    Database database(record.path, Access::append);
+    database.run("PRAGMA application_id = " + std::to_string(application_id(1)));
+    for (const auto& [name, sql] : schema(1)) database.run(sql);
+    std::string marks = "?";
+    for (int i = 0; i < 24; ++i) marks += ", ?";
+    Statement insert(database, "INSERT INTO decision (" + columns(1) + ") VALUES (" + marks + ")");
+    int at = 1;
+    insert.bind(at++, row.number);
+    for (const Field& field : fields)
+      if (field.since == 1) insert.bind(at++, row.decision.*field.text);
+    insert.bind(at++, row.previous);
+    insert.bind(at, row.hash);
+    insert.step();
+  }
+  CHECK(verified(record.path).problems.empty());
+  CHECK(std::get<std::vector<Row>>(rows_of(record.path)).front().decision.by == row.decision.by);
+  CHECK(std::get<Fault>(append(record.path, made_decisions(1))).what ==
+        "this record was begun by an earlier version: begin a new one, and keep this one");
 }
 
 TEST_CASE("guards that are gone, and tables that do not belong there, are found") {

@@ -75,12 +75,27 @@ TEST_CASE("what cannot be drawn or written is told, never silent") {
           "the picture cannot be written");
 }
 
-TEST_CASE("the sparkline rises with the temperature, and is as wide as it may be") {
-  const auto points = report_with(8).maturity->points;
-  CHECK(output::sparkline_of(points, 8) == "▁▂▃▄▅▆▇█");
-  CHECK(output::sparkline_of(points, 2) == "▁█");
-  CHECK(output::sparkline_of({points.front()}, 8).empty());
-  CHECK(output::sparkline_of({points[0], points[0]}, 8) == "▁▁");
+TEST_CASE("the sparkline rises with its values, is as wide as it may be, and has a bar where what is needed is reached") {
+  const std::vector<double> values = {0, 1, 2, 3, 4, 5, 6, 7};
+  CHECK(output::sparkline_of(values, 0, 7, 8) == "▁▂▃▄▅▆▇█");
+  CHECK(output::sparkline_of(values, 0, 7, 2) == "▁█");
+  CHECK(output::sparkline_of({1}, 0, 7, 8).empty());
+  CHECK(output::sparkline_of({1, 1}, 1, 1, 8) == "▁▁");
+  CHECK(output::sparkline_of(values, 0, 7, 8, 5.0) == "▁▂▃▄▅|▆▇█");
+  CHECK(output::sparkline_of(values, 0, 14, 8, 14.0) == "▁▁▂▂▃▃▄▅");
+}
+
+TEST_CASE("at the terminal temperature, equivalent age and estimate have a line each, with what is needed") {
+  checks::StrengthReport report = report_with(8);
+  report.calibration = strength::FittedCalibration{};
+  for (std::size_t i = 0; i < report.maturity->points.size(); ++i)
+    report.maturity->points[i].strength = 2.0 * static_cast<double>(i) * MPa;
+  report.needed = {{.what = "the lift", .required = 20.0 * MPa}};
+  CHECK_THAT(output::strength_text(report, {}, true), Catch::Contains("  temperature     ") &&
+                                                          Catch::Contains("  equivalent age  0 ") &&
+                                                          Catch::Contains("needed 20.0 MPa, not there"));
+  report.needed[0].required = 10.0 * MPa;
+  CHECK_THAT(output::strength_text(report, {}, true), Catch::Contains("▁▂▃▄▅|▆▇█") && Catch::Contains("from the bar on"));
 }
 
 TEST_CASE("a sparkline only for a reader at the terminal, no colour unless asked, names of strangers are escaped") {

@@ -4,6 +4,7 @@
 
 #include "support/assessed.hpp"
 #include "support/hand_made_evidence.hpp"
+#include "support/hand_made_rules.hpp"
 #include "support/step_named.hpp"
 
 using namespace firstpick;
@@ -17,7 +18,7 @@ plan::Timestamp after_test(double hours) {
 
 Outcome<strength::EvidenceAge> age_of(const plan::Concrete& concrete, const plan::Stage& stage) {
   Trace trace;
-  return strength::evidence_age(concrete, stage, trace);
+  return strength::evidence_age(concrete, stage, hand_made_rules(), trace);
 }
 
 }  // namespace
@@ -122,7 +123,7 @@ TEST_CASE("the steps of the age are in hours") {
   plan::Stage stage;
   stage.at = after_test(5.0);
   Trace trace = Trace::recording();
-  assessed(strength::evidence_age(concrete, stage, trace));
+  assessed(strength::evidence_age(concrete, stage, hand_made_rules(), trace));
   CHECK(step_named(trace, "t_test").result.number == Approx(14.0 + 40.0 / 60.0));
   CHECK(step_named(trace, "t_since").result.number == Approx(5.0));
   CHECK(step_named(trace, "t_limit").result.number == Approx(24.0));

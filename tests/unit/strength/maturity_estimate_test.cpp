@@ -1,5 +1,7 @@
 #include "strength/maturity_estimate.hpp"
 
+#include <limits>
+
 #include "support/assessed.hpp"
 #include "support/us_rules.hpp"
 
@@ -42,7 +44,7 @@ strength::FittedCalibration fitted() {
 strength::TemperatureLog constant_log(double T_degC, double hours) {
   strength::TemperatureLog log{.file = "log.csv", .sensor = "made", .readings = {}, .doubts = {}};
   for (int i = 0; i <= static_cast<int>(2.0 * hours); ++i)
-    log.readings.push_back({at_hour(i / 2.0), degC(T_degC + 0.001 * i), {}, true});
+    log.readings.push_back({at_hour(i / 2.0), degC(T_degC + 0.001 * i), {static_cast<std::size_t>(i) + 1, 1}, true});
   return log;
 }
 
@@ -70,7 +72,8 @@ Outcome<Stress> credited(const strength::TemperatureLog& log, const std::vector<
   std::vector<Outcome<strength::CompanionCheck>> checks;
   for (const plan::Companion& each : companions)
     checks.push_back(
-        strength::companion_check(each, fitted(), log, at_hour(0), rules_that_take_maturity(), us_tables()));
+        strength::companion_check(each, fitted(), log, at_hour(0), at_hour(30).seconds, rules_that_take_maturity(),
+                                  us_tables()));
   Trace trace;
   return strength::creditable_strength(estimate(log, 24), log, checks, rules_that_take_maturity(), us_tables(), trace);
 }
@@ -150,13 +153,13 @@ TEST_CASE("companions at the limit of the difference validate, past it they do n
 TEST_CASE("a log in doubt, frozen or too hot concrete count for nothing") {
   auto doubtful = constant_log(20, 24);
   doubtful.doubts.push_back({"log.csv", {5, 1}, "a gap", {}});
-  CHECK(why_not(credited(doubtful, {companion(24, at_one_day_MPa)})) == "the temperature log is in doubt: a gap");
+  CHECK(why_not(credited(doubtful, {companion(24, at_one_day_MPa)})) == "the temperature log is in doubt, log.csv:5: a gap");
   auto frozen = constant_log(20, 24);
   frozen.readings[3].temperature = degC(0.0);
-  CHECK(why_not(credited(frozen, {companion(24, at_one_day_MPa)})) == "the concrete was at or below 0 degC");
+  CHECK(why_not(credited(frozen, {companion(24, at_one_day_MPa)})) == "the concrete was at or below 0 degC, log.csv:4");
   auto hot = constant_log(20, 24);
   hot.readings[3].temperature = degC(60.01);
-  CHECK(why_not(credited(hot, {companion(24, at_one_day_MPa)})) == "the concrete was hotter than 60 degC");
+  CHECK(why_not(credited(hot, {companion(24, at_one_day_MPa)})) == "the concrete was hotter than 60 degC, log.csv:4");
   hot.readings[3].temperature = us_tables().maturity->peak.value;
   CHECK(is_assessed(credited(hot, {companion(24, at_one_day_MPa)})));
 }
@@ -185,4 +188,99 @@ TEST_CASE("a calibration that no concrete can have is refused, not repaired") {
   arrhenius.function = plan::MaturityFunction::arrhenius;
   CHECK(why_not(strength::fitted_calibration(arrhenius, aged(), us_tables(), trace)) ==
         "the activation temperature of the calibration is not stated");
+}
+
+TEST_CASE("companions that lie too far apart, were too young, or are not broken yet do not validate") {
+  const auto log = constant_log(20, 24);
+  plan::Companion wild = companion(24, at_one_day_MPa);
+  wild.results = {0.9 * at_one_day_MPa * MPa, 1.1 * at_one_day_MPa * MPa};  // 20 % apart, 8 % for two cylinders 6x12 in
+  CHECK(why_not(credited(log, {wild})) == "the companions of 24.000000 h lie 20 % of their mean apart, more than 8 %");
+  plan::Companion cube = wild;  // of which no limit is known: the rule set's
+  cube.specimen = plan::Specimen{plan::SpecimenShape::cube, 150.0 * mm, 150.0 * mm};
+  cube.results = {0.8 * at_one_day_MPa * MPa, 1.2 * at_one_day_MPa * MPa};
+  CHECK_THAT(why_not(credited(log, {cube})), Catch::Contains("lie 40 % of their mean apart, more than 30 %"));
+  CHECK_THAT(why_not(credited(log, {companion(3.9, 1.0)})), Catch::Contains("below that of the youngest specimen"));
+  const auto warm = constant_log(55, 24);
+  const auto early = strength::companion_check(companion(3.9, 15.0), fitted(), warm, at_hour(0), at_hour(30).seconds,
+                                               rules_that_take_maturity(), us_tables());
+  CHECK(why_not(early) == "the companions of 3.900000 h were younger than 4 h");
+  const auto later = strength::companion_check(companion(24, at_one_day_MPa), fitted(), log, at_hour(0),
+                                               at_hour(23.5).seconds, rules_that_take_maturity(), us_tables());
+  CHECK(why_not(later) == "the companions of 24.000000 h are after the time of the question");
+}
+
+TEST_CASE("the latest companions validate while they are near enough to the estimate, in strength and in time") {
+  const auto log = constant_log(20, 24);
+  const auto strength_at = [&](double hours) { return in(MPa, assessed(estimate(log, hours)).strength); };
+  const auto at = [&](double hours) { return companion(hours, strength_at(hours)); };
+  CHECK(is_assessed(credited(log, {at(12.0)})));
+  CHECK(why_not(credited(log, {at(11.5)})) ==
+        "the latest companions were broken 12.5 h before the last reading, more than 12 h");
+  CHECK(is_assessed(credited(log, {at(10.0), at(20.0)})));  // earlier ones beside them do no harm
+
+  tables::RuleSet strict = rules_that_take_maturity();
+  strict.companion_share.value = Ratio::from_value(0.75);
+  std::vector<Outcome<strength::CompanionCheck>> checks{strength::companion_check(
+      at(14.0), fitted(), log, at_hour(0), at_hour(30).seconds, strict, us_tables())};
+  Trace trace;
+  CHECK_THAT(why_not(strength::creditable_strength(estimate(log, 24), log, checks, strict, us_tables(), trace)),
+             Catch::Contains("the latest companions have") && Catch::Contains("below 75 % they do not validate it"));
+}
+
+TEST_CASE("a calibration that scatters, or an estimate with a large error by its fit, counts for nothing") {
+  const auto log = constant_log(20, 24);
+  const std::vector<Outcome<strength::CompanionCheck>> checks{
+      strength::companion_check(companion(24, at_one_day_MPa), fitted(), log, at_hour(0), at_hour(30).seconds,
+                                rules_that_take_maturity(), us_tables())};
+  const auto with = [&](double scatter, double error) {
+    auto estimated = assessed(estimate(log, 24));
+    estimated.scatter = scatter * estimated.strength;
+    estimated.standard_error = error * estimated.strength;
+    Trace trace;
+    return strength::creditable_strength(estimated, log, checks, rules_that_take_maturity(), us_tables(), trace);
+  };
+  CHECK(is_assessed(with(0.0999, 0.0999)));
+  CHECK_THAT(why_not(with(0.1001, 0.0)), Catch::Contains("the standard deviation of the calibration is 10."));
+  CHECK_THAT(why_not(with(0.0, 0.1001)), Catch::Contains("the standard error of the estimate is 10."));
+  CHECK_FALSE(is_assessed(with(0.0, std::numeric_limits<double>::infinity())));
+  CHECK_FALSE(is_assessed(with(std::numeric_limits<double>::quiet_NaN(), 0.0)));
+}
+
+TEST_CASE("another sensor that was colder, or has no time that counts, stands against the named one") {
+  auto log = constant_log(20, 24);
+  log.beside.push_back(constant_log(19.01, 24));
+  log.beside.back().sensor = "core";
+  CHECK(is_assessed(credited(log, {companion(24, at_one_day_MPa)})));
+  log.beside.back() = constant_log(18.9, 24);
+  log.beside.back().sensor = "core";
+  CHECK_THAT(why_not(credited(log, {companion(24, at_one_day_MPa)})),
+             Catch::StartsWith("the sensor 'core' was colder than 'made': 18.9"));
+  log.beside.back().readings.resize(1);
+  CHECK(why_not(credited(log, {companion(24, at_one_day_MPa)})) ==
+        "the sensor 'core' beside 'made' has no time that counts");
+}
+
+TEST_CASE("curing temperatures and activation energies that no calibration has are refused") {
+  Trace trace;
+  const auto with = [&](double cured_degC) {
+    plan::Calibration of = calibration();
+    of.cured_at = degC(cured_degC);
+    return strength::fitted_calibration(of, aged(), us_tables(), trace);
+  };
+  CHECK(is_assessed(with(5.0)));
+  CHECK(is_assessed(with(60.0)));
+  CHECK(why_not(with(4.9)) == "cured_at is 4.9 degC, outside 5 degC to 60 degC: no specimens of a calibration cure there");
+  for (const double wrong : {-273.15, -9.0, 60.1, 95.0, 500.0}) CHECK_FALSE(is_assessed(with(wrong)));
+
+  const auto by = [&](double Q_K) {
+    plan::Calibration of = calibration();
+    of.function = plan::MaturityFunction::arrhenius;
+    of.activation_temperature = Temperature::from_value(Q_K);
+    return strength::fitted_calibration(of, aged(), us_tables(), trace);
+  };
+  CHECK(is_assessed(by(2500.0)));
+  CHECK(is_assessed(by(8000.0)));
+  CHECK(why_not(by(50000.0)) == "the activation temperature 50000 K is outside 2500 to 8000 K");
+  CHECK_FALSE(is_assessed(by(2499.0)));
+  CHECK_FALSE(is_assessed(by(8001.0)));
 }

@@ -169,3 +169,29 @@ TEST_CASE("maturity stops at the last reading, starts at the pour, and cuts an i
   CHECK(in(minute, far[1].length) == Approx(30.0));
   CHECK(strength::curing_intervals(log, cast, cast.seconds).empty());
 }
+
+TEST_CASE("the sensors beside the named one are read too: what they do not read, and a dead one, are doubts") {
+  const std::string head = "time,corner [degC],core [degF],humidity [%]\n";
+  const auto beside = log_of(head + "2026-03-02T16:30:00Z,18,68,70\n2026-03-02T17:00:00Z,19,77,\n", "corner");
+  CHECK(beside.doubts.empty());
+  REQUIRE(beside.beside.size() == 1);  // a column without a scale of temperature is no sensor
+  CHECK(beside.beside[0].sensor == "core");
+  CHECK(beside.beside[0].readings[1].temperature.value() == Approx(298.15));
+
+  const auto empty = log_of(head + "2026-03-02T16:30:00Z,18,,\n2026-03-02T17:00:00Z,19,x,\n", "corner");
+  CHECK(told(empty.doubts) == Texts{"2:25 the sensor 'core' beside the one that is read: it has no reading here"});
+  CHECK(told(log_of(head + "2026-03-02T16:30:00Z,18,-58,\n", "corner").doubts) ==
+        Texts{"2:25 the sensor 'core' beside the one that is read: -50 degC is no temperature of concrete: this reading "
+              "does not count"});
+
+  std::string dead = head;
+  for (int i = 0; i <= 18; ++i)
+    dead += "2026-03-02T" + std::string(i / 2 < 10 ? "0" : "") + std::to_string(i / 2) + (i % 2 ? ":30" : ":00") + ":00Z," +
+            std::to_string(20 + i) + ",77,\n";
+  CHECK(told(log_of(dead, "corner").doubts) ==
+        Texts{"2:1 the sensor 'core' beside the one that is read: the readings from 2026-03-02 00:00 +00:00 on do not "
+              "change for more than 8 h: this time does not count"});
+  // Stamps and gaps are those of the file, and told once.
+  CHECK(told(log_of("time,a [degC],b [degC]\n2026-03-02T16:30:00Z,18,18\n2026-03-02T16:30:00Z,18,18\n"
+                    "2026-03-02T19:30:00Z,18,19\n", "a").doubts).size() == 2);
+}
