@@ -7,6 +7,7 @@
 
 #include "card/content.hpp"
 #include "plan/rigging_tree.hpp"
+#include "plan/words.hpp"
 #include "units/print.hpp"
 
 namespace firstpick::card {
@@ -19,16 +20,6 @@ std::string rated(const std::optional<Force>& rating, UnitSystem units) {
 
 std::string examined(const std::optional<plan::Day>& day) {
   return day ? "examined " + day->text : std::string("no examination stated");
-}
-
-std::string_view word_for(plan::HardwareKind kind) {
-  switch (kind) {
-    case plan::HardwareKind::clutch: return "clutch";
-    case plan::HardwareKind::screw_in: return "screw-in";
-    case plan::HardwareKind::shackle: return "shackle";
-    case plan::HardwareKind::hook: return "hook";
-  }
-  return "hardware";
 }
 
 // The most that any leg with this gear pulls, and how many there are.
