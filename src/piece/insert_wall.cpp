@@ -20,7 +20,7 @@ namespace {
 
 constexpr double no_end_m = 1e4, same_m = 1e-6, coaxial_within_m = 1e-3;
 constexpr double thinner_within = 1e-3;   // of the thickness: not worth a word
-constexpr double upright_within = 0.7;    // of the normal of a wall from level
+constexpr double upright_within = 0.7;  // upright component of the normal of a wall, of a way along it
 constexpr int steps_most = 4000, round_parts = 120;
 
 struct Crossing {
@@ -85,11 +85,11 @@ struct Plate {
   double thickness_m;
 };
 
-// Leaving an upright wall through one of its own faces while it goes on beside the line: it turns away, as the sides of an octagon
-// do. A level slab that does, as the flight of a stair, bends with the whole piece.
+// Leaving an upright wall on the level through one of its own faces while it goes on beside the line: it turns away, as the sides
+// of an octagon do. A slab that does, or a stair downwards, bends with the whole piece.
 bool turns_away(Lines& lines, const Plate& plate, const gp_Dir& towards, double end_m) {
   constexpr double through_a_face = 0.25;  // of the chord just before the end: at a free edge both sides are left
-  if (std::abs(plate.across.Z()) > upright_within) return false;
+  if (std::abs(plate.across.Z()) > upright_within || std::abs(towards.Z()) > upright_within) return false;
   const auto last = lines.chord(moved(plate.middle, towards, end_m), plate.across);
   return last && last->nearer_m() < through_a_face * last->length_m() &&
          lines.is_near(moved(plate.middle, towards, end_m + plate.thickness_m), plate.across, 1.5 * plate.thickness_m);
