@@ -85,8 +85,8 @@ struct Plate {
   double thickness_m;
 };
 
-// Leaving an upright wall on the level through one of its own faces while it goes on beside the line: it turns away, as the sides
-// of an octagon do. A slab that does, or a stair downwards, bends with the whole piece.
+// Leaving an upright wall on the level through one of its own faces while it goes on beside the line: it turns away. To both
+// sides, as those of an octagon do, it may be a ring that nobody computes; to one side it ends there as at a free edge.
 bool turns_away(Lines& lines, const Plate& plate, const gp_Dir& towards, double end_m) {
   constexpr double through_a_face = 0.25;  // of the chord just before the end: at a free edge both sides are left
   if (std::abs(plate.across.Z()) > upright_within || std::abs(towards.Z()) > upright_within) return false;
@@ -95,7 +95,8 @@ bool turns_away(Lines& lines, const Plate& plate, const gp_Dir& towards, double 
          lines.is_near(moved(plate.middle, towards, end_m + plate.thickness_m), plate.across, 1.5 * plate.thickness_m);
 }
 
-std::optional<WallWay> way(Lines& lines, const Plate& plate, const gp_Dir& towards, double support, double& least_m) {
+WallWay way(Lines& lines, const Plate& plate, const gp_Dir& towards, double support, double& least_m,
+            bool& turns) {
   const double step = 0.25 * plate.thickness_m, start = gp_Vec(plate.insert, plate.middle).Dot(gp_Vec(towards));
   const auto across_at = [&](double s) -> std::optional<double> {
     const auto chord = lines.chord(moved(plate.middle, towards, s), plate.across);
@@ -119,8 +120,8 @@ std::optional<WallWay> way(Lines& lines, const Plate& plate, const gp_Dir& towar
     else outside = between, end = t;
   }
   const bool held = end.has_value();
-  if (!held && turns_away(lines, plate, towards, inside)) return {};
-  return WallWay{direction(towards), (std::max(0.0, start + (held ? outside : inside))) * m, held};
+  turns = !held && turns_away(lines, plate, towards, inside);
+  return {direction(towards), (std::max(0.0, start + (held ? outside : inside))) * m, held};
 }
 
 // The axis of a round surface.
@@ -209,11 +210,11 @@ Outcome<InsertWall> measured(const Assembly& assembly, const InsertSite& site, c
   const gp_Dir second = wall.in_face ? v : normal;
   double least = plate.thickness_m;
   const std::array<gp_Dir, 4> all{first, first.Reversed(), second, second.Reversed()};
-  for (std::size_t i = 0; i < all.size(); ++i) {
-    const auto found = way(lines, plate, all[i], support, least);
-    if (!found) return NotAssessed{"the wall of the insert turns away: of walls only flat and round ones are computed", {}};
-    wall.ways[i] = *found;
-  }
+  std::array<bool, 4> turns{};
+  for (std::size_t i = 0; i < all.size(); ++i) wall.ways[i] = way(lines, plate, all[i], support, least, turns[i]);
+  const bool may_close = wall.in_face || !site.outline.holes.empty();  // the top of a closed wall goes round an opening
+  if (may_close && ((turns[0] && turns[1]) || (turns[2] && turns[3])))
+    return NotAssessed{"the wall of the insert turns away to both sides: of walls only flat and round ones are computed", {}};
   wall.thickness = least * m;
   return wall;
 }

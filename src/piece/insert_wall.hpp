@@ -38,7 +38,7 @@ struct InsertWall {
 };
 
 // Not assessed: a body whose solid was not kept, a curved wall that is not round, a round one with an opening at the insert, one
-// that turns away beside the insert, as the sides of an octagon do.
+// that turns away on both sides of the insert, as those of an octagon do.
 Outcome<InsertWall> insert_wall(const Body& body, std::size_t insert, const Position& at, double support);
 
 }  // namespace firstpick::piece
