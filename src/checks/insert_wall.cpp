@@ -184,12 +184,12 @@ void tell_strip(const StageFacts& facts, const Computed& one, Trace& trace) {
   const demands::WallStrip& strip = one.strip;
   const demands::WallStripState& state = one.strip_state;
   const bool between = strip.to_other.has_value();
-  const Term t{"t_w", in(mm, strip.thickness), "mm"}, a{"a_w", in(mm, state.to_support), "mm"}, l{"l_w", in(mm, state.span), "mm"};
+  const Term t{"t_w", in(m, strip.thickness), "m"}, a{"a_w", in(m, state.to_support), "m"}, l{"l_w", in(m, state.span), "m"};
   trace.add([&] {
     const auto& spread = !between ? numbers.wall_spread_cantilever : state.at_support ? numbers.wall_spread_end : numbers.wall_spread;
     const std::string k = !between ? "k_c" : state.at_support ? "k_e" : "k_w";
     Step step{.words = "width of the wall that carries one pull",
-              .result = {"w", in(mm, state.spread), "mm"},
+              .result = {"w", in(m, state.spread), "m"},
               .formula = fmt::format("min(t_w + {} * a_w{}, n_strip * t_w)", k,
                                      !between ? "" : state.at_support ? " * (2 - a_w / l_w)" : " * (1 - a_w / l_w)"),
               .given = {t, {k, spread.value.value(), "1"}, a, {"n_strip", numbers.pick_strip.value.value(), "1"}},
@@ -200,10 +200,11 @@ void tell_strip(const StageFacts& facts, const Computed& one, Trace& trace) {
   });
   trace.add([&] {
     return Step{.words = "what edges and other pulls beside the insert leave of it, to either side",
-                .result = {"w_s", in(mm, state.width), "mm"},
+                .result = {"w_s", in(m, state.width), "m"},
                 .formula = "min(w / 2, c_1) + min(w / 2, c_2)",
-                .given = {{"w", in(mm, state.spread), "mm"}, {"c_1", in(mm, state.sides[0]), "mm"},
-                          {"c_2", in(mm, state.sides[1]), "mm"}}};
+                .given = {{"w", in(m, state.spread), "m"}, {"c_1", in(m, state.sides[0]), "m"},
+                          {"c_2", in(m, state.sides[1]), "m"}},
+                .clause = "statics of beams"};
   });
   trace.add([&] {
     Step step{.words = fmt::format("moment of that strip, {}; {}",
@@ -217,15 +218,15 @@ void tell_strip(const StageFacts& facts, const Computed& one, Trace& trace) {
                                                         : " * (l_w - a_w) / l_w"),
               .clause = "statics of beams"};
     step.given = {{"F_w", in(kN, strip.across), "kN"}, a, {"H_w", in(kN, strip.along), "kN"},
-                  {"e_w", in(mm, strip.arm), "mm"}, {"M_o", in(kN * m, state.of_others), "kN m"}};
+                  {"e_w", in(m, strip.arm), "m"}, {"M_o", in(kN * m, state.of_others), "kN m"}};
     if (between) step.given.push_back(l);
     return step;
   });
   trace.add([&] {
     return Step{.words = "tension in bending",
                 .result = {"sigma_0", in(MPa, one.tension), "MPa"},
-                .formula = "6 * M_w / (w_s * t_w^2) + H_w / (w_s * t_w)",
-                .given = {{"M_w", in(kN * m, state.moment), "kN m"}, {"w_s", in(mm, state.width), "mm"}, t,
+                .formula = "(6 * M_w / (w_s * t_w^2) + H_w / (w_s * t_w)) / 1000",
+                .given = {{"M_w", in(kN * m, state.moment), "kN m"}, {"w_s", in(m, state.width), "m"}, t,
                           {"H_w", in(kN, strip.along), "kN"}},
                 .clause = "statics of beams"};
   });
@@ -248,9 +249,9 @@ void tell_ring(const StageFacts& facts, const Computed& one, Trace& trace) {
   trace.add([&] {
     return Step{.words = "tension in bending of the height that counts",
                 .result = {"sigma_0", in(MPa, one.tension), "MPa"},
-                .formula = "k_curve * M_w / (h_w * t_w^2) + max(N_w, 0) / (h_w * t_w)",
+                .formula = "(k_curve * M_w / (h_w * t_w^2) + max(N_w, 0) / (h_w * t_w)) / 1000",
                 .given = {{"k_curve", of_a_ring, "1"}, {"M_w", in(kN * m, one.band_state.moment), "kN m"},
-                          {"h_w", in(mm, band.height), "mm"}, {"t_w", in(mm, t), "mm"},
+                          {"h_w", in(m, band.height), "m"}, {"t_w", in(m, t), "m"},
                           {"N_w", in(kN, one.band_state.axial), "kN"}},
                 .clause = "statics of curved beams"};
   });

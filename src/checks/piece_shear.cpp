@@ -64,8 +64,8 @@ Outcome<LineShear> shear_of(const StageFacts& facts, const ModelChoice& model, T
   trace.add([&] {
     return Step{.words = fmt::format("largest shear stress, at {}; {}", found.where, found.situation),
                 .result = {"tau_0", in(MPa, computed), "MPa"},
-                .formula = "V / A_v",
-                .given = {{"V", in(kN, found.shear), "kN"}, {"A_v", in(mm2, found.shear_area), "mm2"}},
+                .formula = "V / A_v / 1000",
+                .given = {{"V", in(kN, found.shear), "kN"}, {"A_v", in(m2, found.shear_area), "m2"}},
                 .clause = "statics of beams"};
   });
   trace.add([&] {

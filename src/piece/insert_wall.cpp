@@ -20,6 +20,7 @@ namespace {
 
 constexpr double no_end_m = 1e4, same_m = 1e-6, coaxial_within_m = 1e-3;
 constexpr double thinner_within = 1e-3;   // of the thickness: not worth a word
+constexpr double upright_within = 0.7;  // upright component of the normal of a wall, of a way along it
 constexpr int steps_most = 4000, round_parts = 120;
 
 struct Crossing {
@@ -32,6 +33,7 @@ struct Chord {
   double behind_m, ahead_m;
   TopoDS_Face face_behind, face_ahead;
   double length_m() const { return behind_m + ahead_m; }
+  double nearer_m() const { return std::min(behind_m, ahead_m); }
 };
 
 class Lines {
@@ -51,6 +53,11 @@ class Lines {
       return {};
     }
     return {};
+  }
+
+  // Concrete anywhere along the line, no farther away than this.
+  bool is_near(const gp_Pnt& point, const gp_Dir& along, double within_m) {
+    return std::ranges::any_of(crossings_of(point, along), [&](const Crossing& c) { return std::abs(c.at_m) <= within_m; });
   }
 
  private:
@@ -78,7 +85,18 @@ struct Plate {
   double thickness_m;
 };
 
-WallWay way(Lines& lines, const Plate& plate, const gp_Dir& towards, double support, double& least_m) {
+// Leaving an upright wall on the level through one of its own faces while it goes on beside the line: it turns away. To both
+// sides, as those of an octagon do, it may be a ring that nobody computes; to one side it ends there as at a free edge.
+bool turns_away(Lines& lines, const Plate& plate, const gp_Dir& towards, double end_m) {
+  constexpr double through_a_face = 0.25;  // of the chord just before the end: at a free edge both sides are left
+  if (std::abs(plate.across.Z()) > upright_within || std::abs(towards.Z()) > upright_within) return false;
+  const auto last = lines.chord(moved(plate.middle, towards, end_m), plate.across);
+  return last && last->nearer_m() < through_a_face * last->length_m() &&
+         lines.is_near(moved(plate.middle, towards, end_m + plate.thickness_m), plate.across, 1.5 * plate.thickness_m);
+}
+
+WallWay way(Lines& lines, const Plate& plate, const gp_Dir& towards, double support, double& least_m,
+            bool& turns) {
   const double step = 0.25 * plate.thickness_m, start = gp_Vec(plate.insert, plate.middle).Dot(gp_Vec(towards));
   const auto across_at = [&](double s) -> std::optional<double> {
     const auto chord = lines.chord(moved(plate.middle, towards, s), plate.across);
@@ -102,6 +120,7 @@ WallWay way(Lines& lines, const Plate& plate, const gp_Dir& towards, double supp
     else outside = between, end = t;
   }
   const bool held = end.has_value();
+  turns = !held && turns_away(lines, plate, towards, inside);
   return {direction(towards), (std::max(0.0, start + (held ? outside : inside))) * m, held};
 }
 
@@ -190,8 +209,12 @@ Outcome<InsertWall> measured(const Assembly& assembly, const InsertSite& site, c
   gp_Dir first = wall.in_face ? u : (plate.across.IsEqual(u, 1e-9) ? v : u);
   const gp_Dir second = wall.in_face ? v : normal;
   double least = plate.thickness_m;
-  wall.ways = {way(lines, plate, first, support, least), way(lines, plate, first.Reversed(), support, least),
-               way(lines, plate, second, support, least), way(lines, plate, second.Reversed(), support, least)};
+  const std::array<gp_Dir, 4> all{first, first.Reversed(), second, second.Reversed()};
+  std::array<bool, 4> turns{};
+  for (std::size_t i = 0; i < all.size(); ++i) wall.ways[i] = way(lines, plate, all[i], support, least, turns[i]);
+  const bool may_close = wall.in_face || !site.outline.holes.empty();  // the top of a closed wall goes round an opening
+  if (may_close && ((turns[0] && turns[1]) || (turns[2] && turns[3])))
+    return NotAssessed{"the wall of the insert turns away to both sides: of walls only flat and round ones are computed", {}};
   wall.thickness = least * m;
   return wall;
 }

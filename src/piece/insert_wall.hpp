@@ -37,7 +37,8 @@ struct InsertWall {
   std::optional<RoundWall> round{};
 };
 
-// Not assessed: a body whose solid was not kept, a curved wall that is not round, a round one with an opening at the insert.
+// Not assessed: a body whose solid was not kept, a curved wall that is not round, a round one with an opening at the insert, one
+// that turns away on both sides of the insert, as those of an octagon do.
 Outcome<InsertWall> insert_wall(const Body& body, std::size_t insert, const Position& at, double support);
 
 }  // namespace firstpick::piece

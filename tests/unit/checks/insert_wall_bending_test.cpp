@@ -128,7 +128,7 @@ TEST_CASE("three legs pinch a round wall: 0.189 P R on a sixth of the arc") {
       if (term.symbol == "h_w") height = term.number;
   }
   REQUIRE(findings.size() == 3);
-  CHECK(height == Approx(1000.0 * 2.0 * M_PI * 0.65 / 3.0 / 6.0).epsilon(0.001));
+  CHECK(height == Approx(2.0 * M_PI * 0.65 / 3.0 / 6.0).epsilon(0.001));
   CHECK(1000.0 * moment >= 0.188 * P * 0.65);  // of three legs alike; a heavier sharing is more
   CHECK(1000.0 * moment <= 0.30 * P * 0.65);
 }
@@ -187,18 +187,18 @@ TEST_CASE("inserts in the top slab of a box with a window, which is no frame: th
   const auto facts = lift.facts();
   Trace trace = Trace::recording();
   rule_named(id)->judge(facts, trace);
-  double a_mm = 0.0, l_mm = 0.0, t_mm = 0.0, e_mm = 0.0;
+  double a_m = 0.0, l_m = 0.0, t_m = 0.0, e_m = 0.0;
   for (const auto& entry : trace.steps())
     for (const Term& term : entry.step.given) {
-      if (term.symbol == "t_w") t_mm = term.number;
-      if (term.symbol == "a_w") a_mm = term.number;
-      if (term.symbol == "l_w") l_mm = term.number;
-      if (term.symbol == "e_w") e_mm = term.number;
+      if (term.symbol == "t_w") t_m = term.number;
+      if (term.symbol == "a_w") a_m = term.number;
+      if (term.symbol == "l_w") l_m = term.number;
+      if (term.symbol == "e_w") e_m = term.number;
     }
-  CHECK(t_mm == Approx(150.0).margin(0.01));
-  CHECK(e_mm == Approx(75.0).margin(0.01));
+  CHECK(t_m == Approx(0.15).margin(1e-5));
+  CHECK(e_m == Approx(0.075).margin(1e-5));
   // Clear 0.35 of 1.7 m; at the pull half a thickness more on either side.
-  CHECK((l_mm == Approx(1850.0).margin(0.1) || l_mm == Approx(1700.0).margin(0.1)));
-  CHECK((a_mm == Approx(425.0).margin(0.1) || a_mm == Approx(350.0).margin(0.1)));
+  CHECK((l_m == Approx(1.85).margin(1e-4) || l_m == Approx(1.7).margin(1e-4)));
+  CHECK((a_m == Approx(0.425).margin(1e-4) || a_m == Approx(0.35).margin(1e-4)));
   CHECK(finding_for(id, "A1", facts).demand);
 }

@@ -2,6 +2,8 @@
 
 #include "piece/insert_wall.hpp"
 
+#include <cmath>
+
 #include <catch2/catch.hpp>
 
 #include "unit/piece/pieces.hpp"
@@ -105,6 +107,20 @@ TEST_CASE("round walls: radii, height that is whole all round, above and below")
   CHECK(in(mm, face.round->above) == Approx(300.0).margin(0.1));
   CHECK(in(mm, face.round->below) == Approx(300.0).margin(1.0));
   CHECK_FALSE(is_assessed(measured(base, at(0, -700, 600))));  // beside the inlet: not whole
+}
+
+TEST_CASE("the sides of an octagon turn away, a free edge does not") {
+  std::vector<std::pair<double, double>> outer, inner;
+  for (int i = 0; i < 8; ++i) {
+    const double a = (i + 0.5) * 3.14159265358979323846 / 4.0;
+    outer.push_back({1000.0 * std::cos(a), 1000.0 * std::sin(a)});
+    inner.push_back({850.0 * std::cos(a), 850.0 * std::sin(a)});
+  }
+  const std::vector<Solid> shaft{prism("outside", at(0, 0, 0), points(outer), 900.0 * mm),
+                                 cut(prism("inside", at(0, 0, 0), points(inner), 900.0 * mm))};
+  const double middle = 925.0 * std::cos(3.14159265358979323846 / 8.0);
+  CHECK_FALSE(is_assessed(measured(shaft, at(middle, 0, 900))));
+  CHECK(is_assessed(measured({box("wall", at(0, 0, 0), at(3000, 150, 900))}, at(800, 75, 900))));
 }
 
 TEST_CASE("a solid round column is no round wall, and a body whose solid was not kept is not measured") {

@@ -7,7 +7,7 @@
 #include <catch2/catch.hpp>
 
 #include "support/assessed.hpp"
-#include "support/hand_made_slab.hpp"
+#include "support/hand_made_rules.hpp"
 
 using namespace firstpick;
 using namespace firstpick::tests;
@@ -15,9 +15,16 @@ using namespace firstpick::tests;
 namespace {
 
 struct Made {
-  plan::Concrete concrete = slab_plan().concrete;
+  plan::Concrete concrete;
   tables::RuleSet rules = hand_made_rules();
-  tables::Tables tables = slab_tables();
+  tables::Tables tables = hand_made_tables();
+  Made() {
+    concrete.kind = "normalweight";
+    tables.concretes.insert_or_assign("normalweight",
+                                      tables::ConcreteKind{"normalweight", made_ratio("lambda_a", 1.0),
+                                                           made("density_low", Density{2200.0 * kg_per_m3}),
+                                                           made("density_high", Density{2600.0 * kg_per_m3})});
+  }
   Outcome<Resistance<Stress>> of(Stress f) {
     Trace silent;
     return resistances::plain_shear(concrete, f, rules, tables, silent);
