@@ -149,6 +149,7 @@ void PlanWriter::to_write_inside(std::string_view path) {
   const plan::Section& inner = plan::section(path);
   std::string table, words;
   for (const Key& key : inner.keys) {
+    if (!key.required && key.absent != "HOLD") continue;  // what only some have
     table += fmt::format("{}{} = {}", table.empty() ? "" : ", ", key.name, example_in(units_, key));
     words += fmt::format("{}{}", words.empty() ? "" : "; ", plain(key.doc));
   }

@@ -81,8 +81,9 @@ Outcome<WholeBars> whole(const HeadedInsert& insert, const tables::AnchorBarMode
   if (!is_usable(all.diameter) || !is_usable(all.distance) || !is_usable(all.top) || !is_usable(all.bottom) ||
       !is_usable(all.f_y) || !is_usable(insert.h_ef) || !is_usable(insert.lambda_a))
     return NotAssessed{fmt::format("the bars about insert {} are not described by numbers above zero", insert.id), {}};
+  constexpr double last_bits = 1.0 + 1e-9;
   const Length farthest = model.distance.value * insert.h_ef;
-  if (!(all.distance <= farthest))
+  if (!(all.distance <= last_bits * farthest))
     return NotAssessed{fmt::format("a bar stands {} from insert {}; within {:g} h_ef, {}, it would count",
                                    print(all.distance, UnitSystem::si, Rounding::up), insert.id, model.distance.value.value(),
                                    print(farthest, UnitSystem::si, Rounding::down)),

@@ -116,16 +116,25 @@ std::string what_is_its_own(const RuleSet& rules, const Table& table) {
                      own.size() == 1 ? "one value" : fmt::format("{} values", own.size()), fmt::join(own, ", "));
 }
 
+// A rule set that is based on one with faults would tell them again: it waits until its base has none.
 void read_rule_sets(Tables& result, const TableMap& tables, Faults& faults) {
-  for (const auto& [name, table] : tables) {
-    if (!table.file->is_rule_set()) continue;
-    const Table* base = base_table(table, tables, faults);
-    if (!base && !base_of(*table.file).empty()) continue;  // told; half a rule set would only repeat it value by value
+  std::vector<const Table*> in_order, based;
+  for (const auto& [name, table] : tables)
+    if (table.file->is_rule_set()) (base_of(*table.file).empty() ? in_order : based).push_back(&table);
+  const auto alone = static_cast<std::ptrdiff_t>(in_order.size());
+  in_order.insert(in_order.end(), based.begin(), based.end());
+  std::set<const Table*> with_faults;
+  for (std::ptrdiff_t i = 0; i < static_cast<std::ptrdiff_t>(in_order.size()); ++i) {
+    const Table& table = *in_order[static_cast<std::size_t>(i)];
+    const Table* base = i < alone ? nullptr : base_table(table, tables, faults);
+    if (i >= alone && (!base || with_faults.contains(base))) continue;
+    const std::size_t told = faults.size();
     if (base) refuse_given_twice(table, faults);
     const std::vector<Entry> entries = base ? entries_on_base(table, *base) : table.entries;
     EntryReader reader(entries, table.file->path(), faults);
     RuleSet rules = read_rule_set(*table.file, base ? base->file : nullptr, reader, faults);
     if (base) rules.cautions.insert(rules.cautions.begin(), what_is_its_own(rules, table));
+    if (faults.size() > told) with_faults.insert(&table);
     const std::string id = rules.id;
     result.rule_sets.emplace(id, std::move(rules));
   }

@@ -149,7 +149,7 @@ TEST_CASE("a list of rule sets is refused for what is wrong with it") {
   CHECK(what_is_wrong_with("us,eu").empty());
   CHECK(what_is_wrong_with("eu").empty());
   CHECK(what_is_wrong_with("us,eux") == "there is no rule set 'eux'; did you mean 'eu'?");
-  CHECK(what_is_wrong_with("us,mars") == "there is no rule set 'mars'; there are: 'eu', 'us'");
+  CHECK(what_is_wrong_with("us,mars") == "there is no rule set 'mars'; there are: 'eu', 'strength-by-mass', 'two-branch-stripping', 'us'");
   CHECK(what_is_wrong_with("us,us") == "'us' is named twice; a rule set against itself says nothing: name another");
   for (const char* list : {"", ",", "us,", ",us", "us,,eu"}) {
     CAPTURE(list);

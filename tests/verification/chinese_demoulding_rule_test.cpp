@@ -4,7 +4,7 @@
 // The shipped rule set two-branch-stripping has the load model; what legs carry is compared, before the load factors of its base.
 // Tolerance: half a unit of the last digit.
 //
-// Computed stage-load
+// Computed stage-load, tables/rules/two-branch-stripping.toml
 
 #include "loads/stage_load.hpp"
 #include "support/assessed.hpp"

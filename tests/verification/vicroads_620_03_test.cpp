@@ -3,7 +3,7 @@
 // The shipped rule set strength-by-mass chooses by the mass of the piece. The pairs of mass and strength are ours. The limits
 // pass. A mass that is not known counts as heavy.
 //
-// Outside  strength-below-required
+// Outside  strength-below-required, tables/rules/strength-by-mass.toml
 
 #include "checks/compare.hpp"
 #include "strength/strength_at_lift.hpp"
