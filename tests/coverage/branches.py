@@ -17,6 +17,7 @@ import argparse
 import collections
 import json
 import os
+import re
 import subprocess
 import sys
 
@@ -72,9 +73,11 @@ def main():
     seen = {}
     for function in json.loads(exported)["data"][0]["functions"]:
         for line, column, line_end, column_end, when_true, when_false, file, *_ in function["branches"]:
-            path = os.path.relpath(function["filenames"][file], root)
-            if not path.startswith(tuple(f"src/{f}/" for f in folders)):
+            # The compiler is told to leave out where the source lies.
+            found = re.search(r"(?:^|/)(src/(?:%s)/\w+\.[ch]pp)$" % "|".join(folders), function["filenames"][file])
+            if not found:
                 continue
+            path = found.group(1)
             for outcome, count in (("true", when_true), ("false", when_false)):
                 key = (path, line, column, line_end, column_end, outcome)
                 seen[key] = seen.get(key, 0) + count
