@@ -56,7 +56,7 @@ Outcome<Resistance<Force>> steel_of_bar(const plan::Insert& insert, const tables
     return NotAssessed{fmt::format("the steel '{}' of loop {} is not in tables/steels.toml", insert.steel, insert.id),
                        "[[insert]] steel = a key of tables/steels.toml"};
   const auto& headed = rules.headed;
-  const auto& [key, futa, fya] = steel->second;
+  const Sourced<Stress>&futa = steel->second.futa, &fya = steel->second.fya;
   const Stress f_uta =
       headed.en ? futa.value
                 : std::min({futa.value, Stress{headed.futa_of_yield.value * fya.value}, headed.futa_cap.value});

@@ -36,7 +36,7 @@ Outcome<Resistance<Force>> through_bolt_steel(const plan::Insert& insert, const 
   if (const auto* gap = std::get_if<NotAssessed>(&area)) return *gap;
   const Area A_se = std::get<Area>(area);
   const auto& headed = rules.headed;
-  const auto& [key, futa, fya] = steel->second;
+  const Sourced<Stress>&futa = steel->second.futa, &fya = steel->second.fya;
   const Force R =
       A_se * (headed.en ? futa.value
                         : std::min({futa.value, Stress{headed.futa_of_yield.value * fya.value}, headed.futa_cap.value}));

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 #include "checks/crane_hook_load.hpp"
 #include "support/hand_made_slab.hpp"
@@ -140,6 +141,53 @@ TEST_CASE("wind-side-load: what cannot be computed is missing, with its reason")
   SECTION("turn") { lift.stage().kind = plan::StageKind::turn; }
   CHECK(wind_finding(lift).result == Result::missing);
   check_says_why(wind_finding(lift));
+}
+
+TEST_CASE("wind: each number it stands on, at its limit and past it, leaves no wind load at all") {
+  SlabLift lift;
+  lift.stage().wind_speed = 9.0 * m_per_s;
+  const double inf = std::numeric_limits<double>::infinity();
+  const auto load = [&] {
+    const auto facts = lift.facts();
+    Trace silent;
+    return loads::wind_load(lift.plan, lift.stage(), lift.body, Direction{0.0, 0.0, 1.0}, lift.tables, silent);
+  };
+  REQUIRE(std::holds_alternative<loads::WindLoad>(load()));
+  SECTION("no speed") { lift.stage().wind_speed.reset(); }
+  SECTION("no table") { lift.tables.wind.reset(); }
+  SECTION("speed below zero") { lift.stage().wind_speed = next(0.0, -1.0) * m_per_s; }
+  SECTION("no number for a speed") { lift.stage().wind_speed = std::nan("") * m_per_s; }
+  SECTION("endless speed") { lift.stage().wind_speed = inf * m_per_s; }
+  SECTION("coefficient of zero") { lift.stage().wind_coefficient = Ratio{0.0}; }
+  SECTION("endless coefficient") { lift.stage().wind_coefficient = Ratio{inf}; }
+  SECTION("air without weight") { lift.tables.wind->air_density.value = Density{}; }
+  // What may be 100 % lighter weighs nothing: any wind takes it away.
+  SECTION("no least weight") { lift.plan.concrete.density_tolerance = Ratio{1.0}; }
+  SECTION("endless least weight") {
+    lift.plan.concrete.density_tolerance = Ratio{-inf};
+    lift.plan.piece.stated_weight.reset();
+  }
+  // The square of the speed is past every number: the hook line is level, its cosine a last bit, its factor still a number.
+  SECTION("endless force of a speed that is a number") { lift.stage().wind_speed = 1e200 * m_per_s; }
+  CHECK(std::holds_alternative<NotAssessed>(load()));
+}
+
+TEST_CASE("wind: every load of a set is heavier by the factor and moves up to the middle of the side area") {
+  loads::LoadSet set{"hanging", {{Position{1.0 * m, 2.0 * m, 3.0 * m}, 10.0 * kN},
+                                 {Position{0.0 * m, 0.0 * m, 1.0 * m}, 4.0 * kN}}, 14.0 * kN};
+  loads::WindLoad wind;
+  wind.factor = Ratio{1.25};
+  wind.above = 0.5 * m;
+  const loads::LoadSet blown = loads::in_wind(set, wind, Direction{0.0, 0.6, 0.8});  // 0.5 m along it: 0.3 and 0.4 m
+  CHECK(blown.name == "hanging in wind");
+  REQUIRE(blown.loads.size() == 2);
+  CHECK(in(kN, blown.total) == Approx(17.5));
+  CHECK(in(kN, blown.loads[0].force) == Approx(12.5));
+  CHECK(in(kN, blown.loads[1].force) == Approx(5.0));
+  CHECK(in(m, blown.loads[0].at.x) == Approx(1.0));
+  CHECK(in(m, blown.loads[0].at.y) == Approx(2.3));
+  CHECK(in(m, blown.loads[0].at.z) == Approx(3.4));
+  CHECK(in(m, blown.loads[1].at.z) == Approx(1.4));
 }
 
 TEST_CASE("wind: the engineer's coefficient stands instead of the table's") {

@@ -1,7 +1,8 @@
 #!/usr/bin/env python3
 """Branch coverage of what computes and judges: src/checks, resistances, loads and demands.
 
-  python3 tests/coverage/branches.py --build BUILD --work DIRECTORY [--jobs N] [--programs NAME,NAME...] [--show FOLDER]
+  python3 tests/coverage/branches.py --build BUILD --work DIRECTORY [--jobs N] [--programs NAME,NAME...]
+                                     [--folders NAME,NAME...] [--show FOLDER]
 
 BUILD is an up-to-date build of this checkout with its tests. The four folders are compiled anew with clang's source-based
 coverage and linked with the test programs of that build (tests/mutation/relinked.py); the programs run, llvm-cov counts.
@@ -16,6 +17,7 @@ import argparse
 import collections
 import json
 import os
+import re
 import subprocess
 import sys
 
@@ -33,19 +35,20 @@ def main():
     parser.add_argument("--work", required=True)
     parser.add_argument("--jobs", type=int, default=1)
     parser.add_argument("--programs", default=",".join(PROGRAMS))
+    parser.add_argument("--folders", default=",".join(FOLDERS), help="some of the four: less to compile")
     parser.add_argument("--show", default="", help="list each outcome that no test sees, of paths with this in them")
     parser.add_argument("--count-only", action="store_true", help="count what the last run left")
     asked = parser.parse_args()
     root = os.path.abspath(os.path.join(os.path.dirname(__file__), "..", ".."))
     build, out = os.path.abspath(asked.build), os.path.abspath(asked.work)
-    programs = asked.programs.split(",")
+    programs, folders = asked.programs.split(","), asked.folders.split(",")
     if not asked.count_only:
         runtime = subprocess.run(["clang++", "--print-file-name=libclang_rt.profile-x86_64.a"], check=True, text=True,
                                  stdout=subprocess.PIPE).stdout.strip()
         if not os.path.exists(runtime):
             runtime = subprocess.run(["clang++", "--print-resource-dir"], check=True, text=True,
                                      stdout=subprocess.PIPE).stdout.strip() + "/lib/linux/libclang_rt.profile-x86_64.a"
-        made = relinked.Relinked(root, build, out, FOLDERS,
+        made = relinked.Relinked(root, build, out, folders,
                                  ["-O1", "-g0", "-fprofile-instr-generate", "-fcoverage-mapping",
                                   "-fprofile-update=atomic"],
                                  ["-O2", "-g1"], ["-u__llvm_profile_runtime", runtime], compiler="clang++")
@@ -70,9 +73,11 @@ def main():
     seen = {}
     for function in json.loads(exported)["data"][0]["functions"]:
         for line, column, line_end, column_end, when_true, when_false, file, *_ in function["branches"]:
-            path = os.path.relpath(function["filenames"][file], root)
-            if not path.startswith(tuple(f"src/{f}/" for f in FOLDERS)):
+            # The compiler is told to leave out where the source lies.
+            found = re.search(r"(?:^|/)(src/(?:%s)/\w+\.[ch]pp)$" % "|".join(folders), function["filenames"][file])
+            if not found:
                 continue
+            path = found.group(1)
             for outcome, count in (("true", when_true), ("false", when_false)):
                 key = (path, line, column, line_end, column_end, outcome)
                 seen[key] = seen.get(key, 0) + count
@@ -87,10 +92,10 @@ def main():
             text = lines.setdefault(path, open(f"{root}/{path}").read().split("\n"))
             piece = text[line - 1][column - 1:column_end - 1] if line == line_end else text[line - 1][column - 1:] + " ..."
             print(f"{path}:{line}:{column}: never {outcome}: {piece}")
-    for folder in FOLDERS:
+    for folder in folders:
         print(f"{folder:12} {totals[(folder, 'seen')]} of {totals[(folder, 'all')]} outcomes, "
               f"{100.0 * totals[(folder, 'seen')] / max(1, totals[(folder, 'all')]):.2f} %")
-    every = sum(totals[(f, "all")] for f in FOLDERS), sum(totals[(f, "seen")] for f in FOLDERS)
+    every = sum(totals[(f, "all")] for f in folders), sum(totals[(f, "seen")] for f in folders)
     print(f"{'all':12} {every[1]} of {every[0]} outcomes, {100.0 * every[1] / max(1, every[0]):.2f} %")
 
 

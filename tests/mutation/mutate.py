@@ -21,6 +21,7 @@ Everything found stands in DIRECTORY/results.jsonl; a change that is in it is no
 import argparse
 import collections
 import concurrent.futures
+import hashlib
 import json
 import os
 import re
@@ -109,7 +110,7 @@ class Tests:
         wanted = []
         for program in programs:
             file = f"{self.out}/tests/{program}"
-            stamp = os.path.getmtime(file)
+            stamp = hashlib.sha256(open(file, "rb").read()).hexdigest()
             if known.get(program, {}).get("stamp") != stamp:
                 known[program] = {"stamp": stamp, "cases": {}}
             names = subprocess.run([file, "--list-test-names-only"], stdout=subprocess.PIPE, text=True,

@@ -110,10 +110,16 @@ class Relinked:
         for folder, objects in self.objects.items():
             archive = f"{self.out}/libfp_{folder}.a"
             if os.path.exists(archive):
+                if os.path.getmtime(archive) >= max(os.path.getmtime(o) for o in objects):
+                    continue
                 os.remove(archive)
             subprocess.run(["ar", "qc", archive] + objects, check=True)
             subprocess.run(["ranlib", archive], check=True)
+        newest = max(os.path.getmtime(f"{self.out}/libfp_{folder}.a") for folder in self.objects)
         for program in programs:
+            made, as_built = f"{self.out}/tests/{program}", f"{self.build}/tests/{program}"
+            if os.path.exists(made) and os.path.getmtime(made) >= max(newest, os.path.getmtime(as_built)):
+                continue
             said = subprocess.run(["ninja", "-C", self.build, "-t", "commands", program], check=True, text=True,
                                   stdout=subprocess.PIPE).stdout
             line = [l for l in said.split("\n") if f"-o tests/{program} " in l][-1]

@@ -48,6 +48,40 @@ TEST_CASE("the choices of the rule set are told in words that change with the ch
   CHECK(changed() == 1);
 }
 
+namespace {
+
+bool says(const std::vector<std::string>& lines, const std::string& words) {
+  return std::ranges::any_of(lines, [&](const std::string& line) { return line.find(words) != std::string::npos; });
+}
+
+}  // namespace
+
+TEST_CASE("what the loss of a point and a plan without a signature lead to is told as the rule set has it") {
+  tables::RuleSet rules = hand_made_rules();
+  rules.loss_of_a_point.value = tables::LossOfAPoint::report;
+  rules.no_sign_off.value = tables::NoSignOff::note;
+  CHECK(says(choices_of(rules), "the loss of one point asks of the others is told and does not decide"));
+  CHECK(says(choices_of(rules), "a plan that no engineer has signed is told as such"));
+  rules.loss_of_a_point.value = tables::LossOfAPoint::hold;
+  rules.no_sign_off.value = tables::NoSignOff::hold;
+  CHECK(says(choices_of(rules), "would not survive the loss of one point is held"));
+  CHECK(says(choices_of(rules), "a plan that no engineer has signed is held"));
+  rules.loss_of_a_point.value = tables::LossOfAPoint::refuse;
+  rules.no_sign_off.value = tables::NoSignOff::refuse;
+  CHECK(says(choices_of(rules), "would not survive the loss of one point is refused"));
+  CHECK(says(choices_of(rules), "a plan that no engineer has signed is refused"));
+}
+
+TEST_CASE("what is not checked of bending follows from how much of it was") {
+  CHECK(says(not_checked(BendingChecked::none), "cracking and bending of the piece, in any stage"));
+  CHECK(says(not_checked(BendingChecked::with_bars), "bars but those along it that carry it cracked"));
+  CHECK(says(not_checked(BendingChecked::as_cast), "torsion and shear of a ring are"));
+  CHECK(says(not_checked(BendingChecked::turned), "torsion and shear of a ring are"));
+  for (const BendingChecked one : {BendingChecked::none, BendingChecked::as_cast, BendingChecked::with_bars})
+    CHECK(says(not_checked(one), "bending of the piece while it is turned"));
+  CHECK_FALSE(says(not_checked(BendingChecked::turned), "bending of the piece while it is turned"));
+}
+
 TEST_CASE("the list of what is not checked is not empty and repeats nothing") {
   auto list = not_checked(GENERATE(BendingChecked::none, BendingChecked::as_cast, BendingChecked::with_bars,
                                    BendingChecked::turned));

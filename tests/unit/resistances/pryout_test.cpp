@@ -2,6 +2,7 @@
 
 #include "support/hand_made_rules.hpp"
 #include "support/headed_face.hpp"
+#include "support/step_named.hpp"
 
 using namespace firstpick;
 using namespace firstpick::tests;
@@ -40,4 +41,17 @@ TEST_CASE("without a breakout strength there is no pryout strength, for the same
   CHECK(why_not(pryout(face.group(), NotAssessed{"because", "do"}, model, trace)) == "because");
   CHECK(remedy_for(pryout(face.group(), NotAssessed{"because", "do"}, model, trace)) == "do");
   CHECK_FALSE(is_assessed(pryout(Group{}, N_cb, model, trace)));
+}
+
+TEST_CASE("the step names one insert with (a) of its clause, a group with (b)") {
+  HeadedFace face = wide_face();
+  face.add("A", 0.0 * inch, 0.0 * inch);
+  Trace one = Trace::recording(), two = Trace::recording();
+  assessed(pryout(face.group(), N_cb, model, one));
+  face.add("B", 9.0 * inch, 0.0 * inch);
+  assessed(pryout(face.group(), N_cb, model, two));
+  CHECK(step_named(one, "V_cp").words == "pryout strength of 1 insert, with A");
+  CHECK(step_named(one, "V_cp").clause == "ACI 318-19 17.7.3.1(a)");
+  CHECK(step_named(two, "V_cp").words == "pryout strength of 2 inserts, with A");
+  CHECK(step_named(two, "V_cp").clause == "ACI 318-19 17.7.3.1(b)");
 }

@@ -107,3 +107,12 @@ TEST_CASE("a row counts with its least edge distance and its smallest head, whic
     CHECK(in(lbf, of(face).value().value) == Approx((1.0 + 6.0 / 15.0) * N_sb));
   }
 }
+
+// 0.75: all-lightweight concrete, ACI 318-19 table 19.2.4.2; 17.6.4.1 multiplies by it.
+TEST_CASE("lightweight concrete holds less against blowout, by its factor") {
+  HeadedFace face = corner();
+  face.add("A", 1e3 * inch, 3.0 * inch, 9.0 * inch);
+  face.inserts.front().lambda_a = Ratio{0.75};
+  CHECK(in(lbf, of(face.inserts.front())->value) == Approx(0.75 * N_sb_lb(3.0)));
+  CHECK(in(lbf, of(face)->value) == Approx(0.75 * N_sb_lb(3.0)));
+}
