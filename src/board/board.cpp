@@ -30,6 +30,8 @@ std::string words_for(const Expected& expected, const clock::Zone& zone, long lo
 std::string slow_words_for(const Expected& expected, const clock::Zone& zone, long long made_utc_s) {
   if (expected.kind != Expected::Kind::at || !expected.has_band) return {};
   if (!expected.slow_utc_s) return "a slow mix never, at this growth";
+  constexpr long long a_week_s = 7 * 86400;  // further off a time of day says nothing
+  if (*expected.slow_utc_s - made_utc_s > a_week_s) return "a slow mix not within a week";
   const Expected slow{.kind = Expected::Kind::at, .utc_s = *expected.slow_utc_s, .slow_utc_s = {}, .curve = {}};
   return "a slow mix " + words_for(slow, zone, made_utc_s);
 }

@@ -83,8 +83,8 @@ std::size_t pieces_with(const Board& board, Verdict verdict);
 // "until about 09:40", "specimens are due": always to be shown as a prediction. Empty where there is none.
 std::string words_for(const Expected& expected, const clock::Zone& zone, long long made_utc_s);
 
-// "a slow mix until about 14:20", "a slow mix never": of the slowest twentieth of the mixes measured. Empty where there is
-// no prediction of a time, or none is known of slow mixes.
+// "a slow mix until about 14:20", "a slow mix not within a week": of the slowest twentieth of the mixes measured. Empty
+// where there is no prediction of a time, or none is known of slow mixes.
 std::string slow_words_for(const Expected& expected, const clock::Zone& zone, long long made_utc_s);
 
 // What a line goes by: "BC-0211, BC-0212", or "4 pieces".

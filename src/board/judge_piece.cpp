@@ -55,7 +55,7 @@ std::optional<Conflict> take_evidence(plan::Plan& plan, checks::StrengthQuestion
 // What a reader of the board must know of the evidence, where it stops nothing.
 void tell_notes(const plan::Plan& plan, const checks::StrengthQuestion* pour, const PieceQuestion& question,
                 const tables::Tables& tables, Judged& judged) {
-  if (plan.concrete.evidence)
+  if (plan.concrete.evidence && judged.usable)
     if (std::string wide = strength::wide_range_text(*plan.concrete.evidence, tables); !wide.empty())
       judged.notes.push_back(std::move(wide));
   if (!pour || !pour->log || !tables.maturity) return;
@@ -141,6 +141,7 @@ PieceAnswer judge_piece(const PieceQuestion& question, const tables::Tables& tab
     judged.rule = conflict->rule;
     judged.subject = plan.piece.mark;
     judged.reason = conflict->reason;
+    std::erase_if(judged.notes, [&](const std::string& note) { return judged.reason.ends_with(note); });  // told already
     judged.remedy = conflict->remedy;
   }
   const bool may_be_stale = hold_without_limit(plan.concrete.evidence, plan.piece.mark, judged);

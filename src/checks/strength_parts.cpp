@@ -151,7 +151,7 @@ void tell_specimens(const StrengthQuestion& question, const tables::Tables& tabl
     if (const auto* c = std::get_if<Sourced<Ratio>>(&conversion))
       for (const Stress& result : evidence.results) report.broken->as_cylinders.push_back(c->value * result);
   }
-  if (!report.broken->wide.empty()) report.notes.push_back(report.broken->wide);
+  if (report.usable && !report.broken->wide.empty()) report.notes.push_back(report.broken->wide);
   if (!evidence.specimen) return;
   const auto limit = strength::range_limit(*evidence.specimen, evidence.results.size(), tables);
   if (const auto* known = std::get_if<Sourced<Ratio>>(&limit))

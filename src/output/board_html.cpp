@@ -64,8 +64,8 @@ std::string item(const Board& board, const Line& line, std::size_t number) {
   const std::string slow = slow_words_for(judged.expected, board.zone, board.made_utc_s);
   out += "<div class=\"why\">";
   if (!expected.empty())
-    out += fmt::format("<div class=\"until\">{} <small>{}(prediction, never a reason to lift)</small></div>",
-                       html_text(expected), html_text(slow.empty() ? slow : slow + " "));
+    out += fmt::format("<div class=\"until\">{} <small>({}prediction, never a reason to lift)</small></div>",
+                       html_text(expected), html_text(slow.empty() ? slow : slow + "; "));
   out += html_text(why_of(line));
   for (const std::string& note : judged.notes) out += "<div class=\"note\">! " + html_text(note) + "</div>";
   if (const std::string signature = signature_of(judged); !signature.empty())

@@ -70,7 +70,8 @@ Board board_with(const std::string& text) {
     line.judged.sign_off = {.kind = checks::SignOffState::Kind::changed, .file = text, .engineer = text, .signed_at = text,
                             .verdict_then = text, .changed = {text}, .fault = text};
     line.judged.expected = {
-        .kind = board::Expected::Kind::at, .utc_s = board.made_utc_s + 600, .curve = text};
+        .kind = board::Expected::Kind::at, .utc_s = board.made_utc_s + 600, .has_band = false, .curve = text};
+    line.judged.notes = {text};
     board.lines.push_back(line);
   }
   board.cautions = board.choices = board.not_checked = board.overridden = {text};
@@ -270,6 +271,14 @@ TEST_CASE("every form tells the same verdict of each line, by word and mark, and
   CHECK(rows[0][7] == "expected (prediction)");
   CHECK(text.find("until about 07:55: a prediction by 'x'") != std::string::npos);
   CHECK(page.find("until about 07:55 (prediction, never a reason to lift)") != std::string::npos);
+  Board banded = board;
+  banded.lines[0].judged.expected.has_band = true;
+  CHECK(read_page(output::board_html(banded)).text.find("(a slow mix never, at this growth; prediction") != std::string::npos);
+  banded.lines[0].judged.expected.slow_utc_s = board.made_utc_s + 1200;
+  CHECK(cells_of(output::board_csv(banded))[1][22] == "a slow mix until about 08:05");
+  CHECK(cells_of(output::board_csv(banded))[2][22].empty());
+  banded.lines[0].judged.expected.slow_utc_s = board.made_utc_s + 8 * 86400;
+  CHECK(cells_of(output::board_csv(banded))[1][22] == "a slow mix not within a week");
   const std::string coloured = output::board_text(board, {.width = 80, .colour = true});
   CHECK(coloured.find("\x1b[1;32m(+) GO\x1b[0m") != std::string::npos);
   CHECK(coloured.find("\x1b[1;31m(x) NO-GO\x1b[0m") != std::string::npos);

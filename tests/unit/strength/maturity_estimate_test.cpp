@@ -194,11 +194,11 @@ TEST_CASE("companions that lie too far apart, were too young, or are not broken 
   const auto log = constant_log(20, 24);
   plan::Companion wild = companion(24, at_one_day_MPa);
   wild.results = {0.9 * at_one_day_MPa * MPa, 1.1 * at_one_day_MPa * MPa};  // 20 % apart, 8 % for two cylinders 6x12 in
-  CHECK(why_not(credited(log, {wild})) == "the companions of 24.000000 h lie 20 % of their mean apart, more than 8 %");
+  CHECK(why_not(credited(log, {wild})) == "the companions of 24.000000 h lie 20.0 % of their mean apart, more than 8.00 %");
   plan::Companion cube = wild;  // of which no limit is known: the rule set's
   cube.specimen = plan::Specimen{plan::SpecimenShape::cube, 150.0 * mm, 150.0 * mm};
   cube.results = {0.8 * at_one_day_MPa * MPa, 1.2 * at_one_day_MPa * MPa};
-  CHECK_THAT(why_not(credited(log, {cube})), Catch::Contains("lie 40 % of their mean apart, more than 30 %"));
+  CHECK_THAT(why_not(credited(log, {cube})), Catch::Contains("lie 40.0 % of their mean apart, more than 30.0 %"));
   CHECK_THAT(why_not(credited(log, {companion(3.9, 1.0)})), Catch::Contains("below that of the youngest specimen"));
   const auto warm = constant_log(55, 24);
   const auto early = strength::companion_check(companion(3.9, 15.0), fitted(), warm, at_hour(0), at_hour(30).seconds,
@@ -215,7 +215,7 @@ TEST_CASE("the latest companions validate while they are near enough to the esti
   const auto at = [&](double hours) { return companion(hours, strength_at(hours)); };
   CHECK(is_assessed(credited(log, {at(12.0)})));
   CHECK(why_not(credited(log, {at(11.5)})) ==
-        "the latest companions were broken 12.5 h before the last reading, more than 12 h");
+        "the latest companions were broken 12 h 30 min before the last reading, more than 12 h");
   CHECK(is_assessed(credited(log, {at(10.0), at(20.0)})));  // earlier ones beside them do no harm
 
   tables::RuleSet strict = rules_that_take_maturity();
