@@ -15,6 +15,7 @@ namespace firstpick::checks {
 
 namespace {
 
+constexpr Length rounding = 1e-6 * mm;     // of a distance: touches
 constexpr Length goes_through = 1.0 * mm;  // of a line inside the concrete; less is rounding of places
 
 // A straight part of the rigging.
@@ -25,12 +26,18 @@ struct Line {
   bool is_leg = true;
 };
 
+struct HookPlace {
+  std::string what;
+  Position at;                              // of its bearing
+  const piece::InsertSite* site = nullptr;  // in a turn: the face that its legs are fixed in, against which it may come to lie
+};
+
 // All of the rigging in one attitude.
 struct Drawn {
   std::string situation;
   Direction up;
   std::vector<Line> lines;
-  std::vector<std::pair<std::string, Position>> hooks;  // name, place of the bearing
+  std::vector<HookPlace> hooks;
 };
 
 class Room {
@@ -40,11 +47,30 @@ class Room {
   std::optional<NotAssessed> look(const Drawn& drawn) {
     for (const Line& line : drawn.lines)
       if (auto gap = look(line, drawn.situation)) return gap;
-    for (const auto& [name, at] : drawn.hooks)
-      if (auto gap = look_at_hook(name, at, drawn)) return gap;
+    for (const HookPlace& hook : drawn.hooks)
+      if (auto gap = look_at_hook(hook, drawn)) return gap;
     look_at_hooks(drawn);
     look_at_crossings(drawn);
     return {};
+  }
+
+  // Legs that end in one place, a hook, a sheave, a point of a beam, an insert, meet there.
+  void look_at_crossings(const Drawn& drawn) {
+    const Length least = facts_.rules.leg_clearance.value;
+    const auto meet = [](const Line& a, const Line& b) {
+      for (const Position& p : {a.lower, a.upper})
+        for (const Position& q : {b.lower, b.upper})
+          if (norm(p - q) <= goes_through) return true;
+      return false;
+    };
+    for (std::size_t i = 0; i < drawn.lines.size(); ++i)
+      for (std::size_t j = i + 1; j < drawn.lines.size(); ++j) {
+        const Line &a = drawn.lines[i], &b = drawn.lines[j];
+        if (!a.is_leg || !b.is_leg || meet(a, b)) continue;
+        const Length apart = demands::segments_apart({a.lower, a.upper}, {b.lower, b.upper});
+        if (!(apart >= least))
+          keep(TooNear::Kind::near_each_other, fmt::format("{} and {}", a.what, b.what), apart, least, drawn.situation);
+      }
   }
 
   std::vector<TooNear> found() && { return std::move(found_); }
@@ -52,6 +78,7 @@ class Room {
  private:
   // The worst of each thing is kept: what goes through before what is near, then the larger length or the less distance.
   void keep(TooNear::Kind kind, const std::string& what, Length length, Length least, const std::string& situation) {
+    if (length < rounding) length = Length{};
     const auto known = std::ranges::find(found_, what, &TooNear::what);
     if (known == found_.end()) {
       found_.push_back({kind, what, length, least, situation});
@@ -75,14 +102,14 @@ class Room {
     return {};
   }
 
-  std::optional<NotAssessed> look_at_hook(const std::string& name, const Position& at, const Drawn& drawn) {
+  std::optional<NotAssessed> look_at_hook(const HookPlace& hook, const Drawn& drawn) {
     const Length least = facts_.rules.hook_clearance.value;
     const Length past_all = norm(facts_.body.highest - facts_.body.lowest) + least;
-    const auto asked = concrete_.line(at, at + drawn.up * past_all, least);
+    const auto asked = concrete_.line(hook.at, hook.at + drawn.up * past_all, least, {}, hook.site);
     if (const auto* gap = std::get_if<NotAssessed>(&asked)) return *gap;
     const auto& lies = std::get<piece::LineInConcrete>(asked);
-    if (lies.inside > goes_through) keep(TooNear::Kind::through, name, lies.inside, {}, drawn.situation);
-    else if (lies.nearest) keep(TooNear::Kind::near_concrete, name, *lies.nearest, least, drawn.situation);
+    if (lies.inside > goes_through) keep(TooNear::Kind::through, hook.what, lies.inside, {}, drawn.situation);
+    else if (lies.nearest) keep(TooNear::Kind::near_concrete, hook.what, *lies.nearest, least, drawn.situation);
     return {};
   }
 
@@ -90,28 +117,9 @@ class Room {
     const Length least = facts_.rules.hook_clearance.value;
     for (std::size_t i = 0; i < drawn.hooks.size(); ++i)
       for (std::size_t j = i + 1; j < drawn.hooks.size(); ++j)
-        if (const Length apart = norm(drawn.hooks[i].second - drawn.hooks[j].second); !(apart >= least))
-          keep(TooNear::Kind::hooks, fmt::format("{} and {}", drawn.hooks[i].first, drawn.hooks[j].first), apart, least,
+        if (const Length apart = norm(drawn.hooks[i].at - drawn.hooks[j].at); !(apart >= least))
+          keep(TooNear::Kind::hooks, fmt::format("{} and {}", drawn.hooks[i].what, drawn.hooks[j].what), apart, least,
                drawn.situation);
-  }
-
-  // Legs that end in one place, a hook, a sheave, a point of a beam, an insert, meet there.
-  void look_at_crossings(const Drawn& drawn) {
-    const Length least = facts_.rules.leg_clearance.value;
-    const auto meet = [](const Line& a, const Line& b) {
-      for (const Position& p : {a.lower, a.upper})
-        for (const Position& q : {b.lower, b.upper})
-          if (norm(p - q) <= goes_through) return true;
-      return false;
-    };
-    for (std::size_t i = 0; i < drawn.lines.size(); ++i)
-      for (std::size_t j = i + 1; j < drawn.lines.size(); ++j) {
-        const Line &a = drawn.lines[i], &b = drawn.lines[j];
-        if (!a.is_leg || !b.is_leg || meet(a, b)) continue;
-        const Length apart = demands::segments_apart({a.lower, a.upper}, {b.lower, b.upper});
-        if (!(apart >= least))
-          keep(TooNear::Kind::near_each_other, fmt::format("{} and {}", a.what, b.what), apart, least, drawn.situation);
-      }
   }
 
   const StageFacts& facts_;
@@ -136,14 +144,14 @@ Position on(const demands::CarrierPose& carrier, const Position& at) {
 // Where hooks stand: the upper ends of the legs that hang from them.
 void add_hooks(const plan::Rigging& rigging, const demands::Hanging& hanging, Drawn& drawn) {
   if (rigging.hooks.empty()) {
-    drawn.hooks.emplace_back("the hook", hanging.hook);
+    drawn.hooks.push_back({"the hook", hanging.hook});
     return;
   }
   for (const plan::Hook& hook : rigging.hooks) {
     const auto leg = std::ranges::find(rigging.legs, hook.id, &plan::Leg::from);
     if (leg == rigging.legs.end()) continue;
     const auto index = static_cast<std::size_t>(leg - rigging.legs.begin());
-    if (index < hanging.spans.size()) drawn.hooks.emplace_back("hook " + hook.id, hanging.spans[index][0]);
+    if (index < hanging.spans.size()) drawn.hooks.push_back({"hook " + hook.id, hanging.spans[index][0]});
   }
 }
 
@@ -167,6 +175,28 @@ Drawn as_it_hangs(const StageFacts& facts, const demands::Hanging& hanging, std:
   return drawn;
 }
 
+// Legs below a beam that cross as they are drawn: under the load the beam turns round until they do not.
+Drawn below_beams_as_drawn(const StageFacts& facts, const demands::Hanging& hanging) {
+  const plan::Rigging& rigging = *facts.rigging;
+  Drawn drawn{"with the beam as drawn", hanging.up, {}, {}};
+  for (std::size_t i = 0; i < rigging.beams.size() && i < hanging.carriers.size(); ++i) {
+    const auto& points = rigging.beams[i].points;
+    if (points.empty()) continue;
+    Position hung, flat;
+    for (const plan::BeamPoint& point : points) {
+      hung = hung + on(hanging.carriers[i], point.at);
+      flat = flat + point.at;
+    }
+    const Position moved = (1.0 / static_cast<double>(points.size())) * (hung - flat);
+    for (std::size_t leg = 0; leg < rigging.legs.size() && leg < hanging.spans.size(); ++leg) {
+      const auto point = std::ranges::find(points, rigging.legs[leg].from, &plan::BeamPoint::id);
+      if (point != points.end())
+        drawn.lines.push_back({name_of(rigging.legs[leg], rigging), hanging.spans[leg][1], point->at + moved});
+    }
+  }
+  return drawn;
+}
+
 Drawn as_it_turns(const StageFacts& facts, const demands::TurnedPiece& piece, const demands::TurnPose& pose) {
   Drawn drawn{fmt::format("turned to {}", print(pose.angle, facts.plan.piece.units)), pose.up, {}, {}};
   const auto add = [&](const std::vector<demands::HungLeg>& legs, const Position& hook) {
@@ -175,8 +205,9 @@ Drawn as_it_turns(const StageFacts& facts, const demands::TurnedPiece& piece, co
   };
   add(piece.legs, pose.hook);
   add(piece.tail_legs, pose.tail_hook);
-  drawn.hooks.emplace_back(piece.tail_legs.empty() ? "the hook" : "the main hook", pose.hook);
-  if (!piece.tail_legs.empty()) drawn.hooks.emplace_back("the tail hook", pose.tail_hook);
+  const bool two = !piece.tail_legs.empty();
+  drawn.hooks.push_back({two ? "the main hook" : "the hook", pose.hook, site_of(facts, piece.legs.front().to)});
+  if (two) drawn.hooks.push_back({"the tail hook", pose.tail_hook, site_of(facts, piece.tail_legs.front().to)});
   return drawn;
 }
 
@@ -200,6 +231,7 @@ Outcome<std::vector<TooNear>> room_of_legs(const StageFacts& facts) {
   Room room(facts);
   for (const Drawn& drawn : all)
     if (auto gap = room.look(drawn)) return *std::move(gap);
+  if (hanging) room.look_at_crossings(below_beams_as_drawn(facts, *hanging));
   return std::move(room).found();
 }
 

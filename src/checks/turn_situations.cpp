@@ -146,16 +146,18 @@ std::optional<NotAssessed> add_hanging(StageFacts& facts, const std::vector<load
 
 // A hook may have more of the load while the form grips than at any angle later.
 void add_shares_of_grip(const std::vector<SetToTurn>& sets, TurnSweep& sweep) {
+  Force hanging{};
+  for (const loads::AppliedLoad& load : sweep.piece.loads) hanging += load.force;
   for (const SetToTurn& set : sets) {
     if (!set.only_at) continue;
     const auto pose = pose_at(set.piece, *set.only_at);
     if (!is_assessed(pose)) continue;  // the situations have said so
     Force total{};
     for (const loads::AppliedLoad& load : set.piece.loads) total += load.force;
-    const double main = std::get<demands::TurnPose>(pose).main_pull / total;
-    const double tail = std::get<demands::TurnPose>(pose).tail_pull / total;
+    const double main = std::get<demands::TurnPose>(pose).main_pull / hanging;  // told, over the load that hangs
+    const double tail = std::get<demands::TurnPose>(pose).tail_pull / total;    // of the second crane, over its own load
     if (tail > sweep.tail.share) sweep.tail = {tail, *set.only_at};
-    if (main > sweep.main.share && sweep.piece.method == plan::TurnMethod::two_hooks) sweep.main = {main, *set.only_at};
+    if (main > sweep.main.share) sweep.main = {main, *set.only_at};
   }
 }
 
