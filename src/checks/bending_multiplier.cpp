@@ -13,6 +13,8 @@
 
 #include <fmt/format.h>
 
+#include "plan/form_state.hpp"
+
 namespace firstpick::checks {
 
 namespace {
@@ -26,7 +28,8 @@ struct Chosen {
 Chosen chosen_multiplier(const StageFacts& facts) {
   Chosen chosen;
   chosen.product = facts.plan.form ? facts.plan.form->product : "";
-  const std::string stage(plan::word_for(facts.stage.kind));
+  const bool out_of_form = plan::comes_out_of_form(facts.plan, facts.stage);
+  const std::string stage(plan::word_for(out_of_form ? plan::StageKind::strip : facts.stage.kind));
   for (const auto& [of, multiplier] : facts.rules.bending_multiplier) {
     if (!of.starts_with(stage + ".")) continue;
     chosen.any_for_stage = true;

@@ -1,7 +1,7 @@
 // W_hook = s (W + W_attached + adhesion by the rule set + beams and sheaves) + rigging + block
 //
-// s: the largest share that the hooks of this crane have of the vertical pull of all hooks, over all load sets
-// and sharings; 1 with one crane. The weight of slings and shackles counts in full on each crane.
+// s: the largest pull of the hooks of this crane along their ropes over what all hooks hold, over all load sets and
+// sharings (hook_pulls.hpp); 1 with one crane. The weight of slings and shackles counts in full on each crane.
 // Turn between two hooks: s of the second is its largest share over all angles; the first is compared with all
 // of the piece, which it carries in the end. Each with its own rigging.
 // Source   hooks, blocks, slings and all handling devices count as load: US Army TM 5-3810-305-10.
@@ -13,7 +13,7 @@
 
 #include <fmt/format.h>
 
-#include "plan/rigging_tree.hpp"
+#include "checks/hook_pulls.hpp"
 
 namespace firstpick::checks {
 
@@ -24,32 +24,21 @@ std::string crane_at(const StageFacts& facts, const plan::Hook* hook) {
   return facts.stage.crane.empty() && hook ? "hook " + hook->id : facts.stage.crane;
 }
 
-bool hangs_on_a_hook(const StageFacts& facts, const plan::Leg& leg) {
-  return leg.from.empty() || plan::hook_named(*facts.rigging, leg.from);
-}
-
-// Vertical pull of a leg at its upper end.
-Force vertical(const demands::LegForce& leg) {
-  return leg.tension * std::sin(in(radian, leg.angle_from_horizontal));
-}
-
+// The pulls of the hooks of one crane along their ropes, over what all hooks hold: a hook that is pulled aside pulls more
+// than its part of the weight.
 Outcome<double> largest_share(const StageFacts& facts, const std::string& crane) {
   if (const auto* gap = std::get_if<NotAssessed>(&facts.gear_situations)) return *gap;
   double largest = 0.0;
   for (const Situation& situation : std::get<std::vector<Situation>>(facts.gear_situations)) {
-    Force on_this{}, on_all{};
-    for (std::size_t i = 0; i < facts.rigging->legs.size(); ++i) {
-      const plan::Leg& leg = facts.rigging->legs[i];
-      if (!hangs_on_a_hook(facts, leg)) continue;
-      const Force pull = vertical(situation.legs.at(i));
-      on_all += pull;
-      if (crane_at(facts, plan::hook_named(*facts.rigging, leg.from)) == crane) on_this += pull;
-    }
-    const double share = on_this / on_all;
+    const HookPulls pulls = hook_pulls(facts, situation);
+    Force on_this{};
+    for (std::size_t hook = 0; hook < pulls.hooks.size(); ++hook)
+      if (crane_at(facts, &facts.rigging->hooks[hook]) == crane) on_this += pulls.hooks[hook].along;
+    const double share = on_this / pulls.all;
     if (!std::isfinite(share)) return NotAssessed{"the share of a crane is not a usable number", {}};
     largest = std::max(largest, share);
   }
-  return std::min(1.0, largest);
+  return largest;
 }
 
 // The second hook of a turn; one that is the first again is no crane of its own.

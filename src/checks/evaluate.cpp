@@ -15,6 +15,7 @@
 #include "checks/unconfirmed_values.hpp"
 #include "checks/verdict.hpp"
 #include "checks/worst_leg.hpp"
+#include "plan/form_state.hpp"
 #include "strength/evidence_age.hpp"
 #include "strength/strength_at_lift.hpp"
 
@@ -31,7 +32,7 @@ void tell_cranes(const StageFacts& facts, StageReport& report) {
   }
   if (report.cranes.size() != 1) return;
   report.hook = report.cranes.front().hook;
-  if (facts.stage.kind == plan::StageKind::strip) report.pull_not_to_exceed = report.hook;
+  if (plan::comes_out_of_form(facts.plan, facts.stage)) report.pull_not_to_exceed = report.hook;
 }
 
 void tell_legs(const StageFacts& facts, StageReport& report) {

@@ -2,11 +2,14 @@
 //
 //   tilt <= limit        tilt: angle between what was up before the lift and the vertical, as it hangs
 //
+// Where form parts may be off by now the larger tilt counts, with them or without.
 // In a turn: off a table, from the end of the turn; between two hooks, how far it leans out of their plane; about an edge
 // the piece does not hang, and passes.
 //
 // Source   "maximum_tilt" of the rule set, a choice; the attitude is that of demands/hanging.cpp.
 // Missing  the statics are not assessed: HOLD.
+
+#include <algorithm>
 
 #include <fmt/format.h>
 
@@ -16,6 +19,13 @@ namespace firstpick::checks {
 
 namespace {
 
+// With form parts, and without those that may be off.
+Angle largest_tilt(const StageFacts& facts) {
+  Angle largest = std::get<demands::Hanging>(facts.hanging).tilt;
+  for (const demands::Hanging& without : facts.without_parts) largest = std::max(largest, without.tilt);
+  return largest;
+}
+
 std::vector<Finding> beams(const StageFacts& facts) {
   std::vector<Finding> findings;
   const auto* hanging = std::get_if<demands::Hanging>(&facts.hanging);
@@ -24,7 +34,9 @@ std::vector<Finding> beams(const StageFacts& facts) {
   const UnitSystem units = facts.plan.piece.units;
   for (std::size_t i = 0; i < facts.rigging->beams.size() && i < hanging->carriers.size(); ++i) {
     const std::string& beam = facts.rigging->beams[i].id;
-    const Angle tilt = hanging->carriers[i].tilt;
+    Angle tilt = hanging->carriers[i].tilt;
+    for (const demands::Hanging& without : facts.without_parts)
+      if (i < without.carriers.size()) tilt = std::max(tilt, without.carriers[i].tilt);
     findings.push_back(compared<Angle>("hanging-tilt", beam, Demand<Angle>{tilt}, Resistance<Angle>{limit.value}, 1.0,
                                        "rule set " + facts.rules.id));
     if (findings.back().result != Result::fail) continue;
@@ -48,7 +60,7 @@ std::vector<Finding> hanging_tilt(const StageFacts& facts, Trace& trace) {
   if (sweep && sweep->piece.method == plan::TurnMethod::edge) return {passed(id, subject)};
   if (sweep && sweep->piece.method == plan::TurnMethod::two_hooks) tilt = Demand<Angle>{sweep->sideways};
   else if (const auto* gap = std::get_if<NotAssessed>(&facts.hanging)) tilt = *gap;
-  else tilt = Demand<Angle>{std::get<demands::Hanging>(facts.hanging).tilt};
+  else tilt = Demand<Angle>{largest_tilt(facts)};
   trace.add([&] {
     return Step{.words = "how far out of level the piece may hang",
                 .result = {"theta_max", in(deg, limit.value), "deg"},

@@ -5,8 +5,11 @@
 // Source   statics. The limit is "minimum_tipping_angle" of the rule set, a choice. That bearers must be level, that what
 //          stands badly is racked or braced first, and that every leg is off before the hook moves: accidents told on the
 //          rule page.
+// Form parts that may be off by now: the worse of with and without them.
 // Held     in a rack or by a brace a lesser angle is a note. Not level: fail.
 // Absent   [stage.landing], its `level` or its `legs_off`: HOLD.
+
+#include <optional>
 
 #include <fmt/format.h>
 
@@ -27,10 +30,16 @@ Outcome<demands::Standing> standing_of(const StageFacts& facts) {
     return NotAssessed{"the bearers under the piece are not in the plan",
                        "bearers = [ { along = [ [x, y, z], [x, y, z] ], width = \"100 mm\" }, ... ] in [stage.landing]"};
   if (const auto* gap = std::get_if<NotAssessed>(&facts.up_after)) return *gap;
-  const auto centre = load_centre_of(facts);
-  if (const auto* gap = std::get_if<NotAssessed>(&centre)) return *gap;
-  return demands::set_down(facts.body, landing.bearers, std::get<Position>(centre),
-                           std::get<Direction>(facts.up_after));
+  const auto centres = load_centres_of(facts);
+  if (const auto* gap = std::get_if<NotAssessed>(&centres)) return *gap;
+  std::optional<demands::Standing> worst;
+  for (const Position& centre : std::get<std::vector<Position>>(centres)) {
+    const auto standing = demands::set_down(facts.body, landing.bearers, centre, std::get<Direction>(facts.up_after));
+    if (const auto* gap = std::get_if<NotAssessed>(&standing)) return *gap;
+    const auto& one = std::get<demands::Standing>(standing);
+    if (!worst || one.tipping < worst->tipping || one.margin < worst->margin) worst = one;
+  }
+  return *worst;
 }
 
 bool is_held(const plan::Landing& landing) {

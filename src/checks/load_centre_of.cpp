@@ -12,4 +12,15 @@ Outcome<Position> load_centre_of(const StageFacts& facts) {
   return demands::load_centre({{}, {}, sets.front().loads}).at;
 }
 
+Outcome<std::vector<Position>> load_centres_of(const StageFacts& facts) {
+  const auto with = load_centre_of(facts);
+  if (const auto* gap = std::get_if<NotAssessed>(&with)) return *gap;
+  std::vector<Position> centres{std::get<Position>(with)};
+  if (const auto* load = std::get_if<loads::StageLoad>(&facts.load))
+    for (const loads::LoadSet& set : load->gear_loads)
+      if (set.name.ends_with(loads::without_form_parts))
+        centres.push_back(demands::load_centre({{}, {}, set.loads}).at);
+  return centres;
+}
+
 }  // namespace firstpick::checks

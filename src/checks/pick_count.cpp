@@ -8,8 +8,8 @@
 //          rolling.
 // h, b     of the bounding box, h along the axis of the piece nearest to the mean outward normal of the
 //          inserts that the legs go to: what is up when they come tight, also for a piece that would then tip
-//          over. As cast where the normals cancel. In the stage turn the piece also stands on its edge or
-//          hangs from a second hook: a note.
+//          over. As cast where the normals cancel. In a turn about an edge or between two hooks the piece also stands
+//          on its edge or hangs from a second hook: a note. Off a tilting table it hangs free: counted.
 
 #include <algorithm>
 #include <cmath>
@@ -74,7 +74,8 @@ std::vector<Finding> pick_count(const StageFacts& facts, Trace& trace) {
   const std::string& subject = facts.stage.rigging;
   if (!facts.rigging)
     return {missing(id, subject, "the stage names no rigging", "[[stage]] rigging = \"...\"")};
-  if (facts.stage.kind == plan::StageKind::turn)
+  const bool off_a_table = facts.stage.turn && facts.stage.turn->method == plan::TurnMethod::table;
+  if (facts.stage.kind == plan::StageKind::turn && !off_a_table)
     return {noted(id, subject,
                   "picks are not counted while the piece is turned: its edge or a second hook holds it too")};
 

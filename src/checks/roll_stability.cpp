@@ -9,6 +9,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <optional>
 
 #include <fmt/format.h>
 
@@ -27,10 +28,18 @@ Outcome<demands::Roll> roll_of(const StageFacts& facts) {
   if (const auto* gap = std::get_if<NotAssessed>(&facts.hanging)) return *gap;
   const auto weight = least_weight(facts);
   if (const auto* gap = std::get_if<NotAssessed>(&weight)) return *gap;
-  const auto centre = load_centre_of(facts);
-  if (const auto* gap = std::get_if<NotAssessed>(&centre)) return *gap;
-  return demands::worst_roll(picks_of(facts), std::get<Position>(centre), std::get<Force>(weight),
-                             facts.rules.side_pull.value, facts.body, std::get<demands::Hanging>(facts.hanging).up);
+  const auto centres = load_centres_of(facts);
+  if (const auto* gap = std::get_if<NotAssessed>(&centres)) return *gap;
+  std::optional<demands::Roll> worst;
+  for (std::size_t i = 0; i < std::get<std::vector<Position>>(centres).size(); ++i) {
+    const bool without = i > 0 && i <= facts.without_parts.size();
+    const demands::Hanging& hanging = without ? facts.without_parts[i - 1] : std::get<demands::Hanging>(facts.hanging);
+    const auto roll = demands::worst_roll(picks_of(facts), std::get<std::vector<Position>>(centres)[i],
+                                          std::get<Force>(weight), facts.rules.side_pull.value, facts.body, hanging.up);
+    if (const auto* gap = std::get_if<NotAssessed>(&roll)) return *gap;
+    if (!worst || std::get<demands::Roll>(roll).angle > worst->angle) worst = std::get<demands::Roll>(roll);
+  }
+  return *worst;
 }
 
 void record(const demands::Roll& roll, Force weight, const tables::RuleSet& rules, Trace& trace) {

@@ -10,14 +10,29 @@
 #include "checks/insert_modes.hpp"
 #include "checks/named.hpp"
 #include "checks/piece_bending.hpp"
-#include "demands/length_errors.hpp"
 #include "checks/standing.hpp"
 #include "checks/turn_situations.hpp"
+#include "demands/length_errors.hpp"
+#include "plan/form_state.hpp"
 #include "strength/strength_at_lift.hpp"
 
 namespace firstpick::checks {
 
 namespace {
+
+// Out of the form by another stage than strip, the drawing's strengths for both must be there: the larger counts.
+Outcome<Stress> required_strength(const plan::Plan& plan, const plan::Stage& stage, const tables::RuleSet& rules,
+                                  const std::optional<Mass>& mass, Trace& trace) {
+  plan::StageKind kind = stage.kind;
+  if (kind != plan::StageKind::strip && plan::comes_out_of_form(plan, stage)) {
+    Trace silent;
+    const auto strip = strength::required_strength(plan::StageKind::strip, plan.concrete, rules, silent, mass);
+    const auto own = strength::required_strength(kind, plan.concrete, rules, silent, mass);
+    if (!is_assessed(strip) || (is_assessed(own) && std::get<Stress>(strip) > std::get<Stress>(own)))
+      kind = plan::StageKind::strip;
+  }
+  return strength::required_strength(kind, plan.concrete, rules, trace, mass);
+}
 
 // Legs that are not as long as drawn: every combination of long and short within the plan's tolerance.
 std::optional<NotAssessed> add_lengths(const plan::Rigging& rigging, const std::string& set,
@@ -196,6 +211,9 @@ void add_lift(StageFacts& facts) {
     facts.hanging = std::get<Shared>(gear.front()).hanging;
     facts.hung = std::get<Shared>(gear.front()).hung;
   }
+  for (std::size_t i = 0; i < gear.size(); ++i)
+    if (load.gear_loads[i].name.ends_with(loads::without_form_parts))
+      if (const auto* without = std::get_if<Shared>(&gear[i])) facts.without_parts.push_back(without->hanging);
   facts.gear_situations = all_of(load.gear_loads, load.gear_loads, gear, plan, facts.rigging, rules, facts.tables, upright);
   facts.insert_situations = on_inserts(
       all_of(load.insert_loads, load.gear_loads, gear, plan, facts.rigging, rules, facts.tables, upright), plan,
@@ -231,7 +249,7 @@ StageFacts stage_facts(const plan::Plan& plan, const plan::Stage& stage, const p
 
   std::optional<Mass> mass;
   if (const auto* load = std::get_if<loads::StageLoad>(&facts.load)) mass = load->weight / standard_gravity;
-  facts.required_strength = strength::required_strength(stage.kind, plan.concrete, rules, trace, mass);
+  facts.required_strength = required_strength(plan, stage, rules, mass, trace);
   if (const auto* usable = std::get_if<Stress>(&facts.usable_strength))
     facts.formula_strength = strength::formula_strength(*usable, rules, trace);
   else

@@ -73,6 +73,7 @@ struct StageFacts {
   Outcome<loads::StageLoad> load;
   Outcome<demands::HungPiece> hung;                // the rigging as the statics see it, with what the legs carry
   Outcome<demands::Hanging> hanging;               // the piece hanging free, elastic legs
+  std::vector<demands::Hanging> without_parts{};   // the same without form parts, where they may be off by now
   Outcome<std::vector<InsertSituation>> insert_situations;  // with what the insert factor multiplies
   Outcome<std::vector<Situation>> gear_situations;    // with what legs carry
   Outcome<Stress> usable_strength, required_strength, formula_strength;

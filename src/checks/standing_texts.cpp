@@ -165,6 +165,7 @@ std::vector<std::string> not_checked(BendingChecked bending) {
           ? "an edge that rests on uneven ground or is dragged, a table that lets go late, a crane that does not follow"
           : "bending of the piece while it is turned, drag of the edge, a table that lets go late, a crane that does not "
             "follow",
+      "legs against beams, and legs, hooks and beams against what stands around the form",
       "ties on the vehicle, the ride, what stands or is stored on top, ground that gives way",
       "what a piece hits while it swings after one point lets go, and what that asks of beams and sheaves",
       "bending and buckling of lifting beams, and what their plates ask besides the rating",

@@ -2,11 +2,13 @@
 
 #include <algorithm>
 #include <cmath>
+#include <optional>
 
 #include <fmt/format.h>
 
 #include "checks/insert_modes.hpp"
 #include "checks/loop_pull.hpp"
+#include "checks/standing.hpp"
 #include "demands/worst_angle.hpp"
 #include "resistances/interaction.hpp"
 #include "units/print.hpp"
@@ -22,24 +24,31 @@ void refuse(StageFacts& facts, const NotAssessed& why) {
   facts.insert_situations = why;
 }
 
-std::vector<Situation> situations_of(const demands::TurnPose& pose, UnitSystem units) {
+// One load set of a turn. While the form grips, the piece stands as it starts: the grip is gone once it has moved.
+struct SetToTurn {
+  demands::TurnedPiece piece;
+  std::optional<Angle> only_at{};
+};
+
+std::vector<Situation> situations_of(const demands::TurnPose& pose, UnitSystem units, bool gripped) {
   std::vector<Situation> all;
   for (const demands::Sharing& sharing : pose.sharings) {
-    std::string name = fmt::format("turned to {}", print(pose.angle, units));
+    std::string name = fmt::format("turned to {}{}", print(pose.angle, units), gripped ? ", breaking free" : "");
     if (!sharing.name.empty()) name += ", " + sharing.name;
     all.push_back({std::move(name), sharing.legs, !sharing.name.empty(), true});
   }
   return all;
 }
 
-Outcome<std::vector<Situation>> situations_at(const std::vector<demands::TurnedPiece>& pieces,
-                                              const std::vector<Angle>& angles, UnitSystem units) {
+Outcome<std::vector<Situation>> situations_at(const std::vector<SetToTurn>& sets, const std::vector<Angle>& angles,
+                                              UnitSystem units) {
   std::vector<Situation> all;
-  for (const demands::TurnedPiece& piece : pieces)
-    for (const Angle& angle : angles) {
-      const auto pose = pose_at(piece, angle);
+  for (const SetToTurn& set : sets)
+    for (const Angle& angle : set.only_at ? std::vector{*set.only_at} : angles) {
+      const auto pose = pose_at(set.piece, angle);
       if (const auto* gap = std::get_if<NotAssessed>(&pose)) return *gap;
-      for (Situation& one : situations_of(std::get<demands::TurnPose>(pose), units)) all.push_back(std::move(one));
+      for (Situation& one : situations_of(std::get<demands::TurnPose>(pose), units, set.only_at.has_value()))
+        all.push_back(std::move(one));
     }
   return all;
 }
@@ -47,7 +56,7 @@ Outcome<std::vector<Situation>> situations_at(const std::vector<demands::TurnedP
 // The largest utilization of an insert, by one way to fail or by tension and shear at once (no mode), at an angle.
 double use_at(const StageFacts& facts, const demands::TurnedPiece& piece, std::size_t insert, std::optional<Mode> mode,
               Angle angle) {
-  const auto felt = on_inserts(situations_at({piece}, {angle}, facts.plan.piece.units), facts.plan, facts.rigging,
+  const auto felt = on_inserts(situations_at({{piece}}, {angle}, facts.plan.piece.units), facts.plan, facts.rigging,
                                facts.body);
   if (!is_assessed(felt)) return std::nan("");
   Trace silent;
@@ -75,7 +84,7 @@ double use_at(const StageFacts& facts, const demands::TurnedPiece& piece, std::s
 
 // What a loop is asked for at an angle: the pull in its more loaded leg, or its lean.
 double loop_use_at(const StageFacts& facts, const demands::TurnedPiece& piece, std::size_t insert, bool lean, Angle angle) {
-  const auto felt = on_inserts(situations_at({piece}, {angle}, facts.plan.piece.units), facts.plan, facts.rigging,
+  const auto felt = on_inserts(situations_at({{piece}}, {angle}, facts.plan.piece.units), facts.plan, facts.rigging,
                                facts.body);
   if (!is_assessed(felt)) return std::nan("");
   double most = 0.0;
@@ -107,13 +116,13 @@ std::vector<Angle> worst_for_inserts(const StageFacts& facts, const demands::Tur
   return found;
 }
 
-Outcome<std::vector<demands::TurnedPiece>> pieces_of(const StageFacts& facts,
-                                                     const std::vector<loads::LoadSet>& sets) {
-  std::vector<demands::TurnedPiece> pieces;
+Outcome<std::vector<SetToTurn>> pieces_of(const StageFacts& facts, const std::vector<loads::LoadSet>& sets, Angle start) {
+  std::vector<SetToTurn> pieces;
   for (const loads::LoadSet& set : sets) {
     auto piece = turned_piece(facts.plan, facts.stage, facts.body, set);
     if (const auto* gap = std::get_if<NotAssessed>(&piece)) return *gap;
-    pieces.push_back(std::move(std::get<demands::TurnedPiece>(piece)));
+    pieces.push_back({std::move(std::get<demands::TurnedPiece>(piece)), {}});
+    if (set.name.starts_with(loads::breaking_free)) pieces.back().only_at = start;
   }
   if (pieces.empty()) return NotAssessed{"no load set acts in this stage", {}};
   return pieces;
@@ -123,14 +132,33 @@ Outcome<std::vector<demands::TurnedPiece>> pieces_of(const StageFacts& facts,
 std::optional<NotAssessed> add_hanging(StageFacts& facts, const std::vector<loads::LoadSet>& sets,
                                        std::vector<Situation>& all) {
   for (const loads::LoadSet& set : sets) {
+    if (set.name.starts_with(loads::breaking_free)) continue;  // as it comes free, at the angle of the table
     auto hung = shared(facts.plan, facts.rigging, set, facts.rules, facts.tables,
                        std::get<Direction>(facts.up_after));
     if (const auto* gap = std::get_if<NotAssessed>(&hung)) return *gap;
     auto& found = std::get<Shared>(hung);
     if (!is_assessed(facts.hanging)) facts.hanging = found.hanging;
+    if (set.name.ends_with(loads::without_form_parts)) facts.without_parts.push_back(found.hanging);
     for (Situation& one : found.situations) all.push_back(std::move(one));
   }
   return {};
+}
+
+// A hook may have more of the load while the form grips than at any angle later.
+void add_shares_of_grip(const std::vector<SetToTurn>& sets, TurnSweep& sweep) {
+  Force hanging{};
+  for (const loads::AppliedLoad& load : sweep.piece.loads) hanging += load.force;
+  for (const SetToTurn& set : sets) {
+    if (!set.only_at) continue;
+    const auto pose = pose_at(set.piece, *set.only_at);
+    if (!is_assessed(pose)) continue;  // the situations have said so
+    Force total{};
+    for (const loads::AppliedLoad& load : set.piece.loads) total += load.force;
+    const double main = std::get<demands::TurnPose>(pose).main_pull / hanging;  // told, over the load that hangs
+    const double tail = std::get<demands::TurnPose>(pose).tail_pull / total;    // of the second crane, over its own load
+    if (tail > sweep.tail.share) sweep.tail = {tail, *set.only_at};
+    if (main > sweep.main.share) sweep.main = {main, *set.only_at};
+  }
 }
 
 }  // namespace
@@ -139,22 +167,25 @@ void add_turn(StageFacts& facts) {
   facts.joined = rigging_of_turn(facts.plan, facts.stage);
   if (facts.joined) facts.rigging = facts.joined.get();
   const auto& load = std::get<loads::StageLoad>(facts.load);
-  const auto gear = pieces_of(facts, load.gear_loads), inserts = pieces_of(facts, load.insert_loads);
-  if (const auto* gap = std::get_if<NotAssessed>(&gear)) return refuse(facts, *gap);
-  if (const auto* gap = std::get_if<NotAssessed>(&inserts)) return refuse(facts, *gap);
+  if (!facts.stage.turn) return refuse(facts, {how_is_missing, turn_to_write});
   const auto range = range_of(facts.stage);
   if (const auto* gap = std::get_if<NotAssessed>(&range)) return refuse(facts, *gap);
-  const auto& for_legs = std::get<std::vector<demands::TurnedPiece>>(gear);
-  const auto& for_inserts = std::get<std::vector<demands::TurnedPiece>>(inserts);
+  const Angle start = start_of(facts.stage, std::get<TurnRange>(range));
+  const auto gear = pieces_of(facts, load.gear_loads, start), inserts = pieces_of(facts, load.insert_loads, start);
+  if (const auto* gap = std::get_if<NotAssessed>(&gear)) return refuse(facts, *gap);
+  if (const auto* gap = std::get_if<NotAssessed>(&inserts)) return refuse(facts, *gap);
+  const auto& for_legs = std::get<std::vector<SetToTurn>>(gear);
+  const auto& for_inserts = std::get<std::vector<SetToTurn>>(inserts);
 
-  auto swept = turn_sweep(for_legs.front(), std::get<TurnRange>(range), facts.plan, facts.body, facts.rules);
+  auto swept = turn_sweep(for_legs.front().piece, std::get<TurnRange>(range), facts.plan, facts.body, facts.rules);
   if (const auto* gap = std::get_if<NotAssessed>(&swept)) return refuse(facts, *gap);
   auto& sweep = std::get<TurnSweep>(swept);
   std::vector<Angle> swept_angles;
   for (const demands::TurnPose& pose : sweep.poses) swept_angles.push_back(pose.angle);
   std::vector<Angle> angles = swept_angles;
-  for (const demands::TurnedPiece& piece : for_inserts)
-    for (const Angle& angle : worst_for_inserts(facts, piece, swept_angles)) angles.push_back(angle);
+  for (const SetToTurn& set : for_inserts)
+    if (!set.only_at)
+      for (const Angle& angle : worst_for_inserts(facts, set.piece, swept_angles)) angles.push_back(angle);
   angles = in_order(std::move(angles));
 
   const UnitSystem units = facts.plan.piece.units;
@@ -162,10 +193,12 @@ void add_turn(StageFacts& facts) {
   if (const auto* gap = std::get_if<NotAssessed>(&legs)) return refuse(facts, *gap);
   if (const auto* gap = std::get_if<NotAssessed>(&felt)) return refuse(facts, *gap);
   sweep.poses.clear();
-  for (const Angle& angle : angles) sweep.poses.push_back(std::get<demands::TurnPose>(pose_at(for_legs.front(), angle)));
+  for (const Angle& angle : angles)
+    sweep.poses.push_back(std::get<demands::TurnPose>(pose_at(for_legs.front().piece, angle)));
+  add_shares_of_grip(for_legs, sweep);
 
   facts.hanging = NotAssessed{"the piece is turned, it does not hang free", {}};
-  if (for_legs.front().method == plan::TurnMethod::table) {
+  if (for_legs.front().piece.method == plan::TurnMethod::table) {
     if (auto gap = add_hanging(facts, load.gear_loads, std::get<std::vector<Situation>>(legs)))
       return refuse(facts, *gap);
     if (auto gap = add_hanging(facts, load.insert_loads, std::get<std::vector<Situation>>(felt)))

@@ -49,6 +49,9 @@ struct TurnRange {
 };
 Outcome<TurnRange> range_of(const plan::Stage& stage);
 
+// The end of the range at which the legs take the piece up.
+Angle start_of(const plan::Stage& stage, const TurnRange& range);
+
 // Every sample and every worst angle of legs, hooks, edge and inserts (tension, shear, both).
 // Not assessed: an angle at which the piece cannot be held, with the angle.
 Outcome<TurnSweep> turn_sweep(const demands::TurnedPiece& piece, const TurnRange& range, const plan::Plan& plan,

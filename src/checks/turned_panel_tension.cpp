@@ -15,7 +15,8 @@
 // Hung     after the turn, or once off a table: as the legs hold it, every sharing
 //
 // Source   statics; kernel and widths as in panel_tension.cpp.
-// Not assessed: any other model; grip of the form on a turned piece; an edge that is not loaded all along; slack all the way.
+// Grip     of the form, in a turn that brings the panel out of it: as the turn starts, even over the panel
+// Not assessed: any other model; uneven grip of the form; an edge that is not loaded all along; slack all the way.
 
 #include <algorithm>
 #include <cmath>
@@ -36,12 +37,18 @@ struct Turned {
   std::vector<Situation> situations;
 };
 
+constexpr double even_grip_within = 0.02;  // distance of the grip's centre from the panel's, over the size
+
+// Even grip bends the panel as so much more weight does.
 std::optional<NotAssessed> grip(const StageFacts& facts, const loads::LoadSet& set) {
   const std::size_t attached = facts.plan.form ? facts.plan.form->attached.size() : 0;
-  for (std::size_t i = 1 + attached; i < set.loads.size(); ++i)
-    if (!(set.loads[i].force == Force{}))
-      return NotAssessed{"grip of the form on a turned panel is not computed in bending",
+  const Length size = std::max(facts.body.highest.x - facts.body.lowest.x, facts.body.highest.y - facts.body.lowest.y);
+  for (std::size_t i = 1 + attached; i < set.loads.size(); ++i) {
+    const Position off = set.loads[i].at - facts.body.centroid;
+    if (!(abs(off.x) <= even_grip_within * size && abs(off.y) <= even_grip_within * size))
+      return NotAssessed{"the form does not grip the panel evenly: its bending by that, as it is turned, is not computed",
                          "[piece] bending_check: name the engineer's own check of its bending"};
+  }
   return {};
 }
 
@@ -106,6 +113,9 @@ std::optional<NotAssessed> add_turning(Turned& turned, const StageFacts& facts, 
   const auto& turning = facts.turning.value();
   if (const auto* gap = std::get_if<NotAssessed>(&turning)) return *gap;
   const std::vector<Angle> angles = angles_of(std::get<TurnSweep>(turning));
+  const auto range = range_of(facts.stage);
+  if (const auto* gap = std::get_if<NotAssessed>(&range)) return *gap;
+  const Angle start = start_of(facts.stage, std::get<TurnRange>(range));
   const bool on_edge = facts.stage.turn->method != plan::TurnMethod::two_hooks;
   if (on_edge) turned.panel.edge = {face.at((*facts.stage.turn->about)[0]), face.at((*facts.stage.turn->about)[1])};
   for (const loads::LoadSet& set : std::get<loads::StageLoad>(facts.load).gear_loads) {
@@ -114,13 +124,15 @@ std::optional<NotAssessed> add_turning(Turned& turned, const StageFacts& facts, 
     if (const auto* gap = std::get_if<NotAssessed>(&piece)) return *gap;
     auto& on = std::get<demands::TurnedPiece>(piece);
     if (on.method == plan::TurnMethod::table) on.method = plan::TurnMethod::edge;
-    for (const Angle& angle : angles) {
+    const bool gripped = set.name.starts_with(loads::breaking_free);
+    for (const Angle& angle : gripped ? std::vector{start} : angles) {
       const auto found = pose_at(on, angle);
       if (const auto* gap = std::get_if<NotAssessed>(&found)) return *gap;
       const auto& pose = std::get<demands::TurnPose>(found);
       if (pose.slack) continue;
       for (const demands::Sharing& sharing : pose.sharings) {
         std::string name = fmt::format("turned to {}", print(pose.angle, facts.plan.piece.units));
+        if (gripped) name += ", breaking free";
         if (!sharing.name.empty()) name += ", " + sharing.name;
         add(turned, facts, face, set, pose.up, {std::move(name), sharing.legs, !sharing.name.empty(), true},
             on_edge ? &pose.edge : nullptr);

@@ -90,6 +90,10 @@ Outcome<TurnRange> range_of(const plan::Stage& stage) {
   return turn.from < turn.to ? TurnRange{*turn.table_angle, range.high} : TurnRange{range.low, *turn.table_angle};
 }
 
+Angle start_of(const plan::Stage& stage, const TurnRange& range) {
+  return stage.turn->from < stage.turn->to ? range.low : range.high;
+}
+
 Outcome<demands::TurnedPiece> turned_piece(const plan::Plan& plan, const plan::Stage& stage, const piece::Body& body,
                                            const loads::LoadSet& set) {
   const auto frame = frame_of(plan, stage, body);

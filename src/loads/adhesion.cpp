@@ -9,7 +9,8 @@
 // A_i      the whole contact area. Its projection on the pull is less for steep faces; a step shows it for
 //          comparison, the larger area is used.
 // Acts     straight down at the centroid of each contact area.
-// Range    the strip stage; draft does not lower it. A form that nothing is said about is not assessed.
+// Range    the stage that brings the piece out of its form: strip, or the first stage of the plan unless [form] says
+//          released = true. While it is turned, at the angle from which the legs carry it. Draft does not lower it. A form that nothing is said about is not assessed.
 
 #include "loads/adhesion.hpp"
 
@@ -17,6 +18,8 @@
 
 #include <fmt/format.h>
 #include <fmt/ranges.h>
+
+#include "plan/form_state.hpp"
 
 namespace firstpick::loads {
 
@@ -83,9 +86,9 @@ Outcome<Adhesion> adhesion(const plan::Plan& plan, const plan::Stage& stage, con
                            const tables::Tables& tables, Trace& trace,
                            const std::optional<Sourced<Stress>>& least) {
   Adhesion sum;
-  if (stage.kind != plan::StageKind::strip) {
+  if (!plan::comes_out_of_form(plan, stage)) {
     trace.add([] {
-      return Step{.words = "adhesion of the form: none outside the strip stage",
+      return Step{.words = "adhesion of the form: none, the piece is out of it",
                   .result = {"F_adh", 0.0, "kN"},
                   .clause = "firstpick, stage-load"};
     });
@@ -93,8 +96,11 @@ Outcome<Adhesion> adhesion(const plan::Plan& plan, const plan::Stage& stage, con
   }
   if (!plan.form)
     return NotAssessed{"the plan does not say what grips the piece in its form",
-                       "write [form] with a [[form.contact]] for each gripped face, or with contact = [] "
-                       "where nothing grips"};
+                       stage.kind == plan::StageKind::strip
+                           ? "write [form] with a [[form.contact]] for each gripped face, or with contact = [] "
+                             "where nothing grips"
+                           : "[form] released = true where it was out of its form before; else [form] with a "
+                             "[[form.contact]] for each gripped face"};
   if (plan.form->contacts.empty()) {
     if (!plan.form->nothing_grips)
       return NotAssessed{"[form] does not say which faces of the piece it grips",

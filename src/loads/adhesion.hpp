@@ -18,8 +18,9 @@ struct Adhesion {
   Force total{};
 };
 
-// Nothing outside the strip stage. `least`: no contact counts with less per area, whatever plan and tables say.
-// Not assessed, in the strip stage: no [form]; no contact and no `contact = []`; a finish that is missing or
+// Nothing once the piece is out of its form (plan/form_state.hpp). `least`: no contact counts with less per area, whatever
+// plan and tables say.
+// Not assessed, in the stage that brings it out: no [form]; no contact and no `contact = []`; a finish that is missing or
 // not in the tables; an adhesion or an area that is not a usable number.
 Outcome<Adhesion> adhesion(const plan::Plan& plan, const plan::Stage& stage, const piece::Body& body,
                            const tables::Tables& tables, Trace& trace,

@@ -5,6 +5,7 @@
 //
 // Source   phi_stage: the rule set's entry for the stage. phi_hoist: hoist classes of EN 1991-3 table 2.5, in
 //          tables/hoists.toml; v is the hoisting speed of the crane.
+// The first stage of a plan brings the piece out of its form (plan/form_state.hpp): phi_stage is then not below that of strip.
 // phi_hoist counts where the crane has both a hoist class and a hoist speed; it can only raise the factor.
 // Range    a factor below 1 would make the piece lighter than it is and is never used.
 
@@ -16,6 +17,8 @@
 
 #include <fmt/format.h>
 #include <fmt/ranges.h>
+
+#include "plan/form_state.hpp"
 
 namespace firstpick::loads {
 
@@ -84,7 +87,15 @@ Outcome<Ratio> dynamic_factor(const plan::Plan& plan, const plan::Stage& stage, 
     return NotAssessed{fmt::format("the rule set '{}' has no dynamic factor for the stage '{}'", rules.id,
                                    plan::word_for(stage.kind)),
                        "write dynamic_factor in [[stage]], in the form \"1.5\""};
-  const auto& [phi_stage, source] = entry->second;
+  // Out of the form by another stage than strip: the larger of both factors.
+  const bool out_of_form = stage.kind != plan::StageKind::strip && plan::comes_out_of_form(plan, stage);
+  const auto strip = out_of_form ? rules.dynamic_factor.find(std::string(plan::word_for(plan::StageKind::strip)))
+                                 : rules.dynamic_factor.end();
+  if (out_of_form && strip == rules.dynamic_factor.end())
+    return NotAssessed{fmt::format("the rule set '{}' has no dynamic factor for the stage 'strip'", rules.id),
+                       "write dynamic_factor in [[stage]], in the form \"1.5\""};
+  const bool by_strip = out_of_form && strip->second.value > entry->second.value;
+  const auto& [phi_stage, source] = by_strip ? strip->second : entry->second;
   if (!is_usable(phi_stage))
     return NotAssessed{
         fmt::format("the rule set's dynamic factor for the stage '{}' is below 1 or not a usable "
@@ -97,7 +108,8 @@ Outcome<Ratio> dynamic_factor(const plan::Plan& plan, const plan::Stage& stage, 
   const std::optional<Ratio> phi_hoist = std::get<std::optional<Ratio>>(of_hoist);
   const Ratio phi = phi_hoist ? std::max(phi_stage, *phi_hoist) : phi_stage;
   trace.add([&, &phi_stage = phi_stage, &source = source] {
-    Step step{.words = fmt::format("dynamic factor for the stage {}", entry->first),
+    Step step{.words = fmt::format("dynamic factor for the stage {}{}", entry->first,
+                                   by_strip ? ", which brings the piece out of its form: that of strip" : ""),
               .result = {"phi", phi.value(), "1"},
               .formula = phi_hoist ? "max(phi_stage, phi_hoist)" : "phi_stage",
               .given = {{"phi_stage", phi_stage.value(), "1"}},

@@ -18,6 +18,7 @@ struct LoadSet {
   Force total{};                    // their sum
 };
 
+inline constexpr std::string_view without_form_parts = " without form parts";  // in the name of a set
 inline constexpr std::string_view breaking_free = "breaking free";  // the set in which the form still holds
 
 struct LoadParts {
@@ -25,6 +26,7 @@ struct LoadParts {
   std::vector<AppliedLoad> attached;
   std::vector<AppliedLoad> adhesion;  // empty where nothing grips
   Ratio dynamic_factor{};
+  std::vector<std::size_t> may_be_off{};  // indices of attached parts
 };
 
 // What legs carry: "hanging", and "breaking free" where something grips; with a floor also "least load", so many times the

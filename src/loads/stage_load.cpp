@@ -18,6 +18,7 @@
 #include "loads/attached.hpp"
 #include "loads/dynamic_factor.hpp"
 #include "loads/load_sets.hpp"
+#include "plan/form_state.hpp"
 
 namespace firstpick::loads {
 
@@ -32,10 +33,12 @@ bool is_usable(const std::vector<LoadSet>& sets) {
   });
 }
 
-// Of what inserts are asked for; a floor comes last and has a step of its own.
-Force insert_total(const StageLoad& load, const tables::RuleSet& rules) {
-  const bool has_floor = load.floor > Force{} && rules.insert_load.value != tables::InsertLoad::weight_only;
-  return load.insert_loads[load.insert_loads.size() - (has_floor ? 2 : 1)].total;
+// Of what inserts are asked for, with grip of the form where there is some; a floor has a step of its own.
+Force insert_total(const StageLoad& load) {
+  const auto with_grip = std::ranges::find_if(load.insert_loads, [](const LoadSet& set) {
+    return set.name.starts_with(breaking_free);
+  });
+  return with_grip == load.insert_loads.end() ? load.insert_loads.front().total : with_grip->total;
 }
 
 std::vector<Term> terms(const StageLoad& load) {
@@ -51,7 +54,7 @@ Step factored_step(const StageLoad& load, const tables::RuleSet& rules, const st
   const bool at_rest = rules.insert_load.value == tables::InsertLoad::weight_only;
   Step step{.words = at_rest ? "load on headed inserts: a factor on the weights, no dynamic factor, no adhesion"
                              : "load on headed inserts: one factor on weights with dynamic factor, one on the adhesion",
-            .result = {"F_ins", in(kN, insert_total(load, rules)), "kN"},
+            .result = {"F_ins", in(kN, insert_total(load)), "kN"},
             .formula = at_rest ? "gamma_G * (W + W_att)" : "gamma_G * phi * (W + W_att) + gamma_adh * F_adh",
             .given = {{"gamma_G", factors.weight.value.value(), "1"}, all[1], all[2]},
             .sources = {rules.insert_load.source, factors.weight.source}};
@@ -86,7 +89,7 @@ void record(const StageLoad& load, const tables::RuleSet& rules, Trace& trace) {
     const bool at_rest = rules.insert_load.value == tables::InsertLoad::weight_only;
     return Step{.words = at_rest ? "load that the insert factor multiplies: no dynamic factor, no adhesion"
                                  : "load that the insert factor multiplies: with dynamic factor and adhesion",
-                .result = {"F_ins", in(kN, insert_total(load, rules)), "kN"},
+                .result = {"F_ins", in(kN, insert_total(load)), "kN"},
                 .formula = at_rest ? "W + W_att" : "phi * (W + W_att) + F_adh",
                 .given = at_rest ? weights : all,
                 .sources = {rules.insert_load.source}};
@@ -107,7 +110,7 @@ Outcome<StageLoad> stage_load(const plan::Plan& plan, const plan::Stage& stage, 
                               const tables::RuleSet& rules, const tables::Tables& tables, Trace& trace) {
   const Outcome<Force> weight = loads::weight(plan, body, trace);
   if (const auto* missing = std::get_if<NotAssessed>(&weight)) return *missing;
-  const Outcome<AttachedParts> attached = attached_parts(plan, body, trace);
+  const Outcome<AttachedParts> attached = attached_parts(plan, body, trace, &stage);
   if (const auto* missing = std::get_if<NotAssessed>(&attached)) return *missing;
   const Outcome<Adhesion> grip = adhesion(plan, stage, body, tables, trace, rules.adhesion_least);
   if (const auto* missing = std::get_if<NotAssessed>(&grip)) return *missing;
@@ -117,7 +120,8 @@ Outcome<StageLoad> stage_load(const plan::Plan& plan, const plan::Stage& stage, 
   const LoadParts parts{{body.centroid, std::get<Force>(weight)},
                         std::get<AttachedParts>(attached).loads,
                         std::get<Adhesion>(grip).loads,
-                        std::get<Ratio>(phi)};
+                        std::get<Ratio>(phi),
+                        std::get<AttachedParts>(attached).may_be_off};
   StageLoad load;
   load.weight = parts.weight.force;
   load.attached = std::get<AttachedParts>(attached).total;
@@ -125,7 +129,7 @@ Outcome<StageLoad> stage_load(const plan::Plan& plan, const plan::Stage& stage, 
   load.dynamic_factor = parts.dynamic_factor;
   load.total = parts.dynamic_factor * (load.weight + load.attached) + load.adhesion;
   std::optional<Ratio> floor;
-  if (rules.load_floor && stage.kind == plan::StageKind::strip) floor = rules.load_floor->value;
+  if (rules.load_floor && plan::comes_out_of_form(plan, stage)) floor = rules.load_floor->value;
   if (floor) load.floor = *floor * (load.weight + load.attached);
   load.insert_loads = insert_sets(parts, rules.insert_load.value, floor, rules.load_factors);
   load.gear_loads = moving_sets(parts, floor);

@@ -118,6 +118,19 @@ void check_riggings(const Plan& plan, Reading& reading) {
   check_every_insert_reached(plan, reading.names, reading.faults);
 }
 
+void check_form(const Plan& plan, Reading& reading) {
+  if (!plan.form) return;
+  const auto has = [&](StageKind kind) { return std::ranges::find(plan.stages, kind, &Stage::kind) != plan.stages.end(); };
+  if (plan.form->released && has(StageKind::strip))
+    reading.faults.add(plan.form->place, "a piece that is released from its form has no stage strip",
+                       "leave out released = true, or the stage");
+  for (const Attached& part : plan.form->attached)
+    if (part.until && !plan.stages.empty() && !has(*part.until))
+      reading.faults.add(part.place, fmt::format("{} is taken off after a stage {}, but the plan has none",
+                                                 in_quotes(part.what), word_for(*part.until)),
+                         "until = the kind of one of the stages");
+}
+
 void check_moments(Reading& reading) {
   const auto& moments = reading.moments;
   if (moments.empty()) return;

@@ -9,6 +9,9 @@ namespace firstpick::plan {
 // leg.
 void check_riggings(const Plan& plan, Reading& reading);
 
+// A form that the piece left before, and is stripped from; a form part that goes at a stage that there is not.
+void check_form(const Plan& plan, Reading& reading);
+
 // Tested or lifted before it was cast; moments with and without an offset from UTC in one plan.
 void check_moments(Reading& reading);
 

@@ -158,7 +158,7 @@ std::vector<Section> piece_sections() {
            .absent = "HOLD if an insert is headed", .example = "true"},
           {.name = "form_stripping_strength", .kind = Kind::stress, .limit = Limit::more_than_zero,
            .doc = "strength that the drawing asks for before stripping",
-           .absent = "HOLD in the stage strip",
+           .absent = "HOLD in the stage that brings the piece out of its form",
            .example = "\"2500 psi\""},
           {.name = "lifting_strength", .kind = Kind::stress, .limit = Limit::more_than_zero,
            .doc = "strength that the drawing asks for before lifting",
@@ -197,18 +197,22 @@ std::vector<Section> piece_sections() {
       }};
 
   const Section form{
-      .path = "form", .doc = "What grips the piece when it is stripped.", .absent = "HOLD in the stage strip",
+      .path = "form", .doc = "What grips the piece when it is stripped.",
+      .absent = "HOLD in the stage that brings the piece out of its form",
       .keys = {
           {.name = "product", .kind = Kind::name,
            .doc = "product and face of the form, as the rule set's bending multipliers name them",
            .absent = "the largest bending multiplier of the stage", .example = "\"flat.smooth-mould\""},
+          {.name = "released", .kind = Kind::yes_no,
+           .doc = "the piece came out of its form before the first stage of this plan",
+           .absent = "the first stage brings it out of the form, against its grip", .example = "true"},
       }};
 
   const Section contact{
       .path = "form.contact", .repeated = true,
       .doc = "Faces of the piece that touch the form: `faces` or `all_but`, one of them. Where nothing "
              "grips, write `contact = []` in [form].",
-      .absent = "HOLD in the stage strip",
+      .absent = "HOLD in the stage that brings the piece out of its form",
       .keys = {
           {.name = "faces", .kind = Kind::name, .count = Count::one_or_list,
            .refers_to = Names::solid_or_direction,
@@ -231,13 +235,16 @@ std::vector<Section> piece_sections() {
   const Section attached{
       .path = "form.attached", .repeated = true,
       .doc = "What leaves the form with the piece. Where nothing does, write `attached = []` in [form].",
-      .absent = "HOLD in the stage strip",
+      .absent = "HOLD in the stage that brings the piece out of its form",
       .keys = {
           {.name = "what", .kind = Kind::name, .required = true, .doc = "in words", .example = "\"pallet\""},
           {.name = "weight", .kind = Kind::force, .limit = Limit::more_than_zero, .required = true,
            .doc = "its weight", .example = "\"350 lb\""},
           {.name = "at", .kind = Kind::length, .count = Count::three, .doc = "its centre of gravity",
-           .absent = "the centre of gravity of the piece", .example = R"(["4 ft", "3 ft", "0 in"])"},
+           .absent = "HOLD", .example = R"(["4 ft", "3 ft", "0 in"])"},
+          {.name = "until", .kind = Kind::word, .words = Words::stage_kinds,
+           .doc = "the stage after which it is taken off",
+           .absent = "after the first stage the lift is judged with it and without it", .example = "\"strip\""},
       }};
 
   return {top, piece, solid, turned, strand, bar, concrete, evidence, form, contact, attached};

@@ -11,6 +11,7 @@
 #include <vector>
 
 #include "plan/insert.hpp"
+#include "plan/stage_kind.hpp"
 #include "record/diagnostic.hpp"
 #include "units/print.hpp"
 #include "units/vector.hpp"
@@ -154,7 +155,8 @@ struct Contact {
 struct Attached {
   std::string what;
   Force weight{};
-  std::optional<Position> at;         // absent: taken at the centre of gravity of the piece
+  std::optional<Position> at;         // absent: taken at the centre of gravity of the piece, and HOLD
+  std::optional<StageKind> until;     // taken off after the last stage of this kind; absent: judged with and without
   Place place;
 };
 
@@ -163,6 +165,7 @@ struct Form {
   bool nothing_grips = false;         // written as contact = []; no contact at all and this false is HOLD
   std::vector<Attached> attached;
   bool nothing_attached = false;      // written as attached = []; no part at all and this false is HOLD
+  bool released = false;              // the piece is out of its form before the first stage of the plan
   std::string product;                // "flat.smooth-mould": which bending multiplier of the rule set counts
   Place place;
 };
@@ -254,21 +257,6 @@ struct Rigging {
   std::optional<Day> equaliser_inspected;
   Place place;
 };
-
-enum class StageKind { strip, turn, yard, store, haul, set };
-
-// The word that plans and rule sets use for a stage.
-constexpr std::string_view word_for(StageKind kind) {
-  switch (kind) {
-    case StageKind::strip: return "strip";
-    case StageKind::turn: return "turn";
-    case StageKind::yard: return "yard";
-    case StageKind::store: return "store";
-    case StageKind::haul: return "haul";
-    case StageKind::set: return "set";
-  }
-  return "";
-}
 
 enum class TurnMethod { edge, table, two_hooks };
 

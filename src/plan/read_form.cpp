@@ -28,6 +28,7 @@ Attached read_attached(const toml::table& table, Reading& reading) {
   attached.what = in.line("what");
   attached.weight = in.quantity<Force>("weight").value_or(Force{});
   attached.at = in.xyz("at");
+  attached.until = in.choice<StageKind>("until", stage_words);
   return attached;
 }
 
@@ -38,6 +39,7 @@ Form read_form(const toml::table& table, Reading& reading) {
   Form form;
   form.place = in.place();
   form.product = in.line("product");
+  form.released = in.yes_no("released").value_or(false);
   form.nothing_grips = in.is_empty_list("contact");
   form.nothing_attached = in.is_empty_list("attached");
   for (const toml::table* contact : in.each("form.contact"))

@@ -50,6 +50,7 @@ std::variant<PlanWithLayout, std::vector<Diagnostic>> read_plan_with_layout(cons
   PlanWithLayout read = read_sections(file, table, reading);
   reading.names.report(faults);
   check_riggings(read.plan, reading);
+  check_form(read.plan, reading);
   check_moments(reading);
   if (!faults.none()) return faults.in_order_of_place();
   return read;

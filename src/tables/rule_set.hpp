@@ -208,6 +208,11 @@ struct RuleSet {
   Sourced<Duration> inspection_interval; // of slings, hardware and cranes
   // Turning, rolling, setting down
   Sourced<Angle> hook_off_plumb;         // how far the hook line strays from plumb while a piece is turned
+  Sourced<Angle> hook_side_pull;         // the most that two hooks or more may be pulled off plumb by what they carry
+  Sourced<Length> leg_clearance;         // least distance of a leg from concrete, and from another leg
+  Sourced<Length> leg_end;               // clutch or shackle at the lower end of a leg: its hold in a recess is not asked
+  Sourced<Length> hook_clearance;        // of a hook from concrete, and from another hook
+  Sourced<Angle> release_swing;          // the most that a piece swings as it comes free of a tilting table
   Sourced<Angle> free_turn;              // the most that a piece may turn by itself past its balance
   Sourced<Force> side_pull;              // at the rim of a piece as it hangs: a hand, a tag line
   Sourced<Angle> maximum_roll;           // under that pull

@@ -36,6 +36,7 @@ struct TurnedSlab {
     lift.stage().rigging = "two legs";
     lift.stage().turn = turn;
     lift.stage().dynamic_factor = Ratio{1.2};
+    lift.plan.form->released = true;
   }
   plan::Turn& turn() { return *lift.stage().turn; }
   Finding found(std::string_view rule, std::string_view subject = "SL-1") {
@@ -306,4 +307,48 @@ TEST_CASE("the second hook of a turn is held against its own crane") {
   CHECK(slab.found("crane-overload", "bay 2").result == Result::fail);
   slab.lift.plan.cranes[1].block.reset();
   CHECK(slab.found("crane-overload", "bay 2").result == Result::missing);
+}
+
+TEST_CASE("turn-release: off a table at the limit, one step below and above; off a flat table it swings too far") {
+  TurnedSlab slab;
+  for (plan::Insert& insert : slab.lift.plan.inserts)  // two of them in the end at x = 4 m
+    if (insert.id == "A2" || insert.id == "A3") insert.at.x = 4.0 * m, insert.at.z = 150.0 * mm;
+  slab.turn().method = plan::TurnMethod::table;
+  slab.turn().to = 90.0 * deg;
+  slab.turn().table_angle = 80.0 * deg;
+  const Finding found = slab.found("turn-release");
+  CHECK(found.result == Result::pass);
+  CHECK(in(deg, std::get<Angle>(*found.demand)) == Approx(10.0).margin(1e-6));  // inserts at mid depth: it hangs upright
+  const Angle swing = std::get<Angle>(*found.demand);
+  slab.lift.rules.release_swing.value = swing;
+  CHECK(slab.found("turn-release").result == Result::pass);
+  slab.lift.rules.release_swing.value = Angle::from_value(next(swing.value(), 0.0));
+  CHECK(slab.found("turn-release").result == Result::fail);
+  check_says_why(slab.found("turn-release"));
+
+  // As the hook takes it up at t it stands on its foot: F / N = x / (x_hook - x), x = 2 cos t - 0.15 sin t, x_hook twice
+  // the first, less the second.
+  const double c = std::cos(80.0 * M_PI / 180.0), s = std::sin(80.0 * M_PI / 180.0);
+  const double x = 2.0 * c - 0.15 * s, x_hook = 4.0 * c - 0.15 * s;
+  const Finding slip = slab.found("turn-slip");
+  const double expected = std::tan(slab.lift.rules.hook_off_plumb.value.value()) * x / (x_hook - x);
+  CHECK(std::get<Ratio>(*slip.demand).value() == Approx(expected).epsilon(1e-9));
+  slab.turn().ground.clear();
+  CHECK(slab.found("turn-slip").result == Result::missing);
+  slab.turn().ground = "yard";
+
+  slab.turn().table_angle = 10.0 * deg;
+  CHECK(slab.found("turn-release").result == Result::fail);
+  slab.turn().method = plan::TurnMethod::edge;
+  CHECK(slab.found("turn-release").result == Result::pass);
+}
+
+TEST_CASE("off a table the picks are counted, about an edge they are a note") {
+  TurnedSlab slab;
+  slab.turn().method = plan::TurnMethod::table;
+  slab.turn().to = 90.0 * deg;
+  slab.turn().table_angle = 80.0 * deg;
+  CHECK(slab.found("pick-count", "two legs").result == Result::fail);  // face inserts: a flat piece on two
+  slab.turn().method = plan::TurnMethod::edge;
+  CHECK(slab.found("pick-count", "two legs").result == Result::note);
 }
