@@ -103,6 +103,7 @@ std::variant<plan::Timestamp, QuantityFault> moment_of(std::string_view text, bo
   if (!front.done()) return fault(front, "nothing belongs behind the zone");
   moment.seconds -= *offset * 60LL;
   moment.has_offset = true;
+  moment.offset_seconds = *offset * 60LL;
   moment.text = words_for_moment(moment.seconds, *offset);
   return moment;
 }
