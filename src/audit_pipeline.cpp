@@ -27,7 +27,9 @@ What what_is(const std::string& text) {
   if (piece && piece->is_table()) return What::plan;
   if (table->contains("starts") && table->contains("ends") && table->contains("zone")) return What::shift;
   const bool lifts = table->contains("stage") || table->contains("insert") || table->contains("rigging");
-  if (!piece && !lifts && table->contains("concrete")) return What::strength;
+  const bool of_strength = table->contains("concrete") || table->contains("required") || table->contains("evidence") ||
+                           table->contains("temperature_log");
+  if (!piece && !lifts && of_strength) return What::strength;
   return What::plan;
 }
 

@@ -5,8 +5,12 @@
 #include <iostream>
 #include <optional>
 
+#include <fmt/format.h>
+
+#include "card/content.hpp"
 #include "card/lift_card.hpp"
 #include "card/paint.hpp"
+#include "checks/pulls_on_scale.hpp"
 #include "checks/report.hpp"
 #include "pipeline.hpp"
 #include "record/diagnostic.hpp"
@@ -25,16 +29,26 @@ std::optional<card::Picture> picture_for(const std::string& path) {
   return {};
 }
 
-// The stage asked for; where a plan has two of a kind, the first that is worse than the other is not skipped:
-// the worst.
+// The stage asked for, by its kind; where a plan has two of a kind by its kind and place among them. A card is for one lift:
+// which of two is meant is not guessed.
 std::optional<std::size_t> chosen_stage(const CardCommand& command, const checks::Report& report) {
   std::optional<std::size_t> found;
   std::string there;
+  bool several_of_it = false;
   for (std::size_t i = 0; i < report.stages.size(); ++i) {
     const auto& stage = report.stages[i];
-    there += (there.empty() ? "" : ", ") + std::string(checks::word_for(stage.kind));
-    if (!command.stage.empty() && checks::word_for(stage.kind) != command.stage) continue;
-    if (!found || stage.verdict > report.stages[*found].verdict) found = i;
+    const std::string name = card::stage_name(report, i);
+    const bool one_of_several = name != checks::word_for(stage.kind);
+    there += (there.empty() ? "" : ", ") + name;
+    if (one_of_several) there += fmt::format(" (rigging {})", printable(stage.rigging));
+    if (command.stage == name || (command.stage.empty() && report.stages.size() == 1)) found = i;
+    if (one_of_several && command.stage == checks::word_for(stage.kind)) several_of_it = true;
+  }
+  if (several_of_it) {
+    std::cerr << printable(command.file) << ": error: the plan has several stages '"
+              << printable(command.stage) << "', a card is for one\n"
+              << "      = help: --stage with one of: " << there << '\n';
+    return {};
   }
   if (command.stage.empty() && report.stages.size() > 1) {
     std::cerr << printable(command.file) << ": error: the plan has several stages, a card is for one\n"
@@ -75,16 +89,17 @@ int card_command(const CardCommand& command, const tables::Tables& tables, const
   const auto stage = chosen_stage(command, report);
   if (!stage) return exit_wrong_input;
 
+  const auto pulls = checks::pulls_on_scale(plan, body, *stage, tables.rule_sets.at(report.rules), tables);
   const card::Page page = card::lift_card(plan, body, report, *stage,
-                                          command.paper == "letter" ? card::Paper::letter : card::Paper::a4);
+                                          command.paper == "letter" ? card::Paper::letter : card::Paper::a4, pulls);
   const checks::Verdict verdict = report.stages[*stage].verdict;
   const std::string title = printable(report.mark) + ": " + std::string(checks::word_for(verdict));
   const card::Painted painted =
       as_text ? card::Painted{card::box_list(page), ""} : card::paint(page, *picture, title);
   if (!painted.fault.empty()) return wrong(painted.fault);
   if (!write(command.output, painted.bytes)) return wrong("the card cannot be written");
-  std::cout << checks::word_for(report.stages[*stage].kind) << ": " << checks::word_for(verdict)
-            << ", card in " << printable(command.output) << '\n';
+  std::cout << card::stage_name(report, *stage) << ": " << checks::word_for(verdict) << ", card in "
+            << printable(command.output) << '\n';
   std::cout.flush();
   switch (verdict) {
     case checks::Verdict::go: return exit_go;

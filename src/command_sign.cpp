@@ -79,6 +79,7 @@ int sign_command(const SignCommand& command, const tables::Tables& tables, const
   const auto* report = std::get_if<checks::Report>(&signed_plan);
   if (!report) return wrong("the plan could not be checked a second time", "report this fault; nothing was signed");
   sign_off.verdict = checks::word_for(report->verdict);
+  sign_off.seal = seal_of(sign_off);
   if (!replace_file(file, plan::text_of(sign_off))) {
     std::cerr << printable(file) << ": error: the sign-off cannot be written\n";
     return exit_wrong_input;

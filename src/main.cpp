@@ -229,7 +229,7 @@ int run(int argc, char** argv) {
 
   CLI::App* card_app = app.add_subcommand("card", "the lift card of one stage: one page for the crane operator");
   card_app->add_option("PLAN", options.plans, "plan file")->required()->expected(1);
-  card_app->add_option("--stage", options.stage, "strip, turn, yard, store, haul or set; not needed where the plan has one");
+  card_app->add_option("--stage", options.stage, "strip, turn, yard, store, haul or set; turn-2 for the second turn; not needed where the plan has one stage");
   card_app->add_option("-o,--output", options.picture, "the card: .pdf, .svg, .png, or .txt for its words")->required();
   card_app->add_option("--paper", options.paper, "a4 or letter")->check(CLI::IsMember({"a4", "letter"}));
   card_app->add_option("--rules", options.rules, "rule set, instead of the one the plan names");

@@ -23,7 +23,8 @@ std::vector<std::string> changes(const plan::SignOff& then, const plan::SignOff&
   if (then.rules != now.rules) found.push_back(fmt::format("the rule set ({} then, {} now)", then.rules, now.rules));
   if (then.program != now.program)
     found.push_back(fmt::format("the program ({} then, {} now)", then.program, now.program));
-  if (found.empty() && then.fingerprint != now.fingerprint) found.emplace_back("the sign-off file itself");
+  if (found.empty() && (then.fingerprint != now.fingerprint || then.seal != seal_of(then)))
+    found.emplace_back("the sign-off file itself");
   return found;
 }
 
@@ -61,14 +62,22 @@ checks::SignOffState sign_off_state(const std::optional<SignOffText>& sign_off, 
 
 plan::SignOff new_sign_off(const std::string& engineer, const plan::Timestamp& now, const std::string& verdict,
                            std::string_view plan_text, const std::string& rules, const tables::Tables& tables) {
-  return {.engineer = engineer,
-          .signed_at = now,
-          .verdict = verdict,
-          .rules = rules,
-          .program = std::string(program_version),
-          .plan = sha256_of({plan_text}),
-          .tables = sha256_of({tables.content}),
-          .fingerprint = fingerprint_of(plan_text, rules, tables)};
+  plan::SignOff made{.engineer = engineer,
+                     .signed_at = now,
+                     .verdict = verdict,
+                     .rules = rules,
+                     .program = std::string(program_version),
+                     .plan = sha256_of({plan_text}),
+                     .tables = sha256_of({tables.content}),
+                     .fingerprint = fingerprint_of(plan_text, rules, tables),
+                     .seal = {}};
+  made.seal = seal_of(made);
+  return made;
+}
+
+std::string seal_of(const plan::SignOff& s) {
+  return sha256_of({s.engineer, std::to_string(s.signed_at.seconds), s.verdict, s.rules, s.program, s.plan, s.tables,
+                    s.fingerprint});
 }
 
 }  // namespace firstpick

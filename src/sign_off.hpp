@@ -24,6 +24,9 @@ bool is_sign_off_file(std::string_view file);
 checks::SignOffState sign_off_state(const std::optional<SignOffText>& sign_off, std::string_view plan_text,
                                     const std::string& rules, const tables::Tables& tables);
 
+// The seal that belongs to a signature: of its words as they are.
+std::string seal_of(const plan::SignOff& sign_off);
+
 // A signature under the plan as it is now.
 plan::SignOff new_sign_off(const std::string& engineer, const plan::Timestamp& now, const std::string& verdict,
                            std::string_view plan_text, const std::string& rules, const tables::Tables& tables);

@@ -66,6 +66,7 @@ std::string_view word_for(Change::Kind kind) {
     case Change::Kind::worse: return "worse";
     case Change::Kind::added: return "new";
     case Change::Kind::gone: return "gone";
+    case Change::Kind::changed: return "changed";
   }
   return "worse";
 }
@@ -106,6 +107,10 @@ Entry entry_of(const checks::Report& report, const std::optional<plan::Timestamp
     entry.tested = tested->text;
     const long long tested_s = tested->seconds - (tested->has_offset ? 0 : offset_s);
     if (tested_s <= now_s) entry.evidence_age_days = static_cast<double>(now_s - tested_s) / seconds_in_a_day;
+  }
+  if (const auto& until = report.evidence_until) {
+    entry.evidence_until = until->text;
+    entry.evidence_run_out = until->seconds - (until->has_offset ? 0 : offset_s) < now_s;
   }
   return entry;
 }

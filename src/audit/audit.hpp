@@ -30,14 +30,17 @@ struct Entry {
   std::vector<std::string> overridden;        // table entries replaced by the plant's own
   std::string tested;                         // when the specimens were broken; empty: no test
   std::optional<double> evidence_age_days;    // at the time of the audit; absent: no test, or one of the future
+  std::string evidence_until;                 // the plan's own limit on the age of the test; empty: none
+  bool evidence_run_out = false;              // that limit has passed at the time of the audit
   checks::SignOffState sign_off;
   std::vector<std::string> same_piece;        // files with this mark and revision and another text
 };
 
 struct Change {
-  enum class Kind { better, worse, added, gone };
+  enum class Kind { better, worse, added, gone, changed };  // changed: another lift under the same verdict
   Kind kind;
   std::string file, before, now;          // words of the standings; empty where there is none
+  std::vector<std::string> what{};        // else than the standing: "used 0.67, is 0.83", "the plan", ...
 };
 
 struct Audit {
@@ -51,7 +54,7 @@ struct Audit {
   std::vector<std::string> cautions, not_checked;  // of all plans, each once
 };
 
-std::string_view word_for(Change::Kind kind);  // "better", "worse", "new", "gone"
+std::string_view word_for(Change::Kind kind);  // "better", "worse", "new", "gone", "changed"
 
 std::size_t count_of(const Audit& audit, Standing standing);
 

@@ -64,7 +64,8 @@ void add_beam(const plan::Beam& beam, const demands::CarrierPose& pose, const pi
       if (!other_between)
         drawing.strokes.push_back({{piece::seen(view, points[a]), piece::seen(view, points[b])}, Pen::beam});
     }
-  drawing.labels.push_back({piece::seen(view, pose.origin), "beam " + inert(beam.id, 16), Sign::none});
+  drawing.labels.push_back(
+      {piece::seen(view, pose.origin), "beam " + inert_at_both_ends(beam.id, 16), Sign::none});
 }
 
 void add_legs(const plan::Rigging& rigging, const demands::Hanging& hanging, const std::vector<Pick>& picks,
@@ -72,7 +73,7 @@ void add_legs(const plan::Rigging& rigging, const demands::Hanging& hanging, con
   std::vector<plan::PlanarPoint> hooks;
   const auto name_of = [&](std::size_t leg) {
     const auto pick = std::ranges::find(picks, leg, &Pick::leg);
-    return pick == picks.end() ? inert(rigging.legs[leg].to, 12) : std::to_string(pick->number);
+    return pick == picks.end() ? inert_at_both_ends(rigging.legs[leg].to, 12) : std::to_string(pick->number);
   };
   for (std::size_t i = 0; i < rigging.legs.size(); ++i) {
     const plan::Leg& leg = rigging.legs[i];
@@ -86,14 +87,21 @@ void add_legs(const plan::Rigging& rigging, const demands::Hanging& hanging, con
     };
     if (at_a_hook && std::ranges::none_of(hooks, near)) {
       hooks.push_back(from);
-      drawing.labels.push_back({from, leg.from.empty() ? "hook" : "hook " + inert(leg.from, 14), Sign::hook});
+      drawing.labels.push_back(
+          {from, leg.from.empty() ? "hook" : "hook " + inert_at_both_ends(leg.from, 14), Sign::hook});
     }
     if (!leg.length || rigging.legs.size() > most_legs_labelled) continue;
-    const plan::PlanarPoint middle{0.5 * (from.x + to.x), 0.5 * (from.y + to.y)};
-    drawing.labels.push_back({middle,
+    const auto part = [&](double down) {
+      return plan::PlanarPoint{(1.0 - down) * from.x + down * to.x, (1.0 - down) * from.y + down * to.y};
+    };
+    drawing.labels.push_back({part(0.5),
                               fmt::format("{}: {}, {}", name_of(i), print(*leg.length, units),
                                           print(hanging.legs.at(i).angle_from_horizontal, units)),
-                              Sign::none, false});
+                              Sign::none,
+                              false,
+                              Write::beside,
+                              {part(0.6), part(0.4), part(0.7), part(0.3), part(0.8)},
+                              drawing.strokes.size() - 1});
   }
 }
 
@@ -107,11 +115,12 @@ std::optional<Drawing> as_it_hangs(const plan::Plan& plan, const piece::Body& bo
   const std::vector<Pick> picks = picks_of(plan, *rigging);
   const piece::View view = clearest_view(plan, picks, hanging->up);
 
-  Drawing drawing{.title = rigging->legs.size() > most_legs_labelled
-                               ? "As it hangs, to scale: lengths and angles of the legs are in the table"
-                               : "As it hangs, to scale: length of each leg and its angle from level",
-                  .strokes = {},
-                  .labels = {}};
+  Drawing drawing{
+      .title = rigging->legs.size() > most_legs_labelled
+                   ? "As it hangs, to scale: lengths and angles of the legs are in the table"
+                   : "As it hangs, to scale: length of a leg, its angle from level",
+      .strokes = {},
+      .labels = {}};
   auto lines = piece::line_drawing(body, view);
   if (!lines) {
     lines = piece::box_drawing(body, view);
@@ -128,7 +137,9 @@ std::optional<Drawing> as_it_hangs(const plan::Plan& plan, const piece::Body& bo
   for (std::size_t i = 0; i < rigging->sheaves.size() && rigging->beams.size() + i < hanging->carriers.size();
        ++i)
     drawing.labels.push_back({piece::seen(view, hanging->carriers[rigging->beams.size() + i].origin),
-                              std::string(plan::kind_of(rigging->sheaves[i])) + " " + inert(rigging->sheaves[i].id, 14), Sign::sheave});
+                              fmt::format("{} {}", plan::kind_of(rigging->sheaves[i]),
+                                          inert_at_both_ends(rigging->sheaves[i].id, 14)),
+                              Sign::sheave});
   drawing.labels.push_back({piece::seen(view, report.centre_of_gravity), "", Sign::centre_of_gravity});
   return drawing;
 }

@@ -14,6 +14,7 @@ namespace firstpick::card {
 
 namespace {
 
+using checks::PullsOnScale;
 using checks::Report;
 using checks::StageReport;
 using checks::Verdict;
@@ -27,42 +28,17 @@ std::string_view sign_for(Verdict verdict) {
   return "(?)";
 }
 
-// The load on the hook is told once: as a demand it would be rounded up, as a limit down, and a card with 6780 and 6779
-// beside each other is not believed. One crane: its limit; two: each with its name, the first on a line of its own.
-Fact pull_of(const Report& report, const StageReport& stage, const std::string& parts) {
-  Fact fact{"DO NOT PULL BEYOND", "", "the load on the hook, on the crane's scale, block included"};
-  if (!parts.empty()) fact.note += ": " + parts;
-  if (stage.hook) {
-    fact.value = print(*stage.hook, report.units, Rounding::down);
-    return fact;
+// "each 25.4, 26.1 MPa; mean 25.7 MPa": all of them up to a number that an eye takes in.
+std::string single_results(const std::vector<Stress>& results, UnitSystem units) {
+  constexpr std::size_t most = 8;
+  std::string text = "each ";
+  Stress sum{};
+  for (std::size_t i = 0; i < results.size(); ++i) {
+    sum += results[i];
+    if (i < most) text += (i == 0 ? "" : ", ") + print(results[i], units, Rounding::down);
   }
-  for (const checks::CraneReport& crane : stage.cranes) {
-    if (!crane.hook) continue;
-    const std::string text =
-        fmt::format("{} on {}", print(*crane.hook, report.units, Rounding::down), inert(crane.id, 20));
-    if (fact.value.empty())
-      fact.value = text;
-    else
-      fact.second += (fact.second.empty() ? "" : ", ") + text;
-  }
-  if (fact.value.empty()) fact.value = "not known";
-  return fact;
-}
-
-std::string made_of(const plan::Plan& plan, const Report& report, std::size_t at) {
-  const StageReport& stage = report.stages[at];
-  if (!stage.load) return {};
-  const auto up = [&](Force f) { return print(f, report.units, Rounding::up); };
-  std::string text = "piece at most " + up(stage.load->weight);
-  if (stage.load->attached > Force{}) text += ", form parts " + up(stage.load->attached);
-  if (stage.load->adhesion > Force{}) text += ", grip of the form " + up(stage.load->adhesion);
-  const auto rigging = rigging_of(plan, plan.stages[at]);
-  if (rigging && rigging->weight) text += ", rigging " + up(*rigging->weight);
-  for (const checks::CraneReport& lifting : stage.cranes) {
-    const auto crane = std::ranges::find(plan.cranes, lifting.id, &plan::Crane::id);
-    if (crane != plan.cranes.end() && crane->block) text += ", block " + up(*crane->block);
-  }
-  return text;
+  if (results.size() > most) text += fmt::format(" and {} more", results.size() - most);
+  return text + "; mean " + print(sum / static_cast<double>(results.size()), units, Rounding::down);
 }
 
 std::string strength_note(const plan::Plan& plan, const Report& report) {
@@ -70,6 +46,8 @@ std::string strength_note(const plan::Plan& plan, const Report& report) {
       report.strength_basis.empty() ? "no strength test in the plan" : inert(report.strength_basis, 120);
   if (plan.concrete.evidence && !plan.concrete.evidence->report.empty())
     text += "; report " + inert(plan.concrete.evidence->report, 40);
+  if (plan.concrete.evidence && plan.concrete.evidence->results.size() > 1)
+    text += "; " + single_results(plan.concrete.evidence->results, report.units);
   return text;
 }
 
@@ -97,7 +75,7 @@ Fact signature(const Report& report) {
   return {"Engineer's signature", "cannot be read", inert(state.fault, 120)};
 }
 
-std::vector<Fact> facts_of(const plan::Plan& plan, const Report& report, std::size_t at) {
+std::vector<Fact> facts_of(const plan::Plan& plan, const Report& report, std::size_t at, const PullsOnScale& pulls) {
   const StageReport& stage = report.stages[at];
   const Fact strength{
       "Strength of the concrete",
@@ -107,7 +85,7 @@ std::vector<Fact> facts_of(const plan::Plan& plan, const Report& report, std::si
       (report.usable_strength ? print(*report.usable_strength, report.units, Rounding::down) : "none") +
           " shown"};
   if (stage.verdict != Verdict::go) return {strength, signature(report)};
-  return {pull_of(report, stage, made_of(plan, report, at)), strength, validity(plan, report, at), signature(report)};
+  return {pull_of(plan, report, at, pulls), strength, validity(plan, report, at), signature(report)};
 }
 
 std::vector<Fact> piece_of(const plan::Plan& plan, const piece::Body& body, const Report& report,
@@ -178,17 +156,26 @@ std::vector<SmallPrint> small_print_of(const Report& report, std::size_t at) {
   SmallPrint unconfirmed{"From memory, to be confirmed by the engineer of record", {}};
   for (const Source& s : report.unconfirmed)
     unconfirmed.texts.push_back(what_it_is(s));
+  unconfirmed.in_short = fmt::format(
+      "{} values from memory, to be confirmed by the engineer of record: firstpick sheet names them.",
+      unconfirmed.texts.size());
   SmallPrint others{"Other stages of this plan: this card is not for them", {}};
   for (std::size_t i = 0; i < report.stages.size(); ++i)
-    if (i != at)
-      others.texts.push_back(fmt::format("{} {}", checks::word_for(report.stages[i].kind),
-                                         checks::word_for(report.stages[i].verdict)));
+    if (i != at) {
+      others.texts.push_back(
+          fmt::format("{} {}", stage_name(report, i), checks::word_for(report.stages[i].verdict)));
+      if (const auto& needs = report.stages[i].required_strength)
+        others.texts.back() += ", needs " + print(*needs, report.units, Rounding::up);
+    }
   SmallPrint noted{"Noted", {}};
   for (const checks::Reason& reason : checks::reasons({&report.stages[at], 1}, checks::Result::note))
-    noted.texts.push_back(inert(reason.text, 160));
+    noted.texts.push_back(inert(reason.text, 500));
   SmallPrint unchecked{"Not checked by this version", report.not_checked}, cautions{"Standing cautions", {}};
+  unchecked.in_short =
+      fmt::format("This version does not check everything ({} matters): firstpick sheet names them.",
+                  unchecked.texts.size());
   for (std::string& text : unchecked.texts) text = inert(text, 200);
-  for (const std::string& text : report.cautions) cautions.texts.push_back(inert(text, 300));
+  for (const std::string& text : report.cautions) cautions.texts.push_back(inert(text, 500));
   std::vector<SmallPrint> all;
   for (SmallPrint* each : {&others, &noted, &unconfirmed, &unchecked, &cautions})
     if (!each->texts.empty()) all.push_back(std::move(*each));
@@ -206,6 +193,28 @@ std::string inert(std::string_view text, std::size_t most) {
     ++characters;
   }
   return end == safe.size() ? safe : safe.substr(0, end) + "...";
+}
+
+std::string inert_at_both_ends(std::string_view text, std::size_t most) {
+  const std::string safe = printable(text);
+  std::vector<std::size_t> starts;  // of each character
+  for (std::size_t i = 0; i < safe.size(); ++i)
+    if ((static_cast<unsigned char>(safe[i]) & 0xC0U) != 0x80U) starts.push_back(i);
+  if (starts.size() <= most) return safe;
+  const std::size_t head = most / 2, tail = most - head;
+  return safe.substr(0, starts[head]) + "..." + safe.substr(starts[starts.size() - tail]);
+}
+
+std::string stage_name(const Report& report, std::size_t at) {
+  const auto kind = report.stages.at(at).kind;
+  std::size_t all = 0, place = 0;
+  for (std::size_t i = 0; i < report.stages.size(); ++i) {
+    if (report.stages[i].kind != kind) continue;
+    ++all;
+    if (i <= at) ++place;
+  }
+  const std::string word(checks::word_for(kind));
+  return all < 2 ? word : fmt::format("{}-{}", word, place);
 }
 
 std::shared_ptr<const plan::Rigging> rigging_of(const plan::Plan& plan, const plan::Stage& stage) {
@@ -229,43 +238,38 @@ const checks::LegReport* leg_report(const StageReport& stage, const plan::Riggin
   return &stage.legs[leg];
 }
 
-std::string pull_limit(const Report& report, std::size_t at) {
-  const StageReport& stage = report.stages[at];
-  if (stage.hook) return print(*stage.hook, report.units, Rounding::down);
-  std::string all;
-  for (const checks::CraneReport& crane : stage.cranes)
-    if (crane.hook)
-      all += fmt::format("{}{} on {}", all.empty() ? "" : ", ",
-                         print(*crane.hook, report.units, Rounding::down), inert(crane.id, 20));
-  return all.empty() ? "not known" : all;
-}
-
-Card card_of(const plan::Plan& plan, const piece::Body& body, const Report& report, std::size_t at) {
+Card card_of(const plan::Plan& plan, const piece::Body& body, const Report& report, std::size_t at,
+             const PullsOnScale& pulls) {
   const StageReport& stage = report.stages.at(at);
   const bool may_lift = stage.verdict == Verdict::go;
   Card card{.verdict = stage.verdict};
   card.verdict_words = fmt::format("{} {}", sign_for(stage.verdict), checks::word_for(stage.verdict));
-  card.mark = inert(report.mark, 40) + (report.revision.empty() ? "" : "  rev " + inert(report.revision, 12));
+  card.mark = inert_at_both_ends(report.mark, 120) +
+              (report.revision.empty() ? "" : "  rev " + inert(report.revision, 12));
   card.title = inert(report.title, 90);
-  card.stage = fmt::format("Stage {}", checks::word_for(stage.kind));
+  card.stage = fmt::format("Stage {}", stage_name(report, at));
+  if (stage_name(report, at) != checks::word_for(stage.kind))  // two of a kind: told apart by what hangs on the hook
+    card.title += fmt::format("{}rigging {}", card.title.empty() ? "" : "; ",
+                              inert_at_both_ends(stage.rigging, 24));
   card.origin = fmt::format("plan {}; rules {}; firstpick {}; designed by {}; plan made by {}",
                             inert(report.file, 80), inert(report.rules, 30), program_version,
                             report.engineer.empty() ? "nobody named" : inert(report.engineer, 50),
                             report.prepared_by.empty() ? "nobody named" : inert(report.prepared_by, 50));
   card.fingerprint = report.fingerprint;
-  card.facts = facts_of(plan, report, at);
+  card.facts = facts_of(plan, report, at, pulls);
   card.piece = piece_of(plan, body, report, at);
   if (may_lift) {
     card.legs = leg_rows(plan, body, report, at);
     card.gear = gear_lines(plan, report, at);
     card.turn = turn_lines(plan, report, at);
-    card.steps = steps_of(plan, report, at);
-    card.stops = stops_of(plan, report, at);
+    card.landing = landing_lines(plan, at);
+    card.steps = steps_of(plan, report, at, pulls);
+    card.stops = stops_of(plan, report, at, pulls);
     card.ticks = ticks_of(stage.kind);
   } else {
     card.reasons = reasons_of(stage);
   }
-  card.signals = signals_of(report, at);
+  card.signals = signals_of(report, at, pulls);
   card.write_in = write_in_of(may_lift);
   card.small_print = small_print_of(report, at);
   return card;

@@ -8,6 +8,7 @@
 #include <string_view>
 #include <vector>
 
+#include "checks/pulls_on_scale.hpp"
 #include "checks/report.hpp"
 #include "piece/body.hpp"
 #include "plan/plan.hpp"
@@ -32,6 +33,7 @@ struct ReasonText {
 struct SmallPrint {
   std::string title;
   std::vector<std::string> texts;
+  std::string in_short{};  // what stands there instead where the page is full; empty: it is never shortened
 };
 
 struct Card {
@@ -42,6 +44,7 @@ struct Card {
   std::vector<Fact> piece;  // size, weight, times: label and value
   // Only on a card that is GO:
   std::vector<std::string> turn;               // of a turn: what is not drawn
+  std::vector<std::string> landing;            // where the plan says what it is set down on
   std::vector<std::vector<std::string>> legs;  // first row: heads of the columns
   std::vector<std::string> gear, steps, stops, ticks;
   // Only on a card that is not:
@@ -51,20 +54,26 @@ struct Card {
   std::vector<SmallPrint> small_print;
 };
 
-// `stage` indexes report.stages and plan.stages.
+// `stage` indexes report.stages and plan.stages; `pulls` are of this stage, and needed where it turns the piece.
 Card card_of(const plan::Plan& plan, const piece::Body& body, const checks::Report& report,
-             std::size_t stage);
+             std::size_t stage, const checks::PullsOnScale& pulls);
 
 // The parts of it, each in the file of its name.
+Fact pull_of(const plan::Plan& plan, const checks::Report& report, std::size_t stage,
+             const checks::PullsOnScale& pulls);
 std::vector<std::vector<std::string>> leg_rows(const plan::Plan& plan, const piece::Body& body,
                                                const checks::Report& report, std::size_t stage);
 std::vector<std::string> gear_lines(const plan::Plan& plan, const checks::Report& report, std::size_t stage);
 std::vector<std::string> turn_lines(const plan::Plan& plan, const checks::Report& report, std::size_t stage);
-std::vector<std::string> steps_of(const plan::Plan& plan, const checks::Report& report, std::size_t stage);
-std::vector<std::string> stops_of(const plan::Plan& plan, const checks::Report& report, std::size_t stage);
+std::vector<std::string> steps_of(const plan::Plan& plan, const checks::Report& report, std::size_t stage,
+                                  const checks::PullsOnScale& pulls);
+std::vector<std::string> stops_of(const plan::Plan& plan, const checks::Report& report, std::size_t stage,
+                                  const checks::PullsOnScale& pulls);
+std::vector<std::string> landing_lines(const plan::Plan& plan, std::size_t stage);
 std::vector<std::string> ticks_of(plan::StageKind kind);
 std::vector<std::string> write_in_of(bool may_lift);
-std::vector<Signal> signals_of(const checks::Report& report, std::size_t stage);
+std::vector<Signal> signals_of(const checks::Report& report, std::size_t stage,
+                               const checks::PullsOnScale& pulls);
 
 // Null: not in the plan. In a turn between two hooks the legs of the second stand behind those of the first.
 std::shared_ptr<const plan::Rigging> rigging_of(const plan::Plan& plan, const plan::Stage& stage);
@@ -74,9 +83,16 @@ const checks::LegReport* leg_report(const checks::StageReport& stage, const plan
                                     std::size_t leg);
 
 // The pull that must not be passed, on the scale of each crane, rounded down; "not known" where it is not.
-std::string pull_limit(const checks::Report& report, std::size_t stage);
+std::string pull_limit(const checks::Report& report, std::size_t stage, const checks::PullsOnScale& pulls);
+bool is_pull_known(const checks::Report& report, std::size_t stage, const checks::PullsOnScale& pulls);
+
+// How a stage is asked for: "turn", or "turn-2" where the plan turns the piece twice.
+std::string stage_name(const checks::Report& report, std::size_t stage);
 
 // `text` made inert, at most `most` characters of it; what is cut off shows as "...".
 std::string inert(std::string_view text, std::size_t most = 60);
+
+// The same, cut in its middle: names of a plant often differ at their ends only.
+std::string inert_at_both_ends(std::string_view text, std::size_t most);
 
 }  // namespace firstpick::card

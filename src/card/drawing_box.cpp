@@ -1,5 +1,6 @@
-// Scale, place and labels of a drawing. A label tries places around its point, nearest first, and takes the
-// first where it crosses no other label or sign; of those it prefers one that covers no line.
+// Scale, place and labels of a drawing. A label tries places around its point, nearest first, and takes the first where
+// it crosses no other label or sign, and no edge, leg or beam; of those it prefers one that covers no line at all. What is
+// needed and finds no such place stands where it covers least.
 
 #include <algorithm>
 #include <array>
@@ -13,6 +14,8 @@
 namespace firstpick::card {
 
 namespace {
+
+constexpr double thick_of_leg = 1.8;
 
 struct OnPage {  // metres to points
   double scale, x0, y0;
@@ -47,7 +50,7 @@ LineMark drawn(const Stroke& stroke, const OnPage& on_page) {
   switch (stroke.pen) {
     case Pen::edge: line.thick = 0.8; break;
     case Pen::hidden: line.thick = 0.35, line.dashed = true; break;
-    case Pen::leg: line.thick = 1.8; break;
+    case Pen::leg: line.thick = thick_of_leg; break;
     case Pen::beam: line.thick = 3.0; break;
     case Pen::measure: line.thick = 0.4; break;
   }
@@ -103,29 +106,40 @@ bool crosses(const Rect& r, const Point& a,
   return false;
 }
 
+double distance(const Point& p, const std::vector<Point>& line) {
+  double least = std::numeric_limits<double>::infinity();
+  for (std::size_t i = 1; i < line.size(); ++i) {
+    const Point &a = line[i - 1], &b = line[i];
+    const double dx = b.x - a.x, dy = b.y - a.y, square = dx * dx + dy * dy;
+    const double along =
+        square > 0.0 ? std::clamp(((p.x - a.x) * dx + (p.y - a.y) * dy) / square, 0.0, 1.0) : 0.0;
+    least = std::min(least, std::hypot(p.x - a.x - along * dx, p.y - a.y - along * dy));
+  }
+  return least;
+}
+
 class Labelling {
  public:
   Labelling(Box& box, const Rect& room, double size) : box_(box), room_(room), size_(size) {}
 
   void keep_clear(const Rect& taken) { taken_.push_back(taken); }
 
-  void write(const Label& label, const Point& at, const std::vector<Point>& on_line) {
+  void write(const Label& label, const std::vector<Point>& places) {
     const Words words{.text = label.text, .size = size_};
     const Extent extent = extent_of(words, room_.width);
+    const Point& at = places.front();
     std::optional<Rect> best;
-    int fewest = std::numeric_limits<int>::max();
-    std::vector<Point> centres = on_line;
-    for (const Point& beside : places_beside(label, at, extent)) centres.push_back(beside);
-    for (std::size_t i = 0; i < centres.size(); ++i) {
-      const Point& centre = centres[i];
+    int least = std::numeric_limits<int>::max();
+    for (const Point& centre : centres_of(label, places, extent)) {
       const Rect spot{centre.x - extent.width / 2, centre.y - extent.height / 2, extent.width, extent.height};
       if (!inside(spot, room_) ||
           std::ranges::any_of(taken_, [&](const Rect& r) { return overlap(r, spot); }))
         continue;
-      // On its own line, which it may also share with an edge that it crosses: better than far from what it measures.
-      const int covered = i < on_line.size() ? std::max(0, lines_under(spot) - 2) : lines_under(spot);
-      if (covered < fewest) best = spot, fewest = covered;
-      if (fewest == 0) break;
+      if (label.write == Write::beside && is_nearer_another(label.stroke, centre)) continue;
+      const int covered = covered_by(spot);
+      if (!label.needed && covered >= heavy) continue;
+      if (covered < least) best = spot, least = covered;
+      if (least == 0) break;
     }
     if (!best) {
       if (!label.needed) return;
@@ -138,9 +152,38 @@ class Labelling {
   }
 
  private:
-  std::vector<Point> places_beside(const Label& label, const Point& at, const Extent& extent) const {
+  // Nearest first, as the label's way of writing has it.
+  std::vector<Point> centres_of(const Label& label, const std::vector<Point>& places,
+                                const Extent& extent) const {
+    const Point& at = places.front();
+    const double wide = extent.width / 2, high = extent.height / 2;
+    constexpr double gap = 2.5;
+    std::vector<Point> centres;
+    switch (label.write) {
+      case Write::about: return places_about(label, at, extent);
+      case Write::across: return places;
+      case Write::beside:
+        for (const double further : {gap, 3.0 * gap})
+          for (const Point& place : places)
+            for (const Point& way :
+                 std::array<Point, 6>{{{1, 0}, {-1, 0}, {1, 1}, {-1, 1}, {1, -1}, {-1, -1}}})
+              centres.push_back({place.x + way.x * (wide + further), place.y + way.y * high});
+        return centres;
+      case Write::left:
+        for (int row = 0; row < 4; ++row)
+          for (const double way : {1.0, -1.0})
+            centres.push_back({at.x - wide - gap, at.y + way * row * 1.1 * high});
+        return centres;
+      case Write::below:
+        for (int row = 0; row < 4; ++row) centres.push_back({at.x, at.y + high * (1.0 + 2.0 * row) + gap});
+        return centres;
+    }
+    return centres;
+  }
+
+  std::vector<Point> places_about(const Label& label, const Point& at, const Extent& extent) const {
     std::vector<Point> around;
-    for (const double gap : {1.5, 5.0, 10.0, 18.0}) {
+    for (const double gap : {1.5, 5.0, 10.0, 18.0, 28.0, 40.0}) {
       const double aside = extent.width / 2 + radius_of(label.sign, size_) + gap;
       const double over = extent.height / 2 + radius_of(label.sign, size_) + gap;
       for (const Point& way :
@@ -150,16 +193,28 @@ class Labelling {
     return around;
   }
 
-  int lines_under(const Rect& spot) const {
+  // Thin lines (measures, hidden edges) count one each, an edge, a leg or a beam more than all of them.
+  int covered_by(const Rect& spot) const {
     int count = 0;
     for (const LineMark& line : box_.lines)
       for (std::size_t i = 1; i < line.points.size(); ++i)
         if (crosses(spot, line.points[i - 1], line.points[i])) {
-          ++count;
+          count += is_heavy(line) ? heavy : 1;
           break;
         }
     return count;
   }
+
+  bool is_nearer_another(std::size_t stroke, const Point& centre) const {
+    const double own = distance(centre, box_.lines.at(stroke + 1).points);  // the first line is the frame
+    for (std::size_t i = 1; i < box_.lines.size(); ++i)
+      if (i != stroke + 1 && box_.lines[i].thick >= thick_of_leg && box_.lines[i].fill < 0.0 &&
+          distance(centre, box_.lines[i].points) < 1.2 * own)
+        return true;
+    return false;
+  }
+
+  static constexpr int heavy = 1000;
 
   Box& box_;
   Rect room_;
@@ -169,15 +224,22 @@ class Labelling {
 
 }  // namespace
 
-Box drawing_box(const Drawing& drawing, const std::string& name, const Rect& room, double text_size) {
-  Box box{.name = name, .at = room, .lines = {{outline(room), 0.5, false, -1.0}}, .texts = {}};
+Box drawing_box(const Drawing& drawing, const Rect& room, double text_size) {
+  Box box{.name = drawing.name, .at = room, .lines = {{outline(room), 0.5, false, -1.0}}, .texts = {}};
   const Words title{.text = drawing.title, .size = text_size, .bold = true};
   const double head = extent_of(title, room.width - 8).height + 4;
   box.texts.push_back({{room.x + 4, room.y + 2, room.width - 8, head - 4}, title, false});
-  const double side = 4.4 * text_size;  // for labels around the drawing
+  double side = 2.2 * text_size, below = 1.4 * text_size;  // for labels around the drawing
+  for (const Label& label : drawing.labels) {
+    const Extent extent = extent_of({.text = label.text, .size = text_size}, room.width);
+    if (label.write == Write::left) side = std::max(side, extent.width + 5.0);
+    if (label.write == Write::beside) side = std::max(side, 4.4 * text_size);
+    if (label.write == Write::below) below = std::max(below, 2.0 * extent.height + 4.0);
+  }
   const Rect whole{room.x + 3, room.y + head, room.width - 6, room.height - head - 3};
   const OnPage on_page = scaled_into(drawing, {whole.x + side, whole.y + 1.4 * text_size,
-                                               whole.width - 2 * side, whole.height - 2.8 * text_size});
+                                               whole.width - side - std::min(side, 4.4 * text_size),
+                                               whole.height - 1.4 * text_size - below});
   for (const Stroke& stroke : drawing.strokes) box.lines.push_back(drawn(stroke, on_page));
 
   Labelling labelling(box, whole, text_size);
@@ -198,9 +260,9 @@ Box drawing_box(const Drawing& drawing, const std::string& name, const Rect& roo
   for (const bool needed : {true, false})
     for (const Label& label : drawing.labels)
       if (label.needed == needed && label.sign != Sign::pick && !label.text.empty()) {
-        std::vector<Point> on_line;
-        for (const plan::PlanarPoint& each : label.on_line) on_line.push_back(on_page(each));
-        labelling.write(label, on_page(label.at), on_line);
+        std::vector<Point> places{on_page(label.at)};
+        for (const plan::PlanarPoint& each : label.places) places.push_back(on_page(each));
+        labelling.write(label, places);
       }
   return box;
 }

@@ -33,8 +33,8 @@ void add_chain(const std::vector<Length>& stations, Length beside, bool along_x,
         {{point(stations[i], beside - tick), point(stations[i], beside + tick)}, Pen::measure});
     if (i == 0 || stations[i] - stations[i - 1] < mm) continue;
     const plan::PlanarPoint middle = point(0.5 * (stations[i] + stations[i - 1]), beside);
-    drawing.labels.push_back(
-        {middle, print(stations[i] - stations[i - 1], units), Sign::none, false, {middle}});
+    drawing.labels.push_back({middle, print(stations[i] - stations[i - 1], units), Sign::none, false,
+                              along_x ? Write::below : Write::left});
   }
 }
 
@@ -59,8 +59,12 @@ void add_between(const std::vector<plan::PlanarPoint>& picks, UnitSystem units, 
     const auto at = [&](double part) {
       return plan::PlanarPoint{part * a.x + (1.0 - part) * b.x, part * a.y + (1.0 - part) * b.y};
     };
-    drawing.labels.push_back(
-        {at(0.5), print(apart, units), Sign::none, false, {at(0.5), at(0.3), at(0.7), at(0.2), at(0.8)}});
+    drawing.labels.push_back({at(0.5),
+                              print(apart, units),
+                              Sign::none,
+                              false,
+                              Write::across,
+                              {at(0.35), at(0.65), at(0.25), at(0.75)}});
   }
 }
 
@@ -72,9 +76,10 @@ std::optional<Drawing> from_above(const plan::Plan& plan, const piece::Body& bod
   const auto rigging = rigging_of(plan, plan.stages.at(stage));
   if (!rigging) return {};
   const piece::View view = view_from_above(hanging ? hanging->up : Direction{0.0, 0.0, 1.0});
-  Drawing drawing{.title = "Picks from above: from the outermost edges, and from pick to pick",
+  Drawing drawing{.title = "Picks from above: from the edges, from each other",
                   .strokes = {},
-                  .labels = {}};
+                  .labels = {},
+                  .name = "picks from above"};
   const auto lines = piece::line_drawing(body, view);
   for (const piece::DrawnLine& line : lines ? *lines : piece::box_drawing(body, view))
     if (!line.hidden) drawing.strokes.push_back({line.points, Pen::edge});

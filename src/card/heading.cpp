@@ -67,18 +67,19 @@ std::vector<Box> heading(const Card& card, double x, double y, double width) {
       {{x + sign + 16, y + (high - 16 - word_extent.height) / 2, word_extent.width + 2, word_extent.height},
        word,
        false});
-  const Words stage{.text = card.verdict == Verdict::go ? card.verdict_words + ", " + card.stage + " only"
+  Words stage{.text = card.verdict == Verdict::go ? card.verdict_words + ", " + card.stage + " only"
                                                         : card.verdict_words + ": DO NOT LIFT. " + card.stage,
                     .size = card.verdict == Verdict::go ? 10.0 : 9.0,
                     .bold = true,
                     .align = Align::centre};
+  while (stage.size > 6.0 && extent_of(stage, 1000.0).width > verdict_width - 6) stage.size -= 0.25;  // one line
   const double stage_high = extent_of(stage, verdict_width - 6).height;
   verdict.texts.push_back({{x + 3, y + high - stage_high - 2, verdict_width - 6, stage_high}, stage, false});
 
   const double code_width = code_side + 4.0;
   const double middle = width - verdict_width - code_width - 8.0;
   Flow piece("piece mark", x + verdict_width + 4.0, y, middle, 3.0);
-  for (double size = 20.0; size >= 7.0; size -= 1.0) {  // the largest letters that leave room for the rest
+  for (double size = 20.0; size >= 6.0; size -= 1.0) {  // the largest letters that leave room for the rest
     Flow trial("piece mark", x + verdict_width + 4.0, y, middle, 3.0);
     trial.words({.text = card.mark, .size = size, .bold = true});
     trial.words({.text = card.title, .size = std::min(9.5, 0.7 * size)});

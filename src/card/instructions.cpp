@@ -13,13 +13,6 @@ namespace firstpick::card {
 
 namespace {
 
-// A rule set of a plant's own may not ask for the load on the hook.
-bool is_pull_known(const checks::Report& report, std::size_t at) {
-  const checks::StageReport& stage = report.stages[at];
-  return stage.hook ||
-         std::ranges::any_of(stage.cranes, [](const auto& crane) { return crane.hook.has_value(); });
-}
-
 bool is_turn(const plan::Plan& plan, std::size_t at, plan::TurnMethod method) {
   const plan::Stage& stage = plan.stages[at];
   return stage.kind == plan::StageKind::turn && stage.turn && stage.turn->method == method;
@@ -49,11 +42,10 @@ std::vector<std::string> turn_lines(const plan::Plan& plan, const checks::Report
                                 place((*turn->about)[0], report.units), place((*turn->about)[1], report.units)));
   if (turn->table_angle)
     lines.push_back(fmt::format("On the table up to {}; the legs carry it from there.", angle(*turn->table_angle)));
-  lines.push_back(fmt::format("The hook pulls most, {} with the dynamic factor, at {}.",
-                              print(told->pull, report.units, Rounding::up), angle(told->pull_at)));
+  lines.push_back(fmt::format("The hook pulls most at {}.", angle(told->pull_at)));
   if (told->tail_pull)
-    lines.push_back(fmt::format("The second hook pulls most, {}, at {}.",
-                                print(*told->tail_pull, report.units, Rounding::up), angle(told->tail_at)));
+    lines.back().insert(lines.back().size() - 1,
+                        fmt::format(", the second hook at {}", angle(told->tail_at)));
   if (told->balance)
     lines.push_back(fmt::format("Past {} the legs are slack and the piece goes on by itself: go slowly before it.",
                                 angle(*told->balance)));
@@ -64,7 +56,8 @@ std::vector<std::string> turn_lines(const plan::Plan& plan, const checks::Report
   return lines;
 }
 
-std::vector<std::string> steps_of(const plan::Plan& plan, const checks::Report& report, std::size_t at) {
+std::vector<std::string> steps_of(const plan::Plan& plan, const checks::Report& report, std::size_t at,
+                                  const checks::PullsOnScale& pulls) {
   const checks::StageReport& stage = report.stages[at];
   const bool strip = stage.kind == plan::StageKind::strip;
   std::vector<std::string> steps = {
@@ -83,12 +76,13 @@ std::vector<std::string> steps_of(const plan::Plan& plan, const checks::Report& 
       steps.push_back("Only now free the form: what leaves with the piece hangs on the hook already.");
     steps.push_back(
         "Break the suction at one end or corner first." +
-        (is_pull_known(report, at) ? fmt::format(" The scale stays below {}.", pull_limit(report, at)) : ""));
+        (is_pull_known(report, at, pulls) ? fmt::format(" The scale stays below {}.", pull_limit(report, at, pulls)) : ""));
   }
   std::string clear = "Lift a hand's width clear. Pause: level";
   if (stage.tilt)
     clear += fmt::format(" (computed: {} out of level)", print(*stage.tilt, report.units, Rounding::up));
-  clear += ", no new cracks, nothing slips.";
+  clear += plan.piece.may_crack ? ", nothing slips, cracks only where the engineer accepted them."
+                                : ", no new cracks, nothing slips.";
   if (stage.kind == plan::StageKind::turn) {
     const std::string turn =
         "Turn slowly, by the written procedure, each hook plumb above its picks all the way. Nobody where the edge "
@@ -111,41 +105,77 @@ std::vector<std::string> steps_of(const plan::Plan& plan, const checks::Report& 
   return steps;
 }
 
-std::vector<std::string> stops_of(const plan::Plan& plan, const checks::Report& report, std::size_t at) {
+std::vector<std::string> stops_of(const plan::Plan& plan, const checks::Report& report, std::size_t at,
+                                  const checks::PullsOnScale& pulls) {
   std::vector<std::string> stops = {
-      is_pull_known(report, at)
-          ? fmt::format("the scale reaches {}", pull_limit(report, at))
+      is_pull_known(report, at, pulls)
+          ? fmt::format("the scale reaches {}", pull_limit(report, at, pulls))
           : "the load on the hook is not known on this card: do not lift, ask the engineer",
       is_turn(plan, at, plan::TurnMethod::edge)
           ? "the edge slides or lifts, or a leg hangs slack where this card does not say so"
       : is_turn(plan, at, plan::TurnMethod::two_hooks)
           ? "a leg hangs slack, or the piece leans out of the plane of the hooks"
-          : "a leg hangs slack, or the piece hangs further out of level than computed",
-      "the concrete cracks or spalls at an insert, or a clutch moves",
-      "anybody steps under the piece or into the closed zone; anybody calls stop",
-      fmt::format("{}, a view lost, or a signal not understood", wind_that_stops(plan.stages[at], report.units)),
+          : "a leg hangs slack, or it hangs further out of level than computed",
+      plan.piece.may_crack
+          ? "the concrete spalls, or cracks at an insert; a crack is wide or grows; a clutch moves"
+          : "the concrete cracks or spalls at an insert, or a clutch moves",
+      "anybody is under the piece or in the zone, or calls stop",
+      fmt::format("{}, a view lost, or a signal not understood",
+                  wind_that_stops(plan.stages[at], report.units)),
   };
   if (report.stages[at].kind == plan::StageKind::strip) stops.emplace_back(checks::when_it_sticks);
   return stops;
 }
 
+std::vector<std::string> landing_lines(const plan::Plan& plan, std::size_t at) {
+  const auto& landing = plan.stages[at].landing;
+  if (!landing) return {};
+  const UnitSystem units = plan.piece.units;
+  std::vector<std::string> lines;
+  if (landing->on && *landing->on == plan::LandingOn::flat) lines.emplace_back("flat on the ground or a bed");
+  if (!landing->bearers.empty()) {
+    std::string text = fmt::format("{} bearer{}, in the axes of the piece as cast:", landing->bearers.size(),
+                                   landing->bearers.size() == 1 ? "" : "s");
+    for (const plan::Bearer& bearer : landing->bearers) {
+      text += text.ends_with(':') ? " " : "; ";
+      if (!bearer.along)
+        text += "place not stated";
+      else if (const auto& [a, b] = *bearer.along; abs(a.x - b.x) < mm)
+        text += "across at x " + print(a.x, units);
+      else if (abs(a.y - b.y) < mm)
+        text += "across at y " + print(a.y, units);
+      else
+        text += fmt::format("from {} to {}", place(a, units), place(b, units));
+      text += ", " + print(bearer.width, units) + " wide";
+    }
+    lines.push_back(text);
+  }
+  if (landing->restrained)
+    lines.emplace_back(
+        *landing->restrained == plan::Restraint::rack    ? "held by a rack before the legs come off"
+        : *landing->restrained == plan::Restraint::brace ? "held by a brace before the legs come off"
+                                                         : "stands by itself: not held");
+  return lines;
+}
+
 std::vector<std::string> ticks_of(plan::StageKind kind) {
   std::vector<std::string> ticks = {
-      "mark, revision and cast date on the piece are those above",
+      "mark, revision, cast date as above",
       "the strength test is of this pour",
-      "inserts where the drawing has them, of the marked size",
-      "clutches closed and of the insert's size; latches shut",
-      "legs, beams and crane are those listed, tags read",
-      "zone closed, path and landing clear, nobody under or beside",
-      "tag lines on, not looped around hands",
-      "signaller named, signals agreed; talk before the lift held",
-      "operator and riggers qualified for this lift",
-      "wind and weather within the limit written below",
-      "landing: bearers level, in place; restraint or rack ready",
-      "nothing changed since this card; else: stop, engineer",
+      "inserts as drawn; size and maker's mark read",
+      "clutches closed, of the insert's size",
+      "legs, beams, crane as listed; tags read",
+      "zone closed, path and landing clear",
+      "tag lines on, not around hands",
+      "signaller named, signals agreed",
+      "talk before the lift held",
+      "operator and riggers qualified",
+      "wind, weather within the limit below",
+      "bearers level, in place; rack, brace ready",
+      "nothing changed since this card",
   };
   if (kind == plan::StageKind::strip)
-    ticks.insert(ticks.begin() + 5, "form opened as planned; nothing else holds the piece");
+    ticks.insert(ticks.begin() + 5, "form opened; nothing else holds it");
   return ticks;
 }
 
@@ -156,6 +186,7 @@ std::vector<std::string> write_in_of(bool may_lift) {
           "Wind limit, travel speed",
           "Turning, if any: gear, how",
           "Landing: place, bearers, bracing",
+          "At the talk: names",
           "Signaller, channel",
           "Person in charge",
           "Engineer of record",
@@ -163,7 +194,7 @@ std::vector<std::string> write_in_of(bool may_lift) {
           "Operator"};
 }
 
-std::vector<Signal> signals_of(const checks::Report& report, std::size_t at) {
+std::vector<Signal> signals_of(const checks::Report& report, std::size_t at, const checks::PullsOnScale& pulls) {
   std::vector<Signal> signals = {
       {"DANGER", "A falling piece kills. Nobody under it, or between it and anything it can swing into."}};
   if (report.stages[at].verdict != checks::Verdict::go) {
@@ -177,7 +208,7 @@ std::vector<Signal> signals_of(const checks::Report& report, std::size_t at) {
     signals.push_back(
         {"WARNING",
          "A piece that sticks can jump free, or an insert can tear out." +
-             (is_pull_known(report, at) ? fmt::format(" Stop at {}.", pull_limit(report, at)) : "") +
+             (is_pull_known(report, at, pulls) ? fmt::format(" Stop at {}.", pull_limit(report, at, pulls)) : "") +
              " Do not jerk."});
   signals.push_back(
       {"WARNING",

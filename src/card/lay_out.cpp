@@ -13,7 +13,7 @@ namespace firstpick::card {
 namespace {
 
 constexpr double margin = 24.0, between = 4.0;
-constexpr double least_drawing = 155.0;  // height of the drawings below which letters shrink instead
+constexpr double least_drawing = 130.0;  // height of the drawings below which letters shrink instead
 
 struct Trial {
   Page page;
@@ -22,9 +22,10 @@ struct Trial {
 
 struct Room {
   double x, y, width, bottom;
-  double scale;
+  double scale;         // of what is read at arm's length
+  double fine;          // of table, gear and small print
   std::size_t most;     // of a list
-  std::size_t longest;  // characters of one text of the small print
+  bool in_short;        // the small print
 };
 
 std::string more(std::size_t count) { return fmt::format("and {} more: see firstpick check", count); }
@@ -48,7 +49,7 @@ double add_facts(const Card& card, std::vector<Box>& boxes, const Room& room) {
     const double size = (fact.value.size() > 12 ? 13.0 : 19.0) * room.scale;
     for (const std::string* value : {&fact.value, &fact.second})
       flow.words({.text = *value, .size = size, .bold = true});
-    flow.words({.text = fact.note, .size = 7.0 * room.scale});
+    flow.words({.text = fact.note, .size = 7.4 * room.fine});
     flows.push_back(std::move(flow));
   }
   return add_beside(boxes, flows, 1.2);
@@ -56,17 +57,18 @@ double add_facts(const Card& card, std::vector<Box>& boxes, const Room& room) {
 
 double add_legs(const Card& card, std::vector<Box>& boxes, const Room& room) {
   Flow flow("legs", room.x, room.y, room.width, 3.0);
-  const std::array<double, 10> shares = {0.035, 0.135, 0.085, 0.07, 0.075, 0.125, 0.125, 0.19, 0.08, 0.08};
+  const std::array<double, 11> shares = {0.03,  0.12,  0.075, 0.07,  0.075, 0.135,
+                                        0.12,  0.185, 0.065, 0.065, 0.06};
   std::vector<double> widths;
   for (const double share : shares) widths.push_back(share * flow.inner_width());
   std::size_t shown = 0;
   for (const auto& row : card.legs) {
     if (shown > room.most) break;
-    flow.row(row, widths, {.text = "", .size = 7.6 * room.scale, .bold = shown == 0});
+    flow.row(row, widths, {.text = "", .size = 8.4 * room.fine, .bold = shown == 0});
     if (shown++ == 0) flow.rule();
   }
   if (card.legs.size() > shown)
-    flow.words({.text = more(card.legs.size() - shown), .size = 7.6 * room.scale, .bold = true});
+    flow.words({.text = more(card.legs.size() - shown), .size = 8.4 * room.fine, .bold = true});
   boxes.push_back(flow.framed(0.5));
   return flow.bottom() + between;
 }
@@ -92,9 +94,10 @@ void add_piece(const Card& card, const Room& room, double size, Flow& flow) {
 }
 
 double add_instructions(const Card& card, std::vector<Box>& boxes, const Room& room) {
-  const double each = (room.width - 2 * between) / 3.0, size = 8.4 * room.scale;
-  Flow steps("steps", room.x, room.y, each), ticks("ticks", room.x + each + between, room.y, each),
-      gear("piece and gear", room.x + 2 * (each + between), room.y, each);
+  const double free = room.width - 2 * between, size = letters_of_steps * room.scale;
+  const double first = 0.39 * free, second = 0.335 * free;
+  Flow steps("steps", room.x, room.y, first), ticks("ticks", room.x + first + between, room.y, second),
+      no_gear("piece and gear", room.x + first + second + 2 * between, room.y, free - first - second);
   steps.words({.text = "In this order", .size = 1.15 * size, .bold = true});
   for (std::size_t i = 0; i < card.steps.size(); ++i)
     steps.item(fmt::format("{}.", i + 1), {.text = card.steps[i], .size = size}, 1.5 * size);
@@ -105,9 +108,20 @@ double add_instructions(const Card& card, std::vector<Box>& boxes, const Room& r
     ticks.tick({.text = text, .size = size});
     ticks.gap(0.12 * size);
   }
-  const double small = 0.95 * size;
-  add_piece(card, room, small, gear);
-  add_list("Gear: nothing else", card.gear, room.most, small, gear);
+  const auto with_letters = [&](double small) {
+    Flow gear = no_gear;
+    add_piece(card, room, small, gear);
+    add_list("Landing, by the plan", card.landing, room.most, small, gear);
+    add_list("Gear of this lift, and no other", card.gear, room.most, small, gear);
+    return gear;
+  };
+  const double least = 8.0 * room.fine, beside = std::max(steps.bottom(), ticks.bottom());
+  Flow gear = with_letters(least);
+  for (double larger = least + 0.2; larger <= size; larger += 0.2) {  // as large as there is room beside the others
+    Flow trial = with_letters(larger);
+    if (trial.bottom() > beside) break;
+    gear = std::move(trial);
+  }
   return add_beside(boxes, {steps, ticks, gear}, 0.5);
 }
 
@@ -148,7 +162,7 @@ double add_signals(const Card& card, std::vector<Box>& boxes, const Room& room) 
   double y = room.y;
   for (std::size_t i = 0; i < card.signals.size(); ++i) {
     const Signal& signal = card.signals[i];
-    const double size = 9.0 * room.scale, word_width = 7.2 * size;
+    const double size = 8.6 * room.scale, word_width = 7.2 * size;
     Flow flow(fmt::format("signal {}", i + 1), room.x, y, room.width, 2.0);
     flow.item(std::string(signal.word), {.text = signal.text, .size = size, .bold = true}, word_width);
     Box box = flow.framed(1.0);
@@ -162,8 +176,9 @@ double add_signals(const Card& card, std::vector<Box>& boxes, const Room& room) 
 }
 
 double add_write_in(const Card& card, std::vector<Box>& boxes, const Room& room) {
-  const std::size_t columns = 2, rows = (card.write_in.size() + columns - 1) / columns;
-  const double each = (room.width - between) / static_cast<double>(columns), size = 8.4 * room.scale;
+  const std::size_t columns = 3, rows = (card.write_in.size() + columns - 1) / columns;
+  const double each = (room.width - static_cast<double>(columns - 1) * between) / static_cast<double>(columns),
+               size = 8.4 * room.fine;
   std::vector<Flow> flows;
   for (std::size_t column = 0; column < columns; ++column) {
     Flow flow(fmt::format("written by hand {}", column + 1),
@@ -178,12 +193,16 @@ double add_write_in(const Card& card, std::vector<Box>& boxes, const Room& room)
 }
 
 double add_small_print(const Card& card, std::vector<Box>& boxes, const Room& room) {
-  const double size = 6.6 * room.scale;
+  const double size = 6.8 * room.fine;
   Flow flow("small print", room.x, room.y, room.width, 2.0);
   for (const SmallPrint& print : card.small_print) {
+    if (room.in_short && !print.in_short.empty()) {
+      flow.words({.text = print.in_short, .size = size});
+      continue;
+    }
     std::string all = print.title + ": ";
     for (std::size_t i = 0; i < print.texts.size(); ++i) {
-      all += inert(print.texts[i], room.longest);
+      all += print.texts[i];
       if (i + 1 < print.texts.size()) all += all.ends_with('.') ? " " : "; ";
     }
     flow.words({.text = all + (all.ends_with('.') ? "" : "."), .size = size});
@@ -201,8 +220,9 @@ void shift(Box& box, double down) {
 
 // Above: heading, numbers, drawings as high as there is room. Below: the rest, down to the margin.
 Trial go_card(const Card& card, const std::optional<Drawing>& hangs, const std::optional<Drawing>& above,
-              Page page, double scale, std::size_t most, std::size_t longest) {
-  Room room{margin, margin, page.width - 2 * margin, page.height - margin, scale, most, longest};
+              Page page, Room room) {
+  room.x = room.y = margin;
+  room.width = page.width - 2 * margin, room.bottom = page.height - margin;
   std::vector<Box>& boxes = page.boxes;
   boxes = heading(card, room.x, room.y, room.width);
   room.y = boxes.front().at.y + boxes.front().at.height + between;
@@ -216,17 +236,20 @@ Trial go_card(const Card& card, const std::optional<Drawing>& hangs, const std::
   rest.y = add_write_in(card, below, rest);
   rest.y = add_small_print(card, below, rest);
   const double free = room.bottom - rest.y - between;
+  const double letters = legible_at_arms_length * std::max(1.0, room.scale) * std::min(1.0, room.fine / 0.8);
   const double left = 0.58 * (room.width - between);
+  // A turn is told in words over its drawing.
   Flow turn("the turn", room.x, room.y, left);
-  if (!hangs) add_list("How it turns", card.turn, card.turn.size(), 9.0 * scale, turn);
-  const double least = std::max(least_drawing, turn.bottom() - room.y);
+  add_list("How it turns", card.turn, card.turn.size(), letters, turn);
+  const double told = card.turn.empty() ? 0.0 : turn.bottom() - room.y + between;
+  const double least = hangs ? told + (card.turn.empty() ? least_drawing : 0.75 * least_drawing)
+                             : std::max(least_drawing, told - between);
   const double high = std::max(free, least);
-  if (hangs) boxes.push_back(drawing_box(*hangs, "as it hangs", {room.x, room.y, left, high}, 7.6 * scale));
-  if (!hangs && !card.turn.empty()) boxes.push_back(turn.framed(0.5, room.y + high));
+  if (!card.turn.empty()) boxes.push_back(turn.framed(0.5, hangs ? 0.0 : room.y + high));
+  if (hangs) boxes.push_back(drawing_box(*hangs, {room.x, room.y + told, left, high - told}, letters));
   if (above)
-    boxes.push_back(drawing_box(*above, "picks from above",
-                                {room.x + left + between, room.y, room.width - left - between, high},
-                                7.6 * scale));
+    boxes.push_back(
+        drawing_box(*above, {room.x + left + between, room.y, room.width - left - between, high}, letters));
   for (Box& box : below) {
     shift(box, high + between);
     boxes.push_back(std::move(box));
@@ -234,10 +257,11 @@ Trial go_card(const Card& card, const std::optional<Drawing>& hangs, const std::
   return {std::move(page), least - free};
 }
 
-Trial other_card(const Card& card, Page page, double scale, std::size_t most, std::size_t longest) {
+Trial other_card(const Card& card, Page page, Room room) {
   constexpr double hatching = 12.0;
   const double inner = margin + hatching + between;
-  Room room{inner, inner, page.width - 2 * inner, page.height - inner, scale, most, longest};
+  room.x = room.y = inner;
+  room.width = page.width - 2 * inner, room.bottom = page.height - inner;
   std::vector<Box>& boxes = page.boxes;
   boxes = hatched_frame(page.width, page.height, margin, hatching);
   for (Box& box : heading(card, room.x, room.y, room.width)) boxes.push_back(std::move(box));
@@ -259,22 +283,34 @@ Page empty_page(Paper paper) {
 
 Page lay_out(const Card& card, const std::optional<Drawing>& hangs, const std::optional<Drawing>& above,
              Paper paper) {
-  constexpr std::array<double, 12> scales = {1.25, 1.12, 1.0,  0.96, 0.92, 0.88,
-                                             0.84, 0.8,  0.76, 0.72, 0.68, 0.64};
   const bool may_lift = card.verdict == checks::Verdict::go;
-  const auto trial = [&](double scale, std::size_t most, std::size_t longest) {
-    return may_lift ? go_card(card, hangs, above, empty_page(paper), scale, most, longest)
-                    : other_card(card, empty_page(paper), scale, most, longest);
-  };
-  constexpr std::size_t whole_text = 10000, cut_text = 90;
   const std::size_t everything =
       std::max({card.legs.size(), card.gear.size(), card.reasons.size(), card.piece.size(), std::size_t{1}});
-  for (const double scale : scales)
-    if (Trial whole = trial(scale, everything, whole_text); whole.over <= 0.0) return std::move(whole.page);
+  const auto trial = [&](double scale, double fine, bool in_short, std::size_t most) {
+    const Room room{0.0, 0.0, 0.0, 0.0, scale, fine, most, in_short};
+    return may_lift ? go_card(card, hangs, above, empty_page(paper), room)
+                    : other_card(card, empty_page(paper), room);
+  };
+  struct Sizes {
+    double scale, fine;
+    bool in_short;
+  };
+  constexpr double legible = legible_at_arms_length / letters_of_steps;
+  std::vector<Sizes> sizes;
+  for (const double scale : {1.25, 1.12, 1.0}) sizes.push_back({scale, scale, false});
+  for (const bool in_short : {false, true})
+    for (const double fine : {0.96, 0.9, 0.84, 0.8, 0.76}) sizes.push_back({legible, fine, in_short});
+  for (const double fine : {0.72, 0.68, 0.64}) sizes.push_back({legible, fine, true});
+  for (const double scale : {0.92, 0.88, 0.84, 0.8, 0.76, 0.72, 0.68, 0.64})
+    sizes.push_back({scale, std::min(scale, 0.7), true});
+  for (const Sizes& each : sizes)
+    if (Trial whole = trial(each.scale, each.fine, each.in_short, everything); whole.over <= 0.0)
+      return std::move(whole.page);
+  const Sizes& last = sizes.back();
   for (std::size_t most = everything; most > 1; --most)
-    if (Trial shorter = trial(scales.back(), most, cut_text); shorter.over <= 0.0)
+    if (Trial shorter = trial(last.scale, last.fine, true, most); shorter.over <= 0.0)
       return std::move(shorter.page);
-  return trial(scales.back(), 1, cut_text).page;
+  return trial(last.scale, last.fine, true, 1).page;
 }
 
 }  // namespace firstpick::card

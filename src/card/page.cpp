@@ -37,6 +37,8 @@ std::vector<Point> outline(const Rect& r) {
       {r.x, r.y}, {r.x + r.width, r.y}, {r.x + r.width, r.y + r.height}, {r.x, r.y + r.height}, {r.x, r.y}};
 }
 
+bool is_heavy(const LineMark& line) { return line.thick >= 0.7 && line.fill < 0.0; }
+
 std::string box_list(const Page& page) {
   std::string list = fmt::format("page {:.0f} x {:.0f}\n", page.width, page.height);
   for (const Box& box : page.boxes) {

@@ -45,6 +45,9 @@ struct LineMark {
   double fill = -1.0;  // grey of the area inside, 0 black to 1 white; below zero: not filled
 };
 
+// Ink that no word may cover: edges, legs, beams; not the thin lines of measures and hidden edges, nor filled areas.
+bool is_heavy(const LineMark& line);
+
 struct Box {
   std::string name;
   Rect at;

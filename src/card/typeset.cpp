@@ -30,6 +30,11 @@ PangoWords pango_words(PangoContext* context, const Words& words, double width) 
   pango_font_description_set_absolute_size(font, words.size * PANGO_SCALE);
   pango_layout_set_font_description(layout.get(), font);
   pango_font_description_free(font);
+  // A name or a fingerprint that is broken gets no dash that is not its own.
+  PangoAttrList* attributes = pango_attr_list_new();
+  pango_attr_list_insert(attributes, pango_attr_insert_hyphens_new(FALSE));
+  pango_layout_set_attributes(layout.get(), attributes);
+  pango_attr_list_unref(attributes);
   pango_layout_set_auto_dir(layout.get(), FALSE);
   pango_layout_set_single_paragraph_mode(layout.get(), TRUE);
   pango_layout_set_wrap(layout.get(), PANGO_WRAP_WORD_CHAR);

@@ -18,7 +18,12 @@ std::vector<Finding> strength_below_required(const StageFacts& facts, Trace&) {
   if (const auto* gap = std::get_if<NotAssessed>(&facts.usable_strength)) shown = *gap;
   else shown = Resistance<Stress>{std::get<Stress>(facts.usable_strength)};
 
-  Finding finding = compared<Stress>(id, piece.mark, needed, shown, 1.0, facts.rules.minimum_strength.source.title);
+  // The rule set's minimum where it is what is asked, else what the plan has from the drawing.
+  const auto* asked = std::get_if<Demand<Stress>>(&needed);
+  const bool of_the_plan = asked && asked->value > facts.rules.minimum_strength.value;
+  Finding finding = compared<Stress>(id, piece.mark, needed, shown, 1.0,
+                                     of_the_plan ? "required on the drawing, in the plan"
+                                                 : facts.rules.minimum_strength.source.title);
   if (finding.result == Result::fail) {
     const Stress required = std::get<Stress>(facts.required_strength);
     const Stress usable = std::get<Stress>(facts.usable_strength);

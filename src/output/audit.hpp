@@ -18,5 +18,6 @@ std::string summary_of(const audit::Audit& audit);               // "12 plans: 3
 std::vector<std::string> warnings_of(const audit::Audit& audit);  // what a safety officer looks at first
 std::string reason_of(const audit::Entry& entry);                // of a broken plan its first fault, with its place
 std::string age_of(const audit::Entry& entry);                   // "tested 2026-03-03 07:10, 2.1 days ago"
+std::string change_in_words(const audit::Change& change);        // "worse: a.toml, was GO, is HOLD: the plan is another"
 
 }  // namespace firstpick::output

@@ -93,8 +93,7 @@ std::string audit_html(const Audit& audit) {
   if (!audit.since.empty()) {
     std::vector<std::string> changes;
     for (const audit::Change& c : audit.changes)
-      changes.push_back(fmt::format("{}: {}{}{}", word_for(c.kind), c.file, c.before.empty() ? "" : ", was " + c.before,
-                                    c.now.empty() ? "" : ", is " + c.now));
+      changes.push_back(change_in_words(c));
     if (changes.empty()) changes.emplace_back("nothing");
     out += list("Changed since " + audit.since, changes);
   }

@@ -38,6 +38,8 @@ Json entry(const audit::Entry& e) {
           {"replaced", e.overridden},
           {"tested", text_or_null(e.tested)},
           {"evidence_age_days", number(e.evidence_age_days)},
+          {"evidence_until", text_or_null(e.evidence_until)},
+          {"evidence_run_out", e.evidence_run_out},
           {"sign_off", {{"state", e.standing == audit::Standing::broken ? "unknown" : checks::word_for(e.sign_off.kind)},
                         {"engineer", text_or_null(e.sign_off.engineer)},
                         {"signed", text_or_null(e.sign_off.signed_at)},
@@ -46,6 +48,7 @@ Json entry(const audit::Entry& e) {
                         {"fault", text_or_null(e.sign_off.fault)}}},
           {"same_piece", e.same_piece},
           {"fingerprint", text_or_null(e.fingerprint)},
+          {"plan_sha256", text_or_null(e.text_hash)},
           {"errors", std::move(errors)}};
 }
 
@@ -56,7 +59,7 @@ std::string audit_json(const audit::Audit& audit) {
   for (const audit::Entry& e : audit.entries) plans.push_back(entry(e));
   for (const audit::Change& c : audit.changes)
     changes.push_back({{"kind", word_for(c.kind)}, {"file", c.file}, {"before", text_or_null(c.before)},
-                       {"now", text_or_null(c.now)}});
+                       {"now", text_or_null(c.now)}, {"what", c.what}});
   using audit::Standing;
   const Json json{{"format", 1},
                   {"program", {{"name", "firstpick"}, {"version", program_version}}},

@@ -78,7 +78,16 @@ std::string reason_of(const Entry& entry) {
 std::string age_of(const Entry& entry) {
   if (entry.tested.empty()) return "no strength test";
   if (!entry.evidence_age_days) return fmt::format("tested {}, after this audit", entry.tested);
-  return fmt::format("tested {}, {:.1f} days ago", entry.tested, *entry.evidence_age_days);
+  return fmt::format("tested {}, {:.1f} days ago{}", entry.tested, *entry.evidence_age_days,
+                     entry.evidence_run_out ? ", run out since " + entry.evidence_until : std::string());
+}
+
+std::string change_in_words(const audit::Change& change) {
+  std::string text = fmt::format("{}: {}", word_for(change.kind), change.file);
+  if (change.kind == audit::Change::Kind::changed) return fmt::format("{}, still {}: {}", text, change.now, joined(change.what, "; "));
+  if (!change.before.empty()) text += ", was " + change.before;
+  if (!change.now.empty()) text += ", is " + change.now;
+  return text + (change.what.empty() ? "" : ": " + joined(change.what, "; "));
 }
 
 std::string summary_of(const Audit& audit) {
@@ -102,6 +111,7 @@ std::vector<std::string> warnings_of(const Audit& audit) {
   tell(in_state(SignOffState::Kind::faulty), "with a sign-off that cannot be read");
   tell(in_state(SignOffState::Kind::none), "not signed");
   tell(of([](const Entry& e) { return !e.missing.empty(); }), "with evidence missing");
+  tell(of([](const Entry& e) { return e.evidence_run_out; }), "with a strength test that has run out by now: GO was for the lift of its plan");
   tell(of([](const Entry& e) { return !e.unconfirmed.empty(); }), "on values from memory that nobody has confirmed");
   tell(of([](const Entry& e) { return !e.overridden.empty(); }), "with table entries of the plant's own");
   tell(of([](const Entry& e) { return !e.same_piece.empty(); }), "with another plan of the same piece and revision");
@@ -119,9 +129,7 @@ std::string audit_text(const Audit& audit, const TerminalStyle& style) {
   if (!audit.since.empty()) {
     std::vector<std::string> changes;
     for (const audit::Change& change : audit.changes)
-      changes.push_back(fmt::format("{}: {}{}{}{}", word_for(change.kind), change.file,
-                                    change.before.empty() ? "" : ", was " + change.before,
-                                    change.now.empty() ? "" : ", is " + change.now, ""));
+      changes.push_back(change_in_words(change));
     if (changes.empty()) changes.emplace_back("nothing");
     out += list("Changed since " + printable(audit.since), changes, style);
   }

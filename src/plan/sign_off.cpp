@@ -50,7 +50,9 @@ const SectionList& sign_off_sections() {
                 {.name = "tables", .kind = Kind::name, .required = true, .doc = "SHA-256 of the tables",
                  .example = "\"77...\""},
                 {.name = "fingerprint", .kind = Kind::name, .required = true,
-                 .doc = "of plan, tables, rule set and program together", .example = "\"ca82...\""}},
+                 .doc = "of plan, tables, rule set and program together", .example = "\"ca82...\""},
+                {.name = "seal", .kind = Kind::name, .required = true,
+                 .doc = "SHA-256 of everything above: who signed, when and as what", .example = "\"3b0f...\""}},
        .called = "the sign-off"}};
   return all;
 }
@@ -80,6 +82,7 @@ std::variant<SignOff, std::vector<Diagnostic>> read_sign_off(const std::string& 
   sign_off.plan = hash(in, "plan", reading);
   sign_off.tables = hash(in, "tables", reading);
   sign_off.fingerprint = hash(in, "fingerprint", reading);
+  sign_off.seal = hash(in, "seal", reading);
   if (!faults.none()) return faults.in_order_of_place();
   return sign_off;
 }
@@ -90,8 +93,8 @@ std::string text_of(const SignOff& s) {
   out += fmt::format("engineer = {}\nsigned = {}\nverdict = {}\n", in_toml(s.engineer), s.signed_at.text,
                      in_toml(s.verdict));
   out += fmt::format("rules = {}\nprogram = {}\n", in_toml(s.rules), in_toml(s.program));
-  return out + fmt::format("plan = {}\ntables = {}\nfingerprint = {}\n", in_toml(s.plan), in_toml(s.tables),
-                           in_toml(s.fingerprint));
+  return out + fmt::format("plan = {}\ntables = {}\nfingerprint = {}\nseal = {}\n", in_toml(s.plan), in_toml(s.tables),
+                           in_toml(s.fingerprint), in_toml(s.seal));
 }
 
 }  // namespace firstpick::plan

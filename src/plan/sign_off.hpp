@@ -20,6 +20,7 @@ struct SignOff {
   std::string rules, program;         // rule set and version of the program
   std::string plan, tables;           // SHA-256 of each alone, so that it can be said which has changed
   std::string fingerprint;            // of all four together
+  std::string seal;                   // SHA-256 of everything above: a word of the file that was changed by hand shows
 };
 
 const SectionList& sign_off_sections();

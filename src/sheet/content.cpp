@@ -75,14 +75,14 @@ Section layout(const plan::Plan& plan, const piece::Body& body, const Report& re
   constexpr double wide = 420.0, high = 300.0, text_size = 8.0;
   Section section{.title = "Layout of the inserts"};
   for (std::size_t i = 0; i < report.stages.size(); ++i) {
-    const auto drawing = card::from_above(plan, body, report, i);
+    auto drawing = card::from_above(plan, body, report, i);
     if (!drawing) continue;
     section.figures.push_back(
         {fmt::format("Figure {}: stage {}", section.figures.size() + 1,
                      checks::word_for(report.stages[i].kind)),
          {wide,
           high,
-          {card::drawing_box(*drawing, "layout", {1.0, 1.0, wide - 2.0, high - 2.0}, text_size)}},
+          {card::drawing_box(*drawing, {1.0, 1.0, wide - 2.0, high - 2.0}, text_size)}},
          "the inserts seen from above; the table below has their places"});
   }
   section.table = {{"insert", "number in the figure", "kind", "x", "y", "z"}};
@@ -94,17 +94,58 @@ Section layout(const plan::Plan& plan, const piece::Body& body, const Report& re
   return section;
 }
 
-Section findings(const StageReport& stage, const Report& report) {
+// A rule that had nothing to judge in this stage says "pass" to the coverage guard; a reader is told what it was.
+bool had_nothing_to_judge(const Finding& f, const plan::Plan& plan, const plan::Stage& stage) {
+  if (f.result != checks::Result::pass || f.utilization) return false;
+  if (f.rule.starts_with("turn-")) return stage.kind != plan::StageKind::turn;
+  if (f.rule == "haul-restraint") return stage.kind != plan::StageKind::haul;
+  if (f.rule == "wind-side-load") return !stage.wind_speed;
+  if (f.rule == "scale-reading") return !stage.scale_reading;
+  if (f.rule == "thread-engagement")
+    return std::ranges::none_of(plan.inserts, [&](const plan::Insert& insert) {
+      return insert.id == f.subject && (insert.kind == "threaded" || insert.thread || insert.thread_engagement);
+    });
+  return false;
+}
+
+// "rule (A1, A2); other rule (MB-1)"
+void add_to_list(std::vector<std::pair<std::string, std::string>>& list, const Finding& f) {
+  if (list.empty() || list.back().first != f.rule) list.push_back({std::string(f.rule), f.subject});
+  else list.back().second += ", " + f.subject;
+}
+
+std::string in_words(const std::vector<std::pair<std::string, std::string>>& list) {
+  std::string text;
+  for (const auto& [rule, subjects] : list) text += fmt::format("{}{} ({})", text.empty() ? "" : "; ", rule, subjects);
+  return text;
+}
+
+Section findings(const StageReport& stage, const Report& report, const plan::Plan& plan, const plan::Stage& planned) {
   Section section{.title = fmt::format("Findings, stage {}", checks::word_for(stage.kind))};
   section.table = {{"rule", "on", "result", "demand", "capacity", "used", "clause", "governed by"}};
   const auto cell = [&](const std::optional<checks::Figure>& figure, Rounding rounding) {
     return figure ? checks::print(*figure, report.units, rounding) : std::string("-");
   };
-  for (const Finding& f : stage.findings)
+  std::vector<std::pair<std::string, std::string>> without_a_number, nothing_to_judge;
+  for (const Finding& f : stage.findings) {
+    if (had_nothing_to_judge(f, plan, planned)) {
+      add_to_list(nothing_to_judge, f);
+      continue;
+    }
+    if (f.result == checks::Result::pass && !f.utilization && !f.demand) {
+      add_to_list(without_a_number, f);
+      continue;
+    }
     section.table.push_back({std::string(f.rule), f.subject, std::string(checks::word_for(f.result)),
                              cell(f.demand, Rounding::up), cell(f.capacity, Rounding::down),
                              f.utilization ? print_utilization(*f.utilization) : "-",
                              f.clause.empty() ? "-" : f.clause, f.situation.empty() ? "-" : f.situation});
+  }
+  if (section.table.size() == 1) section.table.clear();
+  if (!without_a_number.empty())
+    section.texts.push_back("Passed, without a number: " + in_words(without_a_number) + ".");
+  if (!nothing_to_judge.empty())
+    section.texts.push_back("Not applicable in this stage, nothing to judge: " + in_words(nothing_to_judge) + ".");
   return section;
 }
 
@@ -144,6 +185,9 @@ Sheet sheet_of(const plan::Plan& plan, const piece::Body& body, const Report& re
   Sheet sheet{.title = fmt::format("Calculation of the lift of {}{}", report.mark,
                                    report.revision.empty() ? "" : ", revision " + report.revision),
               .verdict = std::string(checks::word_for(report.verdict))};
+  sheet.head = report.mark + (report.revision.empty() ? "" : ", revision " + report.revision);
+  sheet.foot = "fingerprint " + report.fingerprint.substr(0, 16);
+  sheet.units = report.units;
   if (!report.title.empty()) sheet.heading.push_back(report.title);
   sheet.heading.push_back(fmt::format("Plan {}; rules {} ({}); firstpick {}", report.file, report.rules,
                                       report.rules_title, program_version));
@@ -162,7 +206,8 @@ Sheet sheet_of(const plan::Plan& plan, const piece::Body& body, const Report& re
     sheet.sections.push_back(list_of("Entries of the plant's own tables", report.overridden));
   sheet.sections.push_back(unconfirmed(report));
   sheet.sections.push_back(list_of("Not checked by this version", report.not_checked));
-  for (const StageReport& stage : report.stages) sheet.sections.push_back(findings(stage, report));
+  for (std::size_t i = 0; i < report.stages.size() && i < plan.stages.size(); ++i)
+    sheet.sections.push_back(findings(report.stages[i], report, plan, plan.stages[i]));
   const ChosenSteps chosen = chosen_steps(report, all);
   if (chosen.left_out > 0)
     sheet.sections.push_back(

@@ -31,6 +31,8 @@ struct Section {
 
 struct Sheet {
   std::string title, verdict;
+  std::string head, foot;            // on every printed page: which piece; fingerprint
+  UnitSystem units = UnitSystem::si; // of the plan
   std::vector<std::string> heading;  // lines below the title
   std::vector<Section> sections;
 };

@@ -5,6 +5,7 @@
 
 #include "record/diagnostic.hpp"
 #include "sheet/formula.hpp"
+#include "sheet/own_units.hpp"
 #include "sheet/write.hpp"
 
 namespace firstpick::sheet {
@@ -20,20 +21,23 @@ std::string escaped(std::string_view text) {
   return safe;
 }
 
-std::string unit_of(const Term& term) { return term.unit == "1" ? std::string() : " " + term.unit; }
+std::string unit_of(const Term& term, UnitSystem units) {
+  const std::string own = in_own_units(term, units);
+  return (term.unit == "1" ? std::string() : " " + term.unit) + (own.empty() ? "" : " (" + own + ")");
+}
 
 // Four spaces make it code: nothing in it is markup.
-std::string step_text(const Step& step) {
+std::string step_text(const Step& step, UnitSystem units) {
   std::string out = escaped(step.words) + "\n\n    " + step.result.symbol;
   if (const auto formula = step.formula.empty() ? std::nullopt : formula_of(step.formula)) {
     out += " = " + as_text(*formula) + "\n      ";
     if (!step.given.empty()) out += " = " + as_text(with_numbers(*formula, step.given)) + "\n      ";
   }
-  out += " = " + figures(step.result.number) + unit_of(step.result) + "\n\n";
+  out += " = " + figures(step.result.number) + unit_of(step.result, units) + "\n\n";
   std::string given;
   for (const Term& term : step.given)
     given += fmt::format("{}`{} = {}{}`", given.empty() ? "" : ", ", term.symbol, figures(term.number),
-                         unit_of(term));
+                         unit_of(term, units));
   if (!given.empty()) out += "with " + given + "\n\n";
   if (!step.clause.empty()) out += "- by " + escaped(step.clause) + "\n";
   for (const Source& source : step.sources)
@@ -73,7 +77,7 @@ std::string markdown(const Sheet& sheet) {
     for (const std::string& item : section.items) out += "- " + escaped(item) + "\n";
     if (!section.items.empty()) out += "\n";
     out += table_text(section.table);
-    for (const Step& step : section.steps) out += step_text(step);
+    for (const Step& step : section.steps) out += step_text(step, sheet.units);
   }
   return out;
 }

@@ -63,6 +63,23 @@ is "on one thread too" yes "$(if cmp -s "$folder/out" "$folder/before.json"; the
 is "and nothing has changed" 0 "$(status_of audit "$plans" --now $now --since "$folder/before.json")"
 is "which it says" yes "$(says out '  - nothing')"
 
+# a test without an offset is on the clock of --now: 07:10 there, twenty minutes before 07:30
+is "an audit just after the test" 0 "$(status_of audit "$plans" --json --now 2026-03-03T07:30:00-05:00)"
+is "counts minutes, not the offset" yes "$(says out '"evidence_age_days": 0.0138')"
+
+# the strength files of the demo are counted, not broken
+mkdir "$folder/strength"
+cp docs/demo/strength/*.toml docs/demo/stair.toml "$folder/strength"
+is "strength files beside a plan" 0 "$(status_of audit "$folder/strength" --now $now)"
+is "are counted" yes "$(says out '4 strength files')"
+
+# a verdict written over by hand
+cp "$signature" "$folder/kept"
+sed 's/verdict = "GO"/verdict = "NO-GO"/' "$folder/kept" >"$signature"
+is "a sign-off that was written over holds" 3 "$(status_of check "$base")"
+is "and check says why" yes "$(says out 'the sign-off file itself')"
+cp "$folder/kept" "$signature"
+
 # one byte of a comment
 printf '# another thought\n' >>"$base"
 is "check holds" 3 "$(status_of check "$base")"

@@ -99,6 +99,9 @@ TEST_CASE("a signed plan is GO until plan, tables, rule set or program change, t
   CHECK_THAT(told([&](auto& s) { s.rules = "none"; }), Catch::Contains("the rule set (none then, us now)"));
   CHECK_THAT(told([&](auto& s) { s.program = "0"; }), Catch::Contains("the program (0 then"));
   CHECK_THAT(told([&](auto& s) { s.fingerprint = other; }), Catch::Contains("the sign-off file itself"));
+  CHECK_THAT(told([&](auto& s) { s.verdict = "NO-GO"; }), Catch::Contains("the sign-off file itself"));
+  CHECK_THAT(told([&](auto& s) { s.engineer = "somebody else"; }), Catch::Contains("the sign-off file itself"));
+  CHECK_THAT(told([&](auto& s) { s.signed_at.text = "2026-03-01T08:00:00Z"; }), Catch::Contains("the sign-off file itself"));
   CHECK(checked(text + "\n", SignOffText{"beam.signed.toml", plan::text_of(good)}).verdict == checks::Verdict::hold);
 }
 
@@ -116,7 +119,7 @@ TEST_CASE("a sign-off that is malformed or cannot be read is HOLD with its place
   const std::string good = plan::text_of(signature_under(text));
   CHECK_THAT(reason(replaced(good, "\"GO\"", "\"YES\"")), Catch::Contains("beam.signed.toml:5:"));
   CHECK_THAT(reason(replaced(good, "fingerprint = \"", "fingerprint = \"z")), Catch::Contains("fingerprint"));
-  CHECK_THAT(reason(good + "more = 1\n"), Catch::Contains("beam.signed.toml:11:"));
+  CHECK_THAT(reason(good + "more = 1\n"), Catch::Contains("beam.signed.toml:12:"));
 }
 
 TEST_CASE("a signature under a plan that is HOLD or NO-GO does not make it GO") {
@@ -221,4 +224,56 @@ TEST_CASE("hostile text in any field reaches no view of an audit unescaped") {
   CHECK(json.find('\x1b') == std::string::npos);
   CHECK(json.find('\x07') == std::string::npos);
   CHECK(std::ranges::all_of(json, [](char c) { return c == '\n' || (c >= 0x20 && c < 0x7F); }));
+}
+
+TEST_CASE("an audit against an earlier one tells another use, plan, test or sign-off under the same verdict") {
+  const auto files = some_plans();
+  audit::Audit before = audit_of(files);
+  auto& was = before.entries.at(1);
+  REQUIRE(was.file == "ok/beam-on-two-picks.toml");
+  const auto told_after = [&](auto change) {
+    audit::Audit earlier = before;
+    change(earlier.entries[1]);
+    audit::Audit now = audit_of(files);
+    REQUIRE_FALSE(audit::compare_with_earlier("before.json", output::audit_json(earlier), now));
+    REQUIRE(now.changes.size() == 1);
+    CHECK(now.changes.front().kind == audit::Change::Kind::changed);
+    CHECK_THAT(output::audit_text(now, {}), Catch::Contains("changed: ok/beam-on-two-picks.toml, still GO"));
+    return output::change_in_words(now.changes.front());
+  };
+  CHECK_THAT(told_after([](audit::Entry& e) { e.utilization = 0.123; }), Catch::Contains("used was 0.123, is 0."));
+  CHECK_THAT(told_after([](audit::Entry& e) { e.rule = "sling-angle"; }), Catch::Contains("what governs was sling-angle, is "));
+  CHECK_THAT(told_after([](audit::Entry& e) { e.text_hash = std::string(64, '0'); }), Catch::Contains("the plan is another"));
+  CHECK_THAT(told_after([](audit::Entry& e) { e.tested = "2026-03-01 07:00"; }), Catch::Contains("the strength test was 2026-03-01"));
+  CHECK_THAT(told_after([](audit::Entry& e) {
+               e.sign_off.kind = Kind::valid, e.sign_off.engineer = "R. Example", e.sign_off.signed_at = "then";
+             }),
+             Catch::Contains("the sign-off was valid (R. Example, then), is none"));
+  CHECK_THAT(told_after([](audit::Entry& e) { e.fingerprint = std::string(64, '0'); }),
+             Catch::Contains("tables, rule set or program are others"));
+}
+
+TEST_CASE("a test that has run out by the time of the audit is told and counted, the GO was for the lift of its plan") {
+  const std::string text = contents_of("docs/demo/manhole-base.toml");  // tested 3 March, 07:10, valid for 12 h
+  const std::vector<AuditFile> files{{"p/a.toml", "a.toml", text}};
+  auto question = question_on(files);  // 4 March, 08:00
+  const auto told = [&] { return make_audit(question, real_tables(), [](std::size_t, std::size_t) {}); };
+  const audit::Audit late = told();
+  CHECK(late.entries.front().standing == audit::Standing::go);
+  CHECK(late.entries.front().evidence_run_out);
+  CHECK_THAT(output::audit_text(late, {}), Catch::Contains("1 with a strength test that has run out by now"));
+  CHECK_THAT(output::age_of(late.entries.front()), Catch::Contains("run out since 2026-03-03 19:10"));
+  question.now_s -= 86400;
+  CHECK_FALSE(told().entries.front().evidence_run_out);
+}
+
+TEST_CASE("strength files of the repository are counted as such, and none of them is told as broken") {
+  std::vector<AuditFile> files;
+  for (const char* name : {"box-culvert-breaks", "box-culvert-pour", "wall-panel-bed-1", "wall-panel-bed-2"}) {
+    const std::string file = "docs/demo/strength/" + std::string(name) + ".toml";
+    files.push_back({file, file, contents_of(file)});
+  }
+  const audit::Audit audit = audit_of(files);
+  CHECK(audit.strength_files == 4);
+  CHECK(audit.entries.empty());
 }

@@ -437,3 +437,57 @@ TEST_CASE("the sweep of a turn is drawn from its first angle to its last, to the
     CHECK(words.find("hook|") != std::string::npos);
   }
 }
+
+TEST_CASE("a number in other units than the plan's stands with the plan's beside it") {
+  const sheet::Sheet si = sheet_for(checked_plan("docs/demo/panel-turned.toml"), true);
+  const std::string page = sheet::html(si), text = sheet::markdown(si);
+  CHECK(count_of(page, " lb (80.0 kN)") + count_of(page, " lb (20.0 kN)") > 0);
+  CHECK(count_of(text, " lb (20.0 kN)") > 0);
+  const std::string us = sheet::html(sheet_for(checked_plan("docs/demo/manhole-base.toml"), true));
+  CHECK(count_of(us, " kN (") > 0);
+  CHECK(count_of(us, " lb (") == 0);  // in the plan's units already
+  CHECK(count_of(page, " kN (") == 0);
+}
+
+TEST_CASE("findings tell apart what passed without a number and what there was nothing to judge of") {
+  const CheckedPlan checked = checked_plan("docs/demo/panel-turned.toml");
+  const sheet::Sheet sheet = sheet_for(checked, false);
+  const auto strip = section_named(sheet, "Findings, stage strip"), turn = section_named(sheet, "Findings, stage turn");
+  REQUIRE(strip.texts.size() == 2);
+  CHECK(strip.texts[0].find("insert-certificate (") != std::string::npos);
+  for (const char* rule : {"turn-slip (", "haul-restraint (", "wind-side-load (", "scale-reading (", "thread-engagement ("}) {
+    CAPTURE(rule);
+    CHECK(strip.texts[0].find(rule) == std::string::npos);
+    CHECK(strip.texts[1].find(rule) != std::string::npos);
+  }
+  CHECK(strip.texts[1].starts_with("Not applicable in this stage"));
+  CHECK(turn.texts[1].find("turn-slip (") == std::string::npos);
+  std::size_t told = 0;  // each finding once: in the table or in one of the two lists
+  for (const sheet::Section& section : {strip, turn})
+    for (const auto& row : section.table) {
+      CHECK((row[2] != "pass" || row[3] != "-" || row[5] != "-"));
+      ++told;
+    }
+  CHECK(told > 10);
+}
+
+TEST_CASE("every printed page names piece, fingerprint and page, and the heads of tables come again") {
+  CheckedPlan checked = checked_plan("docs/demo/manhole-base.toml");
+  const std::string page = sheet::html(sheet_for(checked, false));
+  CHECK(page.find("@top-left{content:\"MB-48-207, revision A\"}") != std::string::npos);
+  CHECK(page.find("@bottom-left{content:\"fingerprint " + checked.report.fingerprint.substr(0, 16) + "\"}") != std::string::npos);
+  CHECK(page.find("counter(page) \" of \" counter(pages)") != std::string::npos);
+  CHECK(count_of(page, "<table>") == count_of(page, "<thead>"));
+  CHECK(count_of(page, "<thead>") == count_of(page, "</thead>"));
+  checked.report.mark = "a\"}body{display:none}</style><script>";
+  const std::string hostile = sheet::html(sheet_for(checked, false));
+  const std::size_t from = hostile.find("<style>"), to = hostile.find("</style>");
+  CHECK(hostile.substr(from, to - from).find("display:none") == std::string::npos);
+  CHECK(count_of(hostile, "</style>") == 1);
+}
+
+TEST_CASE("the strength that is asked for is told with who asks for it") {
+  const CheckedPlan checked = checked_plan("docs/demo/panel-turned.toml");  // 20 MPa on the drawing, 2000 psi by the rules
+  for (const checks::Finding& finding : checked.report.stages.front().findings)
+    if (finding.rule == "strength-below-required") CHECK(finding.clause == "required on the drawing, in the plan");
+}

@@ -24,7 +24,7 @@ inline bool has_box(const card::Page& page, const std::string& name) {
 }
 
 inline bool is_drawing(const card::Box& box) {
-  return box.name == "as it hangs" || box.name == "picks from above";
+  return box.name == "as it hangs" || box.name == "as it turns" || box.name == "picks from above";
 }
 
 // The least that printers leave white on each side, in points.
@@ -55,6 +55,37 @@ inline void check_boxes(const card::Page& page) {
       CAPTURE(page.boxes[a].name, page.boxes[b].name);
       CHECK_FALSE(card::overlap(page.boxes[a].at, page.boxes[b].at));
     }
+}
+
+inline bool crosses(const card::Rect& r, const card::Point& a, const card::Point& b) {
+  double from = 0.0, to = 1.0;  // part of the line that is inside, by one side after the other
+  const auto cut = [&](double start, double step, double low, double high) {
+    if (step == 0.0) {
+      if (start <= low || start >= high) to = -1.0;
+      return;
+    }
+    const double one = (low - start) / step, other = (high - start) / step;
+    from = std::max(from, std::min(one, other)), to = std::min(to, std::max(one, other));
+  };
+  cut(a.x, b.x - a.x, r.x, r.x + r.width);
+  cut(a.y, b.y - a.y, r.y, r.y + r.height);
+  return to - from > 1e-6;
+}
+
+// No label of a drawing over an edge, a leg or a beam: what it would wipe away is what somebody hooks on by.
+inline void check_words_off_lines(const card::Page& page) {
+  for (const card::Box& box : page.boxes) {
+    if (!is_drawing(box)) continue;
+    for (const card::TextMark& text : box.texts) {
+      if (!text.clears) continue;
+      const card::Rect inner{text.at.x + 1.0, text.at.y + 1.0, text.at.width - 2.0, text.at.height - 2.0};
+      for (const card::LineMark& line : box.lines)
+        for (std::size_t i = 1; card::is_heavy(line) && i < line.points.size(); ++i) {
+          CAPTURE(box.name, text.words.text);
+          if (crosses(inner, line.points[i - 1], line.points[i])) FAIL_CHECK("words over a line of the drawing");
+        }
+    }
+  }
 }
 
 // No words over other words. Signs of picks may cover each other where the picks do: with_drawings false.
