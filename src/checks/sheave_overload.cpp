@@ -49,7 +49,7 @@ std::vector<Finding> sheave_overload(const StageFacts& facts, Trace& trace) {
   for (std::size_t group = 0; group < facts.rigging->equalised.size(); ++group) {
     const auto& rope = facts.rigging->equalised[group];
     if (rope.size() < 2) continue;
-    findings.push_back(carrier_finding(at_hook, facts, group, "over " + rope.front().value + " and " + rope.back().value,
+    findings.push_back(carrier_finding(at_hook, facts, group, plan::sheave_at_hook(rope),
                                        facts.rigging->equaliser_rated, trace));
   }
   return findings;

@@ -9,6 +9,7 @@
 #include "checks/crane_hook_load.hpp"
 #include "checks/gear_in_use.hpp"
 #include "checks/insert_families.hpp"
+#include "plan/rigging_tree.hpp"
 
 namespace firstpick::checks {
 
@@ -65,8 +66,10 @@ std::vector<std::string> subjects_of(Scope scope, const StageFacts& facts) {
         for (const plan::Beam& beam : facts.rigging->beams) subjects.push_back(beam.id);
       return subjects;
     case Scope::sheave:
-      if (facts.rigging)
-        for (const plan::Sheave& sheave : facts.rigging->sheaves) subjects.push_back(sheave.id);
+      if (!facts.rigging) return subjects;
+      for (const plan::Sheave& sheave : facts.rigging->sheaves) subjects.push_back(sheave.id);
+      for (const auto& group : facts.rigging->equalised)
+        if (group.size() > 1) subjects.push_back(plan::sheave_at_hook(group));
       return subjects;
     case Scope::leg:
       if (!facts.rigging) return subjects;

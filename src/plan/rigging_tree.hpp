@@ -18,6 +18,11 @@ struct CarrierEnd {
 std::optional<CarrierEnd> carrier_end(const Rigging& rigging, std::string_view name);
 const Hook* hook_named(const Rigging& rigging, std::string_view name);
 
+// The sheave at the hook of an equalised group: "over A1 and A2".
+inline std::string sheave_at_hook(const std::vector<Placed<std::string>>& group) {
+  return "over " + group.front().value + " and " + group.back().value;
+}
+
 // "sheave", "link"
 inline std::string_view kind_of(const Sheave& sheave) { return sheave.rolls ? "sheave" : "link"; }
 

@@ -207,7 +207,8 @@ TEST_CASE("the subjects of each scope") {
   CHECK(subjects_of(Scope::rigging, facts) == Names{"four legs"});
   CHECK(subjects_of(Scope::crane, facts) == Names{"bay"});
   CHECK(subjects_of(Scope::leg, facts) == Names{"A1", "A2", "A3", "A4"});
-  CHECK(subjects_of(Scope::gear, facts) == Names{"chain", "clutch", "bay"});
+  CHECK(subjects_of(Scope::gear, facts) == Names{"chain", "clutch", "the sheaves at the hook", "bay"});
+  CHECK(subjects_of(Scope::sheave, facts) == Names{"over A1 and A2"});
   CHECK(subjects_of(Scope::insert, facts) == Names{"A1", "A2", "A3", "A4"});
   CHECK(subjects_of(Scope::headed_insert, facts) == Names{"A1", "A2"});
   CHECK(subjects_of(Scope::rated_insert, facts) == Names{"A2", "A4"});

@@ -39,15 +39,18 @@ TEST_CASE("not negative: at, below and above") {
   CHECK(faults_in_crane("block = \"1e-9 lb\"").empty());
 }
 
-TEST_CASE("at least 1: at, below and above, not a number and infinite") {
+TEST_CASE("a factor of safety, 1 to 12: at both ends, below and above, not a number and infinite") {
+  const List outside{"'design_factor' must be from 1 to 12, as a factor of safety is"};
   CHECK(faults_in_sling("design_factor = 1").empty());
-  CHECK(faults_in_sling("design_factor = 0.9999999999999999") == List{"'design_factor' must be at least 1"});
+  CHECK(faults_in_sling("design_factor = 12").empty());
+  CHECK(faults_in_sling("design_factor = 0.9999999999999999") == outside);
+  CHECK(faults_in_sling("design_factor = 12.000000000000002") == outside);
   CHECK(faults_in_sling("design_factor = 1.0000000000000002").empty());
   CHECK(faults_in_sling("design_factor = nan") == List{"'design_factor' must be finite"});
   CHECK(faults_in_sling("design_factor = inf") == List{"'design_factor' must be finite"});
   CHECK(faults_in_sling("design_factor = -inf") == List{"'design_factor' must be finite"});
   CHECK(faults_in_sling("design_factor = \"5\"").empty());
-  CHECK(faults_in_sling("design_factor = 9223372036854775807").empty());
+  CHECK(faults_in_sling("design_factor = 9223372036854775807") == outside);
 }
 
 TEST_CASE("0 to 90 deg: at both ends, below and above") {
@@ -159,7 +162,7 @@ TEST_CASE("a key of another section is sent there, a near one is suggested") {
         List{"[piece] has no key 'density' | it is a key of [concrete]"});
   CHECK(faults_in_piece("id = 3") ==
         List{"[piece] has no key 'id' | it is a key of [[insert]], [[sling]], [[hardware]], [[crane]], "
-             "[[rigging]], [[rigging.hook]], [[rigging.beam]], [[rigging.beam.points]], [[rigging.sheave]]"});
+             "[[rigging]], [[rigging.hook]], [[rigging.beam]], [[rigging.beam.points]], [[rigging.sheave]], [[rigging.link]]"});
   CHECK(faults_in_piece("evidence = {}") ==
         List{"[piece] has no key 'evidence' | it is written [concrete.evidence]"});
   CHECK(faults_in_piece("unit = \"us\"") == List{"[piece] has no key 'unit' | did you mean 'units'?"});
