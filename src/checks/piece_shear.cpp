@@ -63,20 +63,20 @@ Outcome<LineShear> shear_of(const StageFacts& facts, const ModelChoice& model, T
   found.stress = r * cracked * computed;
   trace.add([&] {
     return Step{.words = fmt::format("largest shear stress, at {}; {}", found.where, found.situation),
-                .result = {"tau_0", in(MPa, computed), "MPa"},
+                .result = {"v_line_0", in(MPa, computed), "MPa"},
                 .formula = "V / A_v / 1000",
                 .given = {{"V", in(kN, found.shear), "kN"}, {"A_v", in(m2, found.shear_area), "m2"}},
                 .clause = "statics of beams"};
   });
   trace.add([&] {
     Step step{.words = "the same with the raise of the loads",
-              .result = {"tau", in(MPa, found.stress), "MPa"},
-              .formula = "r_bend * tau_0",
-              .given = {{"r_bend", r.value(), "1"}, {"tau_0", in(MPa, computed), "MPa"}},
+              .result = {"v_line", in(MPa, found.stress), "MPa"},
+              .formula = "r_bend * v_line_0",
+              .given = {{"r_bend", r.value(), "1"}, {"v_line_0", in(MPa, computed), "MPa"}},
               .clause = "statics of beams"};
     if (facts.plan.piece.may_crack) {
       step.words += ", and of the depth to the bars alone";
-      step.formula = "r_bend * r_d * tau_0";
+      step.formula = "r_bend * r_d * v_line_0";
       step.given.push_back({"r_d", cracked.value(), "1"});
     }
     return step;
