@@ -121,12 +121,12 @@ std::string sparklines(const StrengthReport& report, const checks::MaturityPart&
                                 print(Temperature::from_value(hottest), report.units));
   out += fmt::format("  equivalent age  0 {} {}\n", sparkline_of(ages_h, 0.0, ages_h.back(), columns),
                      print(part.points.back().equivalent_age, report.units, Rounding::down));
-  if (!report.calibration) return out;
+  const double most_MPa = *std::ranges::max_element(strengths_MPa);
+  if (!(most_MPa > 0.0)) return out;  // no estimate
   std::optional<Stress> needed;
   for (const checks::StrengthNeeded& each : report.needed)
     if (each.required && (!needed || *each.required > *needed)) needed = each.required;
   const double needed_MPa = needed ? in(MPa, *needed) : std::numeric_limits<double>::infinity();
-  const double most_MPa = *std::ranges::max_element(strengths_MPa);
   out += fmt::format("  estimate        0 {} {}", sparkline_of(strengths_MPa, 0.0, needed ? std::max(most_MPa, needed_MPa) : most_MPa,
                                                             columns, needed_MPa),
                      print(most_MPa * MPa, report.units, Rounding::down));

@@ -87,7 +87,6 @@ TEST_CASE("the sparkline rises with its values, is as wide as it may be, and has
 
 TEST_CASE("at the terminal temperature, equivalent age and estimate have a line each, with what is needed") {
   checks::StrengthReport report = report_with(8);
-  report.calibration = strength::FittedCalibration{};
   for (std::size_t i = 0; i < report.maturity->points.size(); ++i)
     report.maturity->points[i].strength = 2.0 * static_cast<double>(i) * MPa;
   report.needed = {{.what = "the lift", .required = 20.0 * MPa}};
