@@ -58,7 +58,7 @@ def main():
         made.link(programs)
         for program in programs:
             raw = f"{out}/{program}.profraw"
-            if os.path.exists(raw) and os.path.getmtime(raw) > os.path.getmtime(f"{out}/tests/{program}"):
+            if os.path.exists(raw) and os.path.getsize(raw) and os.path.getmtime(raw) > os.path.getmtime(f"{out}/tests/{program}"):
                 continue
             done = subprocess.run(["nice", "-n", "10", f"{out}/tests/{program}"], cwd=root, stdout=subprocess.PIPE,
                                   stderr=subprocess.STDOUT, text=True,

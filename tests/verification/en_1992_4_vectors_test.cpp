@@ -72,6 +72,16 @@ TEST_CASE("C1: h_ef 100, no edges") {
   CHECK(cone_kN(one_insert(far(), 100.0 * mm, true), trace) == computed(30.831, 0.0005));
 }
 
+// (7.6): psi_ec = 1 / (1 + 2 e / s_cr,N) for each direction, s_cr,N = 3 h_ef = 300 mm.
+TEST_CASE("C1 with its resultant 30 and 20 beside the centroid") {
+  Trace trace;
+  const HeadedFace face = one_insert(far(), 100.0 * mm, false);
+  CHECK(cone_kN(face, trace, Eccentricity(30.0 * mm, Length{})) == computed(43.994 / 1.2, 0.0005));
+  CHECK(cone_kN(face, trace, Eccentricity(Length{}, -20.0 * mm)) == computed(43.994 / (1.0 + 40.0 / 300.0), 0.0005));
+  CHECK(cone_kN(face, trace, Eccentricity(-30.0 * mm, 20.0 * mm)) ==
+        computed(43.994 / (1.2 * (1.0 + 40.0 / 300.0)), 0.0005));
+}
+
 TEST_CASE("C2: one edge at 75") {
   Trace trace = Trace::recording();
   const double N_kN = cone_kN(one_insert(rectangle(-75.0 * mm, -1e5 * mm, 2e5 * mm, 2e5 * mm), 100.0 * mm, false), trace);
