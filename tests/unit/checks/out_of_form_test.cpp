@@ -61,6 +61,7 @@ void turn_it(SlabLift& lift) {
   lift.stage().kind = plan::StageKind::turn;
   lift.stage().rigging = "two legs";
   lift.stage().turn = turn;
+  lift.stage().dynamic_factor = Ratio{1.2};
 }
 
 }  // namespace

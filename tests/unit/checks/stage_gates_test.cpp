@@ -67,17 +67,20 @@ TEST_CASE("attached-parts: nothing, some, or not said, in the stage strip") {
   plan::Attached pallet;
   pallet.what = "pallet";
   pallet.weight = 1.0 * kN;
+  pallet.at = Position{2.0 * m, 1.0 * m, 0.0 * m};
   lift.plan.form->attached = {pallet};
   const Finding told = of_piece("attached-parts", lift);
   CHECK(told.result == Result::note);
   CHECK(told.text.find("pallet") != std::string::npos);
 }
 
-TEST_CASE("attached-parts: no form at all is missing in the stage strip, and passes in the yard") {
+TEST_CASE("attached-parts: no form at all is missing as the piece comes out of it, and passes once it is released") {
   SlabLift lift;
   lift.plan.form.reset();
   CHECK(of_piece("attached-parts", lift).result == Result::missing);
-  lift.stage().kind = plan::StageKind::yard;
+  lift.stage().kind = plan::StageKind::yard;  // the first stage brings it out
+  CHECK(of_piece("attached-parts", lift).result == Result::missing);
+  lift.plan.form.emplace().released = true;
   CHECK(of_piece("attached-parts", lift).result == Result::pass);
 }
 
@@ -167,14 +170,17 @@ TEST_CASE("pick-count: no rigging is missing, turning is a note, a share that is
   }
 }
 
-TEST_CASE("the pull not to exceed is the load on the hook, in the stage strip only") {
+TEST_CASE("the pull not to exceed is the load on the hook, only as the piece comes out of its form") {
   SlabLift lift;
   Trace silent;
   const StageFacts facts = lift.facts();
   const StageReport strip = evaluate_stage(facts, silent);
   CHECK(in(kN, strip.pull_not_to_exceed.value()) == in(kN, std::get<Force>(crane_hook_load(facts, cranes_of(facts).front()))));
   lift.stage().kind = plan::StageKind::yard;
+  CHECK(evaluate_stage(lift.facts(), silent).pull_not_to_exceed.has_value());
+  lift.plan.form->released = true;
   CHECK_FALSE(evaluate_stage(lift.facts(), silent).pull_not_to_exceed.has_value());
+  lift.plan.form->released = false;
   lift.stage().kind = plan::StageKind::strip;
   lift.plan.cranes[0].block.reset();
   CHECK_FALSE(evaluate_stage(lift.facts(), silent).pull_not_to_exceed.has_value());
