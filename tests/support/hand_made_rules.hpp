@@ -122,7 +122,7 @@ inline tables::RuleSet hand_made_rules() {
           .hook_off_plumb = made("hook_off_plumb", Angle{3.0 * deg}),
           .hook_side_pull = made("hook_side_pull", Angle{3.0 * deg}),
           .leg_clearance = made("leg_clearance", Length{20.0 * mm}),
-          .leg_end = made("leg_end", Length{100.0 * mm}),
+          .leg_end = made("leg_end", Length{200.0 * mm}),
           .hook_clearance = made("hook_clearance", Length{200.0 * mm}),
           .release_swing = made("release_swing", Angle{15.0 * deg}),
           .free_turn = made("free_turn", Angle{5.0 * deg}),

@@ -158,7 +158,7 @@ TEST_CASE("29 CFR: factors of the regulation as printed") {
   check(us().hook_off_plumb, 3, deg, Basis::choice, "");
   check(us().hook_side_pull, 3, deg, Basis::choice, "");
   check(us().leg_clearance, 20, mm, Basis::choice, "");
-  check(us().leg_end, 100, mm, Basis::choice, "");
+  check(us().leg_end, 200, mm, Basis::choice, "");
   check(us().hook_clearance, 200, mm, Basis::choice, "");
   check(us().release_swing, 15, deg, Basis::choice, "");
   check(us().free_turn, 5, deg, Basis::choice, "");

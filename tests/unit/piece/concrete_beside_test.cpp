@@ -92,10 +92,14 @@ TEST_CASE("an insert in a recess: the end of the leg stands in it, beyond the en
                              cut(cylinder("recess", at(1000, 1000, 240), 100.0 * mm, 60.0 * mm))},
                             {}, {insert("A", at(1000, 1000, 240))});
   const auto body = body_of(plan);
-  const auto leaning = lies(body, at(1000, 1000, 240), at(2000, 1000, 1240), clearance, 100.0 * mm, &body.sites[0]);
+  const auto leaning = lies(body, at(1000, 1000, 240), at(2000, 1000, 1240), clearance, 200.0 * mm, &body.sites[0]);
   CHECK(in(mm, leaning.inside_end) == Approx(10.0 * std::sqrt(2.0)).margin(1e-5));
   CHECK(in(mm, leaning.inside) == 0.0);
   CHECK_FALSE(leaning.nearest.has_value());
+  // its first 100 mm alone: beyond them it is still 11 mm above the face of the slab
+  const auto short_end = lies(body, at(1000, 1000, 240), at(2000, 1000, 1240), clearance, 100.0 * mm, &body.sites[0]);
+  REQUIRE(short_end.nearest.has_value());
+  CHECK(in(mm, *short_end.nearest) == Approx(100.0 / std::sqrt(2.0) - 60.0).margin(1e-5));
   const auto all = lies(body, at(1000, 1000, 240), at(2000, 1000, 1240), clearance, no_end, &body.sites[0]);
   CHECK(in(mm, all.inside) == Approx(10.0 * std::sqrt(2.0)).margin(1e-5));
 }
