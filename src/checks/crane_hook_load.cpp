@@ -14,6 +14,7 @@
 #include <fmt/format.h>
 
 #include "checks/hook_pulls.hpp"
+#include "plan/rigging_tree.hpp"
 
 namespace firstpick::checks {
 
