@@ -133,7 +133,7 @@ std::string board_html(const Board& board) {
   std::string content = fmt::format(
       "<p class=\"sum\">{} GO, {} HOLD, {} NO-GO</p>\n<p>Shift {} to {}</p>\n</header>\n"
       "<p id=\"printed\">On paper this board does not know its age: it is true only for the time it was "
-      "made.</p>\n<p id=\"more\" hidden></p>\n<ol>\n",
+      "made.</p>\n<p id=\"more\" hidden=\"\"></p>\n<ol>\n",
       pieces_with(board, Verdict::go), pieces_with(board, Verdict::hold), pieces_with(board, Verdict::no_go),
       clock::words_for_moment(board.zone, board.starts_utc_s),
       clock::words_for_moment(board.zone, board.ends_utc_s));

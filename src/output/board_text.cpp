@@ -121,8 +121,8 @@ std::string board_csv(const Board& board) {
                              "rule",        "subject",  "reason",     "remedy",
                              "other rules", "evidence", "usable MPa", "required MPa",
                              "plan",        "pour",     "made",       "plant",
-                             "sign-off",    "fingerprint", "slow mix (prediction)",
-                             "notes"});
+                             "sign-off",    "slow mix (prediction)", "notes",
+                             "fingerprint"});
   std::size_t number = 0;
   for (const Line& line : board.lines) {
     ++number;
@@ -149,9 +149,9 @@ std::string board_csv(const Board& board) {
                       clock::iso_text(board.zone, board.made_utc_s),
                       board.plant,
                       judged.checked ? checks::in_words(judged.sign_off) : "",
-                      line.rests_on.answer,
                       slow_words_for(judged.expected, board.zone, board.made_utc_s),
-                      fmt::format("{}", fmt::join(judged.notes, "; "))});
+                      fmt::format("{}", fmt::join(judged.notes, "; ")),
+                      line.rests_on.answer});
   }
   return out;
 }

@@ -31,7 +31,7 @@
     if (box.right > document.documentElement.clientWidth + 0.5) problems.push("sticks out: " + node.textContent.trim());
   }
   if (document.documentElement.scrollWidth > document.documentElement.clientWidth) problems.push("the page scrolls sideways");
-  var verdicts = Array.from(document.querySelectorAll(".verdict")).map(function (e) { return e.innerText.trim(); });
+  var verdicts = Array.from(document.querySelectorAll(".verdict")).filter(shown).map(function (e) { return e.innerText.trim(); });
   verdicts.forEach(function (v) {
     if (["(+) GO", "(?) HOLD", "(x) NO-GO", "(?) OLD", "(!) BROKEN", "GO", "HOLD", "NO-GO"].indexOf(v) < 0) problems.push("a verdict reads '" + v + "'");
   });

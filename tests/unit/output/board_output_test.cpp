@@ -149,8 +149,8 @@ TEST_CASE("the page names no other file, and only its own style and script may r
     for (const char* word : {"url(", "@import", "http", "fetch", "XMLHttp", "import(", "</"})
       CHECK(part.find(word) == std::string_view::npos);
   // By another program (Python's hashlib and base64); to be made anew when style or script change.
-  CHECK(page.find("default-src 'none'; style-src 'sha256-eKM9018VxNb3rZMB3t1dIr0AjhPVE94SHWtbJoCZyXQ='; "
-                  "script-src 'sha256-6cVUd88WgkH97+C1JjFL5YZgMY7SRBDX+dE03htEKTY='") != std::string::npos);
+  CHECK(page.find("default-src 'none'; style-src 'sha256-bJgSSdT/Z1xOMIQK4puX20y+/BDckfykYSUZeUKB0B0='; "
+                  "script-src 'sha256-w7KC+uYiUs6cDp3cbLvM8nM0NWVdg2m7eIFvxyl46a0='") != std::string::npos);
 }
 
 TEST_CASE("the page says when it was made, is old until its script finds it fresh, and reloads") {
@@ -275,10 +275,10 @@ TEST_CASE("every form tells the same verdict of each line, by word and mark, and
   banded.lines[0].judged.expected.has_band = true;
   CHECK(read_page(output::board_html(banded)).text.find("(a slow mix never, at this growth; prediction") != std::string::npos);
   banded.lines[0].judged.expected.slow_utc_s = board.made_utc_s + 1200;
-  CHECK(cells_of(output::board_csv(banded))[1][22] == "a slow mix until about 08:05");
-  CHECK(cells_of(output::board_csv(banded))[2][22].empty());
+  CHECK(cells_of(output::board_csv(banded))[1][21] == "a slow mix until about 08:05");
+  CHECK(cells_of(output::board_csv(banded))[2][21].empty());
   banded.lines[0].judged.expected.slow_utc_s = board.made_utc_s + 8 * 86400;
-  CHECK(cells_of(output::board_csv(banded))[1][22] == "a slow mix not within a week");
+  CHECK(cells_of(output::board_csv(banded))[1][21] == "a slow mix not within a week");
   const std::string coloured = output::board_text(board, {.width = 80, .colour = true});
   CHECK(coloured.find("\x1b[1;32m(+) GO\x1b[0m") != std::string::npos);
   CHECK(coloured.find("\x1b[1;31m(x) NO-GO\x1b[0m") != std::string::npos);
