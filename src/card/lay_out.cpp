@@ -26,6 +26,7 @@ struct Room {
   double fine;          // of table, gear and small print
   std::size_t most;     // of a list
   bool in_short;        // the small print
+  bool anyway = false;  // wanted whole though it does not fit
 };
 
 std::string more(std::size_t count) { return fmt::format("and {} more: see firstpick check", count); }
@@ -244,6 +245,7 @@ Trial go_card(const Card& card, const std::optional<Drawing>& hangs, const std::
   const double told = card.turn.empty() ? 0.0 : turn.bottom() - room.y + between;
   const double least = hangs ? told + (card.turn.empty() ? least_drawing : 0.8 * least_drawing)
                              : std::max(least_drawing, told - between);
+  if (least > free && !room.anyway) return {std::move(page), least - free};  // drawings take most of the time
   const double high = std::max(free, least);
   if (!card.turn.empty()) boxes.push_back(turn.framed(0.5, hangs ? 0.0 : room.y + high));
   if (hangs) boxes.push_back(drawing_box(*hangs, {room.x, room.y + told, left, high - told}, letters));
@@ -286,8 +288,8 @@ Page lay_out(const Card& card, const std::optional<Drawing>& hangs, const std::o
   const bool may_lift = card.verdict == checks::Verdict::go;
   const std::size_t everything =
       std::max({card.legs.size(), card.gear.size(), card.reasons.size(), card.piece.size(), std::size_t{1}});
-  const auto trial = [&](double scale, double fine, bool in_short, std::size_t most) {
-    const Room room{0.0, 0.0, 0.0, 0.0, scale, fine, most, in_short};
+  const auto trial = [&](double scale, double fine, bool in_short, std::size_t most, bool anyway = false) {
+    const Room room{0.0, 0.0, 0.0, 0.0, scale, fine, most, in_short, anyway};
     return may_lift ? go_card(card, hangs, above, empty_page(paper), room)
                     : other_card(card, empty_page(paper), room);
   };
@@ -310,7 +312,7 @@ Page lay_out(const Card& card, const std::optional<Drawing>& hangs, const std::o
   for (std::size_t most = everything; most > 1; --most)
     if (Trial shorter = trial(last.scale, last.fine, true, most); shorter.over <= 0.0)
       return std::move(shorter.page);
-  return trial(last.scale, last.fine, true, 1).page;
+  return trial(last.scale, last.fine, true, 1, true).page;
 }
 
 }  // namespace firstpick::card
