@@ -170,6 +170,8 @@ std::vector<SmallPrint> small_print_of(const Report& report, std::size_t at) {
   SmallPrint noted{"Noted", {}};
   for (const checks::Reason& reason : checks::reasons({&report.stages[at], 1}, checks::Result::note))
     noted.texts.push_back(inert(reason.text, 500));
+  for (const std::string& text : noted.texts)
+    noted.in_short += (noted.in_short.empty() ? "Noted: " : "; ") + inert(text, 300);
   SmallPrint unchecked{"Not checked by this version", report.not_checked}, cautions{"Standing cautions", {}};
   unchecked.in_short =
       fmt::format("This version does not check everything ({} matters): firstpick sheet names them.",

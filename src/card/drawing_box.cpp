@@ -148,7 +148,7 @@ class Labelling {
                   extent.width, extent.height};
     }
     box_.texts.push_back({{best->x, best->y, best->width + 0.5, best->height}, words, true});
-    taken_.push_back(*best);
+    taken_.push_back({best->x - 1.5, best->y, best->width + 3.5, best->height});  // words beside words need a gap
   }
 
  private:

@@ -13,7 +13,7 @@ namespace firstpick::card {
 namespace {
 
 constexpr double margin = 24.0, between = 4.0;
-constexpr double least_drawing = 130.0;  // height of the drawings below which letters shrink instead
+constexpr double least_drawing = 112.0;  // height of the drawings below which letters shrink instead
 
 struct Trial {
   Page page;
@@ -26,6 +26,7 @@ struct Room {
   double fine;          // of table, gear and small print
   std::size_t most;     // of a list
   bool in_short;        // the small print
+  bool anyway = false;  // wanted whole though it does not fit
 };
 
 std::string more(std::size_t count) { return fmt::format("and {} more: see firstpick check", count); }
@@ -95,7 +96,7 @@ void add_piece(const Card& card, const Room& room, double size, Flow& flow) {
 
 double add_instructions(const Card& card, std::vector<Box>& boxes, const Room& room) {
   const double free = room.width - 2 * between, size = letters_of_steps * room.scale;
-  const double first = 0.39 * free, second = 0.335 * free;
+  const double first = 0.44 * free, second = 0.31 * free;
   Flow steps("steps", room.x, room.y, first), ticks("ticks", room.x + first + between, room.y, second),
       no_gear("piece and gear", room.x + first + second + 2 * between, room.y, free - first - second);
   steps.words({.text = "In this order", .size = 1.15 * size, .bold = true});
@@ -184,7 +185,7 @@ double add_write_in(const Card& card, std::vector<Box>& boxes, const Room& room)
     Flow flow(fmt::format("written by hand {}", column + 1),
               room.x + static_cast<double>(column) * (each + between), room.y, each);
     for (std::size_t row = 0; row < rows && column * rows + row < card.write_in.size(); ++row) {
-      flow.gap(0.55 * size);
+      flow.gap(0.4 * size);
       flow.write_in({.text = card.write_in[column * rows + row], .size = size}, 0.5 * each);
     }
     flows.push_back(std::move(flow));
@@ -242,8 +243,9 @@ Trial go_card(const Card& card, const std::optional<Drawing>& hangs, const std::
   Flow turn("the turn", room.x, room.y, left);
   add_list("How it turns", card.turn, card.turn.size(), letters, turn);
   const double told = card.turn.empty() ? 0.0 : turn.bottom() - room.y + between;
-  const double least = hangs ? told + (card.turn.empty() ? least_drawing : 0.75 * least_drawing)
+  const double least = hangs ? told + (card.turn.empty() ? least_drawing : 0.8 * least_drawing)
                              : std::max(least_drawing, told - between);
+  if (least > free && !room.anyway) return {std::move(page), least - free};  // drawings take most of the time
   const double high = std::max(free, least);
   if (!card.turn.empty()) boxes.push_back(turn.framed(0.5, hangs ? 0.0 : room.y + high));
   if (hangs) boxes.push_back(drawing_box(*hangs, {room.x, room.y + told, left, high - told}, letters));
@@ -286,8 +288,8 @@ Page lay_out(const Card& card, const std::optional<Drawing>& hangs, const std::o
   const bool may_lift = card.verdict == checks::Verdict::go;
   const std::size_t everything =
       std::max({card.legs.size(), card.gear.size(), card.reasons.size(), card.piece.size(), std::size_t{1}});
-  const auto trial = [&](double scale, double fine, bool in_short, std::size_t most) {
-    const Room room{0.0, 0.0, 0.0, 0.0, scale, fine, most, in_short};
+  const auto trial = [&](double scale, double fine, bool in_short, std::size_t most, bool anyway = false) {
+    const Room room{0.0, 0.0, 0.0, 0.0, scale, fine, most, in_short, anyway};
     return may_lift ? go_card(card, hangs, above, empty_page(paper), room)
                     : other_card(card, empty_page(paper), room);
   };
@@ -300,9 +302,9 @@ Page lay_out(const Card& card, const std::optional<Drawing>& hangs, const std::o
   for (const double scale : {1.25, 1.12, 1.0}) sizes.push_back({scale, scale, false});
   for (const bool in_short : {false, true})
     for (const double fine : {0.96, 0.9, 0.84, 0.8, 0.76}) sizes.push_back({legible, fine, in_short});
-  for (const double fine : {0.72, 0.68, 0.64}) sizes.push_back({legible, fine, true});
-  for (const double scale : {0.92, 0.88, 0.84, 0.8, 0.76, 0.72, 0.68, 0.64})
-    sizes.push_back({scale, std::min(scale, 0.7), true});
+  for (const double fine : {0.72, 0.68, 0.64, 0.6}) sizes.push_back({legible, fine, true});
+  for (const double scale : {0.92, 0.88, 0.84, 0.8, 0.76, 0.72}) sizes.push_back({scale, std::min(scale, 0.7), true});
+  for (const double fine : {0.66, 0.62, 0.58, 0.54, 0.5}) sizes.push_back({fine + 0.06, fine, true});
   for (const Sizes& each : sizes)
     if (Trial whole = trial(each.scale, each.fine, each.in_short, everything); whole.over <= 0.0)
       return std::move(whole.page);
@@ -310,7 +312,7 @@ Page lay_out(const Card& card, const std::optional<Drawing>& hangs, const std::o
   for (std::size_t most = everything; most > 1; --most)
     if (Trial shorter = trial(last.scale, last.fine, true, most); shorter.over <= 0.0)
       return std::move(shorter.page);
-  return trial(last.scale, last.fine, true, 1).page;
+  return trial(last.scale, last.fine, true, 1, true).page;
 }
 
 }  // namespace firstpick::card

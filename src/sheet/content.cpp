@@ -122,7 +122,7 @@ std::string in_words(const std::vector<std::pair<std::string, std::string>>& lis
 
 Section findings(const StageReport& stage, const Report& report, const plan::Plan& plan, const plan::Stage& planned) {
   Section section{.title = fmt::format("Findings, stage {}", checks::word_for(stage.kind))};
-  section.table = {{"rule", "on", "result", "demand", "capacity", "used", "clause", "governed by"}};
+  section.table = {{"rule", "on", "result", "asked", "there is", "used", "clause", "governed by"}};
   const auto cell = [&](const std::optional<checks::Figure>& figure, Rounding rounding) {
     return figure ? checks::print(*figure, report.units, rounding) : std::string("-");
   };

@@ -523,7 +523,7 @@ TEST_CASE("steps, stops and ticks of every GO card of the repository are in lett
           const bool at_arms_length = box.name == "steps" || box.name == "ticks" || box.name.starts_with("signal");
           for (const card::TextMark& text : box.texts) {
             CAPTURE(box.name, text.words.text);
-            CHECK(text.words.size >= (at_arms_length ? card::legible_at_arms_length - 1e-9 : 4.3));
+            CHECK(text.words.size >= (at_arms_length ? card::legible_at_arms_length - 1e-9 : 4.0));
           }
         }
       }
