@@ -4,7 +4,7 @@
 //
 // Source   order of events. ASTM C31/C31M-24b 4.3 has field-cured specimens tell the time of form removal; it
 //          is not known here to limit how long a result may be used, so the limit is the plan's own
-//          (valid_for), at most the rule set's t_valid, and where it has none a note says so. Concrete gains
+//          (valid_for), at most the rule set's t_valid; where the plan has none a note says so, and t_valid counts. Concrete gains
 //          strength; the limit guards against the papers of another lift. t_young, of the rule set: a test soon
 //          after the pour is a wrong time.
 // Range    local times are compared as written. Two moments compare only if both or neither carry a zone
@@ -65,7 +65,8 @@ std::optional<NotAssessed> fault_of_limit(const plan::Evidence& evidence, const 
   return {};
 }
 
-std::optional<NotAssessed> fault_of_lift(const plan::Evidence& evidence, const plan::Stage& stage) {
+std::optional<NotAssessed> fault_of_lift(const plan::Evidence& evidence, const plan::Stage& stage,
+                                         const tables::RuleSet& rules) {
   if (!stage.at) return {};
   if (stage.at->has_offset != evidence.tested->has_offset)
     return NotAssessed{"of `tested` and the stage's `at` one has a zone offset and the other has none",
@@ -80,6 +81,11 @@ std::optional<NotAssessed> fault_of_lift(const plan::Evidence& evidence, const p
                                    print(since_test, UnitSystem::si, Rounding::up),
                                    print(*evidence.valid_for, UnitSystem::si, Rounding::down)),
                        "test again, or lift within valid_for of the test"};
+  if (!(since_test <= rules.longest_valid_for.value))
+    return NotAssessed{fmt::format("the test is {} old at the lift, and the rule set lets a test be used for {} at most",
+                                   print(since_test, UnitSystem::si, Rounding::up),
+                                   print(rules.longest_valid_for.value, UnitSystem::si)),
+                       fmt::format("test again, and write valid_for in {}", evidence.section)};
   return {};
 }
 
@@ -115,7 +121,7 @@ Outcome<EvidenceAge> evidence_age(const plan::Concrete& concrete, const plan::St
   const plan::Evidence& evidence = *concrete.evidence;
   if (const auto fault = fault_of_test(evidence, rules)) return *fault;
   if (const auto fault = fault_of_limit(evidence, stage, rules)) return *fault;
-  if (const auto fault = fault_of_lift(evidence, stage)) return *fault;
+  if (const auto fault = fault_of_lift(evidence, stage, rules)) return *fault;
 
   EvidenceAge age{between(*evidence.cast, *evidence.tested), {}, evidence.valid_for, {}};
   if (stage.at) age.since_test = between(*evidence.tested, *stage.at);

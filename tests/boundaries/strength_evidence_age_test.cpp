@@ -60,6 +60,13 @@ TEST_CASE("evidence age: a lift at the end of valid_for passes, one second later
   CHECK_FALSE(passes(concrete, lift_after_test(24 * 3600 + 1)));
 }
 
+TEST_CASE("evidence age: without valid_for the longest of the rule set counts: at its end a note, a second later not") {
+  plan::Concrete concrete = concrete_with_evidence();
+  concrete.evidence->valid_for.reset();
+  CHECK(passes(concrete, lift_after_test(7 * 24 * 3600)));
+  CHECK_FALSE(passes(concrete, lift_after_test(7 * 24 * 3600 + 1)));
+}
+
 TEST_CASE("evidence age: a valid_for that is not above zero and finite is not assessed") {
   plan::Concrete concrete = concrete_with_evidence();
   const double bad =
