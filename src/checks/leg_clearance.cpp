@@ -8,7 +8,7 @@
 // that is computed. A leg starts on the concrete: the face of its insert and all behind it is not near it, and its first
 // c_end, which is clutch or shackle, may stand in a recess (up to c_leg of it inside the concrete of the rim).
 // Source   geometry of the solid (piece/concrete_beside.hpp). c_leg, c_end, c_hook: "leg_clearance", "leg_end",
-//          "hook_clearance" of the rule set, choices. Read: legs cut by an edge (docs/rules/leg-clearance.md).
+//          "hook_clearance" of the rule set, choices. See docs/rules/leg-clearance.md.
 // Missing  the statics are not assessed; the solid cannot be asked.
 
 #include <algorithm>
