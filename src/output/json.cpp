@@ -37,10 +37,10 @@ Json finding(const checks::Finding& f) {
           {"utilization", number(f.utilization)},
           {"unit", unit_from ? Json(checks::si_unit(*unit_from)) : Json(nullptr)},
           {"limit", number(f.limit)},
-          {"situation", text_or_null(f.situation)},
           {"clause", text_or_null(f.clause)},
           {"text", text_or_null(f.text)},
-          {"remedy", text_or_null(f.remedy)}};
+          {"remedy", text_or_null(f.remedy)},
+          {"situation", text_or_null(f.situation)}};
 }
 
 Json load(const checks::StageReport& stage) {

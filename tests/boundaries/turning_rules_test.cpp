@@ -309,7 +309,7 @@ TEST_CASE("the second hook of a turn is held against its own crane") {
   CHECK(slab.found("crane-overload", "bay 2").result == Result::missing);
 }
 
-TEST_CASE("turn-release: off a table at the limit, one step below and above; off a flat table it swings too far") {
+TEST_CASE("turn-release: off a table at the limit, one step below and above, off a flat table it swings too far") {
   TurnedSlab slab;
   for (plan::Insert& insert : slab.lift.plan.inserts)  // two of them in the end at x = 4 m
     if (insert.id == "A2" || insert.id == "A3") insert.at.x = 4.0 * m, insert.at.z = 150.0 * mm;

@@ -171,12 +171,12 @@ TEST_CASE("the card of the manhole base holds every field that an operator needs
       "2918 psi shown",  // strength
       "lowest of 3 field-cured cylinders 4x8 in, tested 2026-03-03 07:10; report demo break sheet 0303-2",
       "6 ft 0 in",
-      "68.0 deg",
-      "68.9 deg",
+      "68.1 deg",
+      "68.8 deg",
       "hook to A1",  // rigging sketch and legs
-      "2571 lb",
-      "2768 lb",
-      "2624 lb",  // who carries what
+      "2589 lb",
+      "2744 lb",
+      "2631 lb",  // who carries what
       "chain-3/8, 6600 lb",
       "crane bay-1: rated 20.0 kip, 34 % of it used",
       "Crane radius, rating there",

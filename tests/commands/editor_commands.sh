@@ -107,7 +107,7 @@ check_offered us,eu check --rules us,
 check_offered us,eu check --rules = us,e
 [ -z "$(offered check --rules us,u)" ] || wrong "a rule set is offered beside itself"
 [ -z "$(offered card x.toml --rules us,)" ] || wrong "several rule sets are offered to card, which takes one"
-grep -q '_values -s , value eu us' "$folder/completion.zsh" || wrong "zsh: rule sets with commas between them"
+grep -q '_values -s , value eu strength-by-mass two-branch-stripping us' "$folder/completion.zsh" || wrong "zsh: rule sets with commas between them"
 grep -q "us,eu" "$folder/completion.fish" || wrong "fish: no pair of rule sets"
 check_offered never check docs/demo/stair.toml --color n
 check_offered insert-breakout rules insert-b

@@ -50,6 +50,7 @@ const std::vector<std::string> bases = {"docs/demo/manhole-base.toml",
                                         "tests/plans/ok/panel-turned-between-two-hooks.toml",
                                         "tests/plans/hold/second-hook-without-a-crane.toml",
                                         "tests/plans/nogo/sheave-too-weak.toml",
+                                        "tests/plans/ok/slab-on-two-rings.toml",
                                         "tests/plans/ok/beam-with-strands.toml",
                                         "tests/plans/ok/plank-that-may-crack.toml",
                                         "docs/demo/layout/wall-panel.toml"};

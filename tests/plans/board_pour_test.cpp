@@ -160,7 +160,7 @@ TEST_CASE("board: one pour that is named for several forms is told on each of th
   CHECK(board_of(shift_text(same + same), files(pour), now).lines[0].judged.notes.empty());
 }
 
-TEST_CASE("board: results too far apart, too young, or to be used too long are HOLD; a wide range is told") {
+TEST_CASE("board: results too far apart, too young, or to be used too long are HOLD, a wide range is told") {
   CHECK(judged(files(changed(pour, "24.1 MPa", "44.1 MPa"))).rule == "strength-evidence");
   const auto wide = judged(files(changed(pour, "24.1 MPa", "28 MPa")));
   CHECK(wide.verdict == Verdict::go);

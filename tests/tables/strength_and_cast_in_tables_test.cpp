@@ -46,7 +46,7 @@ void check_degC(const Sourced<Temperature>& entry, double printed) {
 
 }  // namespace
 
-TEST_CASE("acceptance of tests: three in a row, 500 psi up to 5000 psi, 0.9 above; the range of two and of three over sigma") {
+TEST_CASE("acceptance of tests: three in a row, 500 psi up to 5000 psi, 0.9 above, the range of two and of three over sigma") {
   REQUIRE(shipped().acceptance);
   const AcceptanceLimits& limits = *shipped().acceptance;
   check(limits.run_length, 3);

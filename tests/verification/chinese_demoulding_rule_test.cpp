@@ -69,7 +69,7 @@ TEST_CASE("a grip that the plan states above 1.5 kN/m2 counts as stated: 1.2 x 5
   CHECK(in(kN, most(load_of(6.0 * m, 2.4 * m, 0.15 * m, 2.0 * kPa))) == Approx(93.6).margin(0.05).epsilon(0.0));
 }
 
-TEST_CASE("transport and hoisting 1.5, turning 1.2, as quoted; the rest is that of the base") {
+TEST_CASE("transport and hoisting 1.5, turning 1.2, as quoted, the rest is that of the base") {
   for (const std::string stage : {"yard", "store", "haul", "set"})
     CHECK(two_branches().dynamic_factor.at(stage).value == 1.5);
   for (const std::string stage : {"strip", "turn"}) CHECK(two_branches().dynamic_factor.at(stage).value == 1.2);

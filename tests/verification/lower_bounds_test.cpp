@@ -55,7 +55,7 @@ TEST_CASE("EN 1990 table D1: V unknown") {
   CHECK_FALSE(is_assessed(strength::fractile_factor_unknown(2, Ratio::from_value(0.05))));
 }
 
-TEST_CASE("EN 1990 table D1: n without end, V known or not, 1.64; by the formula 1.645") {
+TEST_CASE("EN 1990 table D1: n without end, V known or not, 1.64, by the formula 1.645") {
   const std::size_t without_end = 100000000;
   CHECK(known(without_end) == Approx(1.64).margin(0.0055));
   CHECK(unknown(without_end) == Approx(1.64).margin(0.0055));

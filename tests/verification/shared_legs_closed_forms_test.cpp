@@ -87,7 +87,7 @@ TEST_CASE("two ropes over sheaves at the hook, unlike in length, load off the mi
   };
   for (const auto& [first_m, second_m, off_m] : {Row{3.0, 3.0, 0.0}, Row{3.0, 3.0, 0.2}, Row{2.8, 3.1, 0.0}, Row{2.8, 3.1, -0.3}}) {
     CAPTURE(first_m, second_m, off_m);
-    constexpr double a_m = 1.5, b_m = 1.0, below_m = 0.5, weight_kN = 100.0;
+    constexpr double a_m = 1.5, b_m = 1.0, below_m = 1.5, weight_kN = 100.0;  // deep enough not to run along the ropes
     HungPiece piece = rectangle(2.0 * a_m, 2.0 * b_m, first_m, does_not_stretch, at_m(0.0, off_m, -below_m), weight_kN * kN);
     piece.legs[2].length = piece.legs[3].length = second_m * m;
     piece.equalised = {{0, 1}, {2, 3}};

@@ -73,10 +73,10 @@ TEST_CASE("what the loss of a point and a plan without a signature lead to is to
 }
 
 TEST_CASE("what is not checked of bending follows from how much of it was") {
-  CHECK(says(not_checked(BendingChecked::none), "cracking and bending of the piece, in any stage"));
+  CHECK(says(not_checked(BendingChecked::none), "cracking, bending and shear of the piece, but of the walls"));
   CHECK(says(not_checked(BendingChecked::with_bars), "bars but those along it that carry it cracked"));
-  CHECK(says(not_checked(BendingChecked::as_cast), "torsion and shear of a ring are"));
-  CHECK(says(not_checked(BendingChecked::turned), "torsion and shear of a ring are"));
+  CHECK(says(not_checked(BendingChecked::as_cast), "torsion of a ring is"));
+  CHECK(says(not_checked(BendingChecked::turned), "torsion of a ring is"));
   for (const BendingChecked one : {BendingChecked::none, BendingChecked::as_cast, BendingChecked::with_bars})
     CHECK(says(not_checked(one), "bending of the piece while it is turned"));
   CHECK_FALSE(says(not_checked(BendingChecked::turned), "bending of the piece while it is turned"));

@@ -214,7 +214,7 @@ TEST_CASE("nothing is added to a record with a changed row in its middle, or wit
   CHECK(std::holds_alternative<Fault>(append(other.path, made_decisions(1))));
 }
 
-TEST_CASE("times that go back, or are not those of the clock, are told and the rows named; they are no change") {
+TEST_CASE("times that go back, or are not those of the clock, are told and the rows named, they are no change") {
   const auto at = [](const std::string& decided, const std::string& recorded) {
     Decision decision = made_decision(1);
     decision.decided_at = decided;

@@ -40,15 +40,15 @@ TEST_CASE("the keys and their nesting are those of format 1, in this order") {
   CHECK(keys(json["strength"]) == Keys{"usable_MPa", "required_MPa", "basis"});
   REQUIRE(json["stages"].size() == 1);
   const Json& stage = json["stages"][0];
-  CHECK(keys(stage) == Keys{"kind", "verdict", "load", "tilt_deg", "legs", "inserts", "cranes", "pull_not_to_exceed_kN", "losses",
+  CHECK(keys(stage) == Keys{"kind", "verdict", "load", "tilt_deg", "hanging", "legs", "inserts", "cranes", "pull_not_to_exceed_kN", "losses",
                              "findings"});
   CHECK(keys(stage["load"]) ==
         Keys{"weight_kN", "attached_kN", "adhesion_kN", "dynamic_factor", "total_kN", "hook_kN"});
-  CHECK(keys(stage["legs"][0]) == Keys{"to", "tension_kN", "from_horizontal_deg"});
+  CHECK(keys(stage["legs"][0]) == Keys{"to", "tension_kN", "from_horizontal_deg", "situation"});
   CHECK(keys(stage["inserts"][0]) == Keys{"id", "tension_kN", "shear_kN"});
   for (const Json& finding : stage["findings"])
     CHECK(keys(finding) == Keys{"rule", "subject", "outcome", "demand", "nominal", "factor", "capacity", "utilization",
-                                "unit", "limit", "clause", "text", "remedy"});
+                                "unit", "limit", "clause", "text", "remedy", "situation"});
   CHECK(keys(json["unconfirmed"][0]) == Keys{"table", "key", "value", "source"});
 }
 

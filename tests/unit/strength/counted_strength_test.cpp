@@ -84,7 +84,7 @@ TEST_CASE("the choice is named in the basis of every output") {
         "tolerance bound of the 5 % fractile at 75 % confidence of " + rest);
 }
 
-TEST_CASE("an outlier is told, and stays in; one that is not of this concrete is HOLD with all of them") {
+TEST_CASE("an outlier is told, and stays in, one that is not of this concrete is HOLD with all of them") {
   plan::Evidence evidence = *concrete_with_evidence().evidence;
   evidence.results = {20.0 * MPa, 20.2 * MPa, 12.0 * MPa};
   const std::string text = strength::wide_range_text(evidence, tables_with_limits());

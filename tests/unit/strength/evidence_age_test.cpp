@@ -34,10 +34,10 @@ TEST_CASE("evidence without any limit on its age passes with a note") {
   CHECK(assessed(age_of(concrete_with_evidence(), {})).note ==
         "the plan states no limit on the age of the strength evidence");
   plan::Stage stage;
-  stage.at = after_test(500.0);
+  stage.at = after_test(100.0);
   const auto age = assessed(age_of(concrete_with_evidence(), stage));
   CHECK(age.note == "the plan states no limit on the age of the strength evidence");
-  CHECK(in(hour, age.since_test.value()) == Approx(500.0));
+  CHECK(in(hour, age.since_test.value()) == Approx(100.0));
 }
 
 TEST_CASE("within its limit the evidence needs no note") {
