@@ -55,10 +55,11 @@ std::vector<Finding> stated_weight(const StageFacts& facts, Trace& trace) {
                                firstpick::print(stated, piece.units), firstpick::print(geometry, piece.units));
     finding.remedy = "find which is wrong: the solid, the density (voided or lightweight?) or the drawing's weight";
   }
-  if (finding.result == Result::pass && density > kind->second.density_high.value)
-    finding = noted(id, piece.mark,
-                    fmt::format("the density, {}, is more than {} concrete has, {}", print(density, units),
-                                facts.plan.concrete.kind, print(kind->second.density_high.value, units)));
+  if (finding.result == Result::pass && density > kind->second.density_high.value) {
+    finding.result = Result::note;
+    finding.text = fmt::format("the density, {}, is more than {} concrete has, {}", print(density, units),
+                               facts.plan.concrete.kind, print(kind->second.density_high.value, units));
+  }
   return {finding};
 }
 

@@ -42,7 +42,7 @@ class Lines {
 
   // Nothing: the point is not in the concrete.
   std::optional<Chord> chord(const gp_Pnt& point, const gp_Dir& along) {
-    for (const double aside : {0.0, 1.3e-5, -2.1e-5}) {  // where a line meets an edge, its neighbour does not
+    for (const double aside : {0.0, 1.3e-5, -1.3e-5}) {  // where a line meets an edge, its neighbour does not
       const gp_Ax2 axes(point, along);
       const gp_Pnt from = point.Translated(gp_Vec(axes.XDirection()) * aside).Translated(gp_Vec(axes.YDirection()) * 0.7 * aside);
       const auto crossings = crossings_of(from, along);
@@ -113,7 +113,7 @@ WallWay way(Lines& lines, const Plate& plate, const gp_Dir& towards, double supp
     if (*end < (1.0 - thinner_within) * least_m) least_m = *end;
     inside = outside;
   }
-  for (int i = 0; i < 12; ++i) {  // the end of the wall lies between
+  for (int i = 0; i < 32; ++i) {  // the end of the wall lies between
     const double between = 0.5 * (inside + outside);
     const auto t = across_at(between);
     if (is_wall(t)) inside = between;

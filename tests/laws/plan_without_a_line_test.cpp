@@ -36,6 +36,8 @@ const std::map<std::string, std::string, std::less<>> optional_keys{
     {"lifting_strength", "asked for by stages after the strip only"},
     {"wind_speed", "judged in still air, and a caution on every output says so"},
     {"scale_reading", "compared where there is one"},
+    {"bars", "counted in place of the concrete about the insert: without them the concrete is"},
+    {"until", "without it later stages are judged with the form part and without it"},
 };
 
 // Headings whose whole part may go, as a plan of another lift that is GO in its own right.

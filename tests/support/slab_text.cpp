@@ -87,7 +87,10 @@ std::string plan_text(const SlabText& slab, Written written) {
                         slab.former_kN > 0.0 ? "" : "attached = []\n",
                         w.in(slab.grip_kPa, psi_in_MPa * 1000.0, "kPa", "psi"));
     if (slab.former_kN > 0.0)
-      text += fmt::format("[[form.attached]]\nwhat = \"former\"\nweight = {}\n", w.force(slab.former_kN));
+      text += fmt::format("[[form.attached]]\nwhat = \"former\"\nweight = {}\nat = {}\n", w.force(slab.former_kN),
+                          w.point(centre_of_gravity_mm(slab)));
+  } else {
+    text += "\n[form]\nreleased = true\n";
   }
   for (const SlabText::Insert& insert : slab.inserts) text += insert_text(insert, w);
   text += fmt::format("\n[[sling]]\nid = \"chain\"\nkind = \"chain\"\nrated = {}\ninspected = 2026-01-15\n",
