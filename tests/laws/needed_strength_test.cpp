@@ -49,7 +49,7 @@ class SlabAtStrength {
 std::vector<SlabAtStrength> slabs_that_go() {
   Chance chance(11);
   std::vector<SlabAtStrength> found;
-  for (int tried = 0; found.size() < plans && tried < 20 * plans; ++tried)
+  for (int tried = 0; found.size() < plans && tried < 30 * plans; ++tried)
     if (SlabAtStrength slab(random_slab(chance)); slab.verdict_at(150.0) == checks::Verdict::go)
       found.push_back(std::move(slab));
   return found;

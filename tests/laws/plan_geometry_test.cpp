@@ -104,6 +104,21 @@ TEST_CASE("edges nearer to the inserts never lower a utilization of the inserts,
   }
 }
 
+namespace {
+
+// Where a wall ends is found with lines through the solid, each met to 1e-7 m (piece/insert_wall.cpp): of its bending 1e-6.
+void check_alike(const checks::Report& one, const checks::Report& other) {
+  Numbers exact[2] = {all_numbers(one), all_numbers(other)}, walls[2];
+  for (std::size_t k = 0; k < 2; ++k)
+    for (auto each = exact[k].begin(); each != exact[k].end();)
+      if (each->first.find("insert-wall-bending") == std::string::npos) ++each;
+      else walls[k].insert(exact[k].extract(each++));
+  CHECK(difference(exact[0], exact[1], 1e-9) == "");
+  CHECK(difference(walls[0], walls[1], 1e-6) == "");
+}
+
+}  // namespace
+
 TEST_CASE("a mirrored plan gives the same numbers") {
   Chance chance(24);
   for (int i = 0; i < plans; ++i) {
@@ -112,7 +127,7 @@ TEST_CASE("a mirrored plan gives the same numbers") {
     CAPTURE(i, plan_text(slab));
     CHECK(one.verdict == other.verdict);
     CHECK(outcomes(one) == outcomes(other));
-    CHECK(difference(all_numbers(one), all_numbers(other), 1e-9) == "");
+    check_alike(one, other);
   }
 }
 
@@ -124,7 +139,7 @@ TEST_CASE("a plan turned by 90 degrees gives the same numbers") {
     CAPTURE(i, plan_text(slab));
     CHECK(one.verdict == other.verdict);
     CHECK(outcomes(one) == outcomes(other));
-    CHECK(difference(all_numbers(one), all_numbers(other), 1e-9) == "");
+    check_alike(one, other);
   }
 }
 
