@@ -28,7 +28,8 @@ using Numbers = std::array<double, 3>;
 Numbers numbers_m(const Position& p) { return {in(m, p.x), in(m, p.y), in(m, p.z)}; }
 
 // Where the line from a to b, as shares of it, is within the box.
-std::optional<std::array<double, 2>> within_box(const Numbers& a, const Numbers& b, const Numbers& low, const Numbers& high) {
+std::optional<std::array<double, 2>> within_box(const Numbers& a, const Numbers& b, const Numbers& low,
+                                                const Numbers& high) {
   double from = 0.0, to = 1.0;
   for (std::size_t i = 0; i < 3; ++i) {
     const double along = b[i] - a[i];
@@ -76,12 +77,13 @@ struct ConcreteBeside::Kernel {
     crossings.Load(assembly.solid, 1e-7);
   }
 
-  // Places where the line crosses a face, in metres from its start, rising; its two ends among them.
-  std::vector<double> crossed_m(const gp_Lin& line, double length_m) {
+  // Places where the line crosses a face, in metres from its start, rising; its two ends among them. Nothing: not known.
+  std::optional<std::vector<double>> crossed_m(const gp_Lin& line, double length_m) {
     crossings.Perform(line, 0.0, length_m);
+    if (!crossings.IsDone()) return {};
     std::vector<double> at{0.0, length_m};
-    if (crossings.IsDone())
-      for (int i = 1; i <= crossings.NbPnt(); ++i) at.push_back(std::clamp(crossings.WParameter(i), 0.0, length_m));
+    for (int i = 1; i <= crossings.NbPnt(); ++i)
+      at.push_back(std::clamp(crossings.WParameter(i), 0.0, length_m));
     std::ranges::sort(at);
     return at;
   }
@@ -99,12 +101,13 @@ struct ConcreteBeside::Kernel {
 ConcreteBeside::ConcreteBeside(const Body& body) : body_(body) {}
 ConcreteBeside::~ConcreteBeside() = default;
 
-Outcome<LineInConcrete> ConcreteBeside::line(const Position& from, const Position& to, Length within, Length end,
-                                             const InsertSite* site) {
+Outcome<LineInConcrete> ConcreteBeside::line(const Position& from, const Position& to, Length within,
+                                             Length end, const InsertSite* site) {
   const NotAssessed unknown{"whether a leg meets the concrete is not known: the solid cannot be asked", {}};
   const Numbers a = numbers_m(from), b = numbers_m(to);
   const double length_m = in(m, norm(to - from)), within_m = in(m, within), end_m = in(m, end);
-  if (!(length_m > rounding_m) || !std::isfinite(length_m) || !std::isfinite(a[0] + a[1] + a[2])) return unknown;
+  if (!(length_m > rounding_m) || !std::isfinite(length_m) || !std::isfinite(a[0] + a[1] + a[2]))
+    return unknown;
   const Direction along{(b[0] - a[0]) / length_m, (b[1] - a[1]) / length_m, (b[2] - a[2]) / length_m};
 
   Numbers low = numbers_m(body_.lowest), high = numbers_m(body_.highest);
@@ -122,10 +125,14 @@ Outcome<LineInConcrete> ConcreteBeside::line(const Position& from, const Positio
     if (!kernel_) kernel_ = std::make_unique<Kernel>(*body_.assembly);
     LineInConcrete found;
     const gp_Lin line(gp_Pnt(a[0], a[1], a[2]), gp_Dir(along.x, along.y, along.z));
-    const auto point = [&](double at_m) { return line.Location().Translated(gp_Vec(line.Direction()) * at_m); };
+    const auto point = [&](double at_m) {
+      return line.Location().Translated(gp_Vec(line.Direction()) * at_m);
+    };
     // Beyond the box nothing is crossed: the line is asked a little past it only.
     const double asked_m = std::min(length_m, (*part)[1] * length_m + 1e-3);
-    std::vector<double> places = kernel_->crossed_m(line, asked_m);
+    auto crossed = kernel_->crossed_m(line, asked_m);
+    if (!crossed) return unknown;
+    std::vector<double> places = *std::move(crossed);
     if (end_m > 0.0 && end_m < asked_m) {
       places.push_back(end_m);
       std::ranges::sort(places);

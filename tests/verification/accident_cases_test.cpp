@@ -202,10 +202,12 @@ TEST_CASE("wall cap, 2,000 lb: the report says that the loss of one of two inser
   }
 }
 
-TEST_CASE(
-    "16 t on four inserts and clutches of 5 t: 0.80 hanging still, 1.109 with 1.2 and legs at 60 degrees") {
-  // Four legs of their own here, and each clutch at a quarter: the sheaves of the report share by themselves.
-  const double half = 1.0, length = half * std::sqrt(2.0) * 2.0;  // 60 degrees from horizontal
+namespace {
+
+constexpr double leg_of_block_m = 2.8284271247461903;  // 60 degrees from horizontal over a pick 1 m aside both ways
+
+// 16 t on four inserts and clutches of 5 t at (+-1 m, +-1 m).
+Told block_of_16_t() {
   const auto at_corner = [&](int x, int y) { return fmt::format("[\"{} m\", \"{} m\", \"1 m\"]", x, y); };
   Told told{
       .solid =
@@ -215,8 +217,17 @@ TEST_CASE(
       .inserts = insert("A", "rated", at_corner(-1, -1)) + insert("B", "rated", at_corner(1, -1)) +
                  insert("C", "rated", at_corner(1, 1)) + insert("D", "rated", at_corner(-1, 1)),
       .legs = {}};
-  for (const char* id : {"A", "B", "C", "D"}) told.legs += leg(id, fmt::format("{:.12f} m", length));
+  for (const char* id : {"A", "B", "C", "D"}) told.legs += leg(id, fmt::format("{:.12f} m", leg_of_block_m));
   told.clutch = "size = \"1.3 t\"\nrated = \"5 t\"";
+  return told;
+}
+
+}  // namespace
+
+TEST_CASE(
+    "16 t on four inserts and clutches of 5 t: 0.80 hanging still, 1.109 with 1.2 and legs at 60 degrees") {
+  // Four legs of their own here, and each clutch at a quarter: the sheaves of the report share by themselves.
+  Told told = block_of_16_t();
   const auto stage = lift_of(told);
   CHECK(16.0 / 4.0 / 5.0 == Approx(0.80).margin(0.005));
   // The rule set credits two legs of four without equalising gear: twice the quarter that the sheaves give.
@@ -225,18 +236,7 @@ TEST_CASE(
 }
 
 TEST_CASE("16 t on two sheaves of two inserts each: one clutch that lets go takes both points of its sheave along") {
-  const double half = 1.0, length = half * std::sqrt(2.0) * 2.0;
-  const auto at_corner = [&](int x, int y) { return fmt::format("[\"{} m\", \"{} m\", \"1 m\"]", x, y); };
-  Told told{
-      .solid =
-          "shape = \"box\"\nsize = [\"2.8 m\", \"2.8 m\", \"1 m\"]\nat = [\"-1.4 m\", \"-1.4 m\", \"0 m\"]",
-      .stated = "16 t",
-      .density = fmt::format("{:.12f} kg/m3", 16000.0 / (2.8 * 2.8)),
-      .inserts = insert("A", "rated", at_corner(-1, -1)) + insert("B", "rated", at_corner(1, -1)) +
-                 insert("C", "rated", at_corner(1, 1)) + insert("D", "rated", at_corner(-1, 1)),
-      .legs = {}};
-  for (const char* id : {"A", "B", "C", "D"}) told.legs += leg(id, fmt::format("{:.12f} m", length));
-  told.clutch = "size = \"1.3 t\"\nrated = \"5 t\"";
+  Told told = block_of_16_t();
   told.equalised = "equalised = [[\"A\", \"B\"], [\"C\", \"D\"]]";
   const auto stage = lift_of(told);
   REQUIRE(stage.losses.size() == 2);  // by rope, not by clutch
@@ -251,25 +251,14 @@ TEST_CASE("16 t on two sheaves of two inserts each: one clutch that lets go take
 }
 
 TEST_CASE("16 t on two sheaves, inserts of 5 t too: what is left is asked for nearly all that breaks it, and the panel swings") {
-  const double half = 1.0, length = half * std::sqrt(2.0) * 2.0;
-  const auto at_corner = [&](int x, int y) { return fmt::format("[\"{} m\", \"{} m\", \"1 m\"]", x, y); };
-  Told told{
-      .solid =
-          "shape = \"box\"\nsize = [\"2.8 m\", \"2.8 m\", \"1 m\"]\nat = [\"-1.4 m\", \"-1.4 m\", \"0 m\"]",
-      .stated = "16 t",
-      .density = fmt::format("{:.12f} kg/m3", 16000.0 / (2.8 * 2.8)),
-      .inserts = insert("A", "rated", at_corner(-1, -1)) + insert("B", "rated", at_corner(1, -1)) +
-                 insert("C", "rated", at_corner(1, 1)) + insert("D", "rated", at_corner(-1, 1)),
-      .legs = {}};
+  Told told = block_of_16_t();
   for (std::size_t at; (at = told.inserts.find("load = \"1.3 t\"")) != std::string::npos;) told.inserts.replace(at, 14, "load = \"5 t\"");
-  for (const char* id : {"A", "B", "C", "D"}) told.legs += leg(id, fmt::format("{:.12f} m", length));
-  told.clutch = "size = \"1.3 t\"\nrated = \"5 t\"";
   told.equalised = "equalised = [[\"A\", \"B\"], [\"C\", \"D\"]]";
   const auto stage = lift_of(told);
   REQUIRE(stage.losses.size() == 2);
   REQUIRE(stage.load);
   // On one rope over two picks 2 m apart, let go 63.4 degrees from rest: n = 3 - 2/sqrt(5). Breaks at 4 x 5 t.
-  const double n = 3.0 - 2.0 / std::sqrt(5.0), sine_of = std::sqrt(length * length - 1.0) / length;
+  const double n = 3.0 - 2.0 / std::sqrt(5.0), sine_of = std::sqrt(leg_of_block_m * leg_of_block_m - 1.0) / leg_of_block_m;
   const double weight_t = in(kN, stage.load->weight) / 9.80665;
   for (const checks::PointLoss& loss : stage.losses)
     CHECK(loss.use.value() == Approx(n * weight_t / 2.0 / sine_of / 20.0).epsilon(1e-6));
