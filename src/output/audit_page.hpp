@@ -15,6 +15,7 @@ p{margin:.3em 0}
 .sum{font-weight:bold;font-size:1.2em}
 table{border-collapse:collapse;width:100%}
 th,td{border:1px solid #59636b;padding:.35em .5em;text-align:left;vertical-align:top;overflow-wrap:anywhere}
+th:nth-last-child(-n+2),td:nth-last-child(-n+2){overflow-wrap:break-word}
 th button{all:unset;cursor:pointer;font-weight:bold}
 th button:focus-visible{outline:2px solid #14181c}
 th[aria-sort=ascending] button::after{content:" (up)"}
