@@ -22,7 +22,7 @@ constexpr Length same_wall = 1e-3 * m;
 Position at_of(const StageFacts& facts, std::size_t insert) { return facts.plan.inserts[insert].at; }
 
 const Outcome<piece::InsertWall>& wall_of(const StageFacts& facts, std::size_t insert) {
-  auto& known = facts.bending->walls;
+  auto& known = facts.anchorage.walls;
   known.resize(facts.plan.inserts.size());
   if (!known[insert])
     known[insert] = piece::insert_wall(facts.body, insert, at_of(facts, insert),

@@ -88,10 +88,13 @@ Length middle(const demands::BeamStep& step) { return 0.5 * (step.from + step.to
 
 Outcome<LineModel> line_model(const StageFacts& facts, const ModelChoice& model) {
   BendingReuse* const reuse = facts.bending->reuse.get();
-  auto& known = facts.bending->stretches;
-  if (!known) known = reuse && reuse->stretches ? *reuse->stretches : stretches_of(facts.plan, model.axis);
-  if (reuse) reuse->stretches = known;
-  const auto& cut = *known;
+  auto& known = facts.anchorage.cut_across;
+  auto found = known.find(model.axis);
+  if (found == known.end())
+    found = known.emplace(model.axis, reuse && reuse->stretches ? *reuse->stretches
+                                                                : stretches_of(facts.plan, model.axis)).first;
+  const auto& cut = found->second;
+  if (reuse) reuse->stretches = cut;
   if (const auto* missing = std::get_if<NotAssessed>(&cut)) return *missing;
   const auto& stretches = std::get<std::vector<piece::Stretch>>(cut);
   if (auto refused = refusal(stretches)) return *std::move(refused);

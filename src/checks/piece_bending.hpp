@@ -69,8 +69,6 @@ struct LineShear {
 struct BendingMemo {
   std::optional<Outcome<BendingTension>> tension;
   std::optional<Outcome<LineShear>> shear;
-  std::optional<Outcome<std::vector<piece::Stretch>>> stretches;       // of a line
-  std::vector<std::optional<Outcome<piece::InsertWall>>> walls;        // of the inserts, in the plan's order
   std::optional<Outcome<LinesUnderLoad>> lines;  // of a piece with strands, or with bars that count
   std::shared_ptr<BendingReuse> reuse;  // null: nothing is kept, and a panel is computed to its stated accuracy
 };

@@ -1,6 +1,7 @@
 // Everything computed for one stage, frozen before anything is judged. Rules read it; nothing writes to it.
 #pragma once
 
+#include <map>
 #include <memory>
 #include <optional>
 #include <string>
@@ -13,6 +14,8 @@
 #include "loads/stage_load.hpp"
 #include "loads/wind.hpp"
 #include "piece/body.hpp"
+#include "piece/insert_wall.hpp"
+#include "piece/section.hpp"
 #include "plan/plan.hpp"
 #include "record/outcome.hpp"
 #include "record/trace.hpp"
@@ -45,6 +48,9 @@ struct Anchorage {
   std::vector<std::vector<std::size_t>> groups;            // indices of inserts whose breakout bodies meet
   std::vector<resistances::EdgeRow> blowout_rows, shear_rows;  // inserts side by side along an edge
   mutable resistances::ProjectedAreas areas;               // memo of clipped areas; same answer every time
+  // What of the solid was measured, kept: the walls of the inserts, in the plan's order, and the piece cut across an axis.
+  mutable std::vector<std::optional<Outcome<piece::InsertWall>>> walls;
+  mutable std::map<plan::Axis, Outcome<std::vector<piece::Stretch>>> cut_across;
 };
 
 struct BendingMemo;

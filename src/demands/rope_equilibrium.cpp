@@ -1,6 +1,7 @@
 #include "demands/rope_equilibrium.hpp"
 
 #include <algorithm>
+#include <span>
 
 #include <Eigen/Eigenvalues>
 
@@ -51,24 +52,21 @@ Curvature<bodies> hold(const RopeSystem<bodies>& system, const Attitude<bodies>&
   return curvature;
 }
 
-// The body that moves most in the move that costs least.
-template <std::size_t bodies>
-std::size_t loosest_body(const Curvature<bodies>& curvature) {
-  using Matrix = Eigen::Matrix<double, 6 * bodies, 6 * bodies, Eigen::RowMajor>;
-  const Eigen::SelfAdjointEigenSolver<Matrix> modes(Eigen::Map<const Matrix>(curvature.front().data()));
+// The body that moves most in the move that costs least. Asked only of what is unstable: of any size, so that the solver
+// is compiled once and not for every number of bodies.
+std::size_t loosest_body(std::span<const double> curvature, std::size_t bodies) {
+  using Matrix = Eigen::Matrix<double, Eigen::Dynamic, Eigen::Dynamic, Eigen::RowMajor>;
+  const auto size = static_cast<Eigen::Index>(6 * bodies);
+  const Eigen::SelfAdjointEigenSolver<Matrix> modes(Eigen::Map<const Matrix>(curvature.data(), size, size));
   std::size_t loosest = 0;
   double most = 0.0;
   for (std::size_t body = 0; body < bodies; ++body) {
     const auto row = static_cast<Eigen::Index>(6 * body);
-    const double moves = modes.eigenvectors().col(0).template segment<6>(row).norm();
+    const double moves = modes.eigenvectors().col(0).segment<6>(row).norm();
     if (moves > most) most = moves, loosest = body;
   }
   return loosest;
 }
-
-}  // namespace
-
-namespace {
 
 template <std::size_t bodies>
 Rest<bodies> rest_from(const RopeSystem<bodies>& system, Attitude<bodies> valley) {
@@ -93,7 +91,10 @@ Rest<bodies> rest_from(const RopeSystem<bodies>& system, Attitude<bodies> valley
     }
     const Curvature<bodies> held = hold(system, at, tension);
     rest = {is_bowl<bodies>(held) ? Ending::at_rest : Ending::unstable, at.poses, tension};
-    if (rest.ending == Ending::unstable) rest.loosest = loosest_body<bodies>(held);
+    if (rest.ending == Ending::unstable) {
+      const double* const first = held.front().data();
+      rest.loosest = loosest_body({first, 36 * bodies * bodies}, bodies);
+    }
     if (rest.ending == Ending::at_rest || ++unstable == enough_unstable) break;
   }
   return rest;
