@@ -135,17 +135,17 @@ class LogReader {
       told_dead_ = false;
       return;
     }
-    const Reading& first = log_.readings[first_same_];
-    const auto same = Duration::from_value(static_cast<double>(read.at.seconds - first.at.seconds));
+    const Reading& earliest = log_.readings[first_same_];
+    const auto same = Duration::from_value(static_cast<double>(read.at.seconds - earliest.at.seconds));
     if (!(same > limits_.frozen_after.value)) return;
     read.counts_from_before = false;
     if (told_dead_) return;
     // The whole time without a change is in doubt, not only what is past the limit.
     for (std::size_t i = first_same_ + 1; i < log_.readings.size(); ++i)
       log_.readings[i].counts_from_before = false;
-    doubt(first.place, fmt::format("the readings from {} on do not change for more than {}: this time does not "
+    doubt(earliest.place, fmt::format("the readings from {} on do not change for more than {}: this time does not "
                                      "count",
-                                     first.at.text, print(limits_.frozen_after.value, UnitSystem::si)));
+                                     earliest.at.text, print(limits_.frozen_after.value, UnitSystem::si)));
     told_dead_ = true;
   }
 
