@@ -6,11 +6,13 @@
 #include <vector>
 
 #include <BRepAdaptor_Surface.hxx>
+#include <Bnd_Box.hxx>
 #include <IntCurvesFace_ShapeIntersector.hxx>
 #include <Standard_Failure.hxx>
 #include <gp_Cone.hxx>
 #include <gp_Cylinder.hxx>
 #include <gp_Lin.hxx>
+#include <gp_XYZ.hxx>
 
 #include "piece/shape.hpp"
 
@@ -18,14 +20,14 @@ namespace firstpick::piece {
 
 namespace {
 
-constexpr double no_end_m = 1e4, same_m = 1e-6, coaxial_within_m = 1e-3;
+constexpr double no_end_m = 1e4, same_m = 1e-6, coaxial_within_m = 1e-3, end_within_m = 1e-7;
 constexpr double thinner_within = 1e-3;   // of the thickness: not worth a word
 constexpr double upright_within = 0.7;  // upright component of the normal of a wall, of a way along it
 constexpr int steps_most = 4000, round_parts = 120;
 
 struct Crossing {
   double at_m;
-  TopoDS_Face face;
+  TopoDS_Face face;  // null: a flat one
 };
 
 // The concrete on both sides of a point along a line: from -behind to +ahead.
@@ -36,9 +38,77 @@ struct Chord {
   double nearer_m() const { return std::min(behind_m, ahead_m); }
 };
 
+// A solid that has flat faces alone, as polygons: a line crosses it without the kernel, which takes a hundred times as long.
+class FlatFaces {
+ public:
+  // Nothing: some face is curved.
+  static std::optional<FlatFaces> of(const Body& body) {
+    FlatFaces all;
+    for (const Face& face : body.faces) {
+      if (!face.planar || face.rings.empty()) return {};
+      Polygon polygon{{face.normal.x, face.normal.y, face.normal.z}, {}, {}};
+      for (const auto& ring : face.rings) {
+        std::vector<gp_XYZ> corners;
+        for (const Position& p : ring) corners.push_back(point_m(p).XYZ()), polygon.around.Add(gp_Pnt(corners.back()));
+        polygon.rings.push_back(std::move(corners));
+      }
+      all.polygons_.push_back(std::move(polygon));
+    }
+    return all;
+  }
+
+  // Where the line crosses them, in no order. Nothing: it lies in a face, or passes so near an edge that the kernel must say.
+  std::optional<std::vector<double>> crossings(const gp_Pnt& point, const gp_Dir& along) const {
+    std::vector<double> all;
+    for (const Polygon& polygon : polygons_) {
+      const double across = polygon.normal * along.XYZ();
+      const double off = polygon.normal * (polygon.rings.front().front() - point.XYZ());
+      if (std::abs(across) < 1e-6) {
+        if (std::abs(off) < near_m) return {};
+        continue;
+      }
+      const gp_XYZ at = point.XYZ() + along.XYZ() * (off / across);
+      Bnd_Box around = polygon.around;
+      around.Enlarge(near_m);
+      if (around.IsOut(gp_Pnt(at))) continue;
+      const auto inside = is_inside(polygon, at);
+      if (!inside) return {};
+      if (*inside) all.push_back(off / across);
+    }
+    return all;
+  }
+
+ private:
+  static constexpr double near_m = 2e-7;  // twice what the kernel takes for one place
+  struct Polygon {
+    gp_XYZ normal;
+    std::vector<std::vector<gp_XYZ>> rings;
+    Bnd_Box around;
+  };
+
+  // By the angle that the sides of a ring are seen under: all round inside, none outside. Nothing: on a side.
+  static std::optional<bool> is_inside(const Polygon& polygon, const gp_XYZ& at) {
+    bool inside = false;  // in an odd number of rings: the outline, and no opening
+    for (const auto& ring : polygon.rings) {
+      double turned = 0.0;
+      for (std::size_t i = 0; i < ring.size(); ++i) {
+        const gp_XYZ a = ring[i] - at, b = ring[(i + 1) % ring.size()] - at, side = b - a;
+        const double length2 = side.SquareModulus();
+        const double along = length2 > 0.0 ? std::clamp(-(a * side) / length2, 0.0, 1.0) : 0.0;
+        if ((a + side * along).Modulus() < near_m) return {};
+        turned += std::atan2(polygon.normal * (a ^ b), a * b);
+      }
+      inside = inside != (std::abs(turned) > M_PI);
+    }
+    return inside;
+  }
+
+  std::vector<Polygon> polygons_;
+};
+
 class Lines {
  public:
-  explicit Lines(const Assembly& assembly) { ray_.Load(assembly.solid, 1e-7); }
+  Lines(const Body& body, const Assembly& assembly) : flat_(FlatFaces::of(body)) { ray_.Load(assembly.solid, 1e-7); }
 
   // Nothing: the point is not in the concrete.
   std::optional<Chord> chord(const gp_Pnt& point, const gp_Dir& along) {
@@ -63,6 +133,11 @@ class Lines {
  private:
   std::vector<Crossing> crossings_of(const gp_Pnt& point, const gp_Dir& along) {
     std::vector<Crossing> all;
+    if (const auto flat = flat_ ? flat_->crossings(point, along) : std::nullopt) {
+      for (const double at_m : *flat) all.push_back({at_m, {}});
+      std::ranges::sort(all, {}, &Crossing::at_m);
+      return all;
+    }
     ray_.Perform(gp_Lin(point, along), -no_end_m, no_end_m);
     if (!ray_.IsDone()) return all;
     for (int i = 1; i <= ray_.NbPnt(); ++i) all.push_back({ray_.WParameter(i), ray_.Face(i)});
@@ -72,6 +147,7 @@ class Lines {
     return all;
   }
 
+  std::optional<FlatFaces> flat_;
   IntCurvesFace_ShapeIntersector ray_;
 };
 
@@ -113,7 +189,7 @@ WallWay way(Lines& lines, const Plate& plate, const gp_Dir& towards, double supp
     if (*end < (1.0 - thinner_within) * least_m) least_m = *end;
     inside = outside;
   }
-  for (int i = 0; i < 32; ++i) {  // the end of the wall lies between
+  while (outside - inside > end_within_m) {  // the end of the wall lies between
     const double between = 0.5 * (inside + outside);
     const auto t = across_at(between);
     if (is_wall(t)) inside = between;
@@ -126,11 +202,14 @@ WallWay way(Lines& lines, const Plate& plate, const gp_Dir& towards, double supp
 
 // The axis of a round surface.
 std::optional<gp_Ax1> axis_of(const TopoDS_Face& face) {
+  if (face.IsNull()) return {};
   const BRepAdaptor_Surface surface(face);
   if (surface.GetType() == GeomAbs_Cylinder) return surface.Cylinder().Axis();
   if (surface.GetType() == GeomAbs_Cone) return surface.Cone().Axis();
   return {};
 }
+
+bool is_curved(const TopoDS_Face& face) { return !face.IsNull() && !is_planar(face); }
 
 bool same_axis(const gp_Ax1& a, const gp_Ax1& b) {
   return a.IsParallel(b, 1e-4) && gp_Lin(a).Distance(b.Location()) <= coaxial_within_m;
@@ -173,8 +252,8 @@ Plate plate_of(Lines& lines, const gp_Pnt& foot, const gp_Dir& normal, double be
   return plate;
 }
 
-Outcome<InsertWall> measured(const Assembly& assembly, const InsertSite& site, const gp_Pnt& foot, double support) {
-  Lines lines(assembly);
+Outcome<InsertWall> measured(const Body& body, const InsertSite& site, const gp_Pnt& foot, double support) {
+  Lines lines(body, *body.assembly);
   const gp_Dir normal = dir(site.normal);
   gp_Dir u = dir(site.u), v = dir(site.v);
   const double behind = in(m, site.thickness);
@@ -203,7 +282,7 @@ Outcome<InsertWall> measured(const Assembly& assembly, const InsertSite& site, c
       wall.round = std::get<RoundWall>(found);
       return wall;
     }
-  } else if (!is_planar(chord->face_ahead) && !is_planar(chord->face_behind)) {
+  } else if (is_curved(chord->face_ahead) && is_curved(chord->face_behind)) {
     return NotAssessed{"the wall of the insert is curved, and not round about one axis", {}};
   }
   gp_Dir first = wall.in_face ? u : (plate.across.IsEqual(u, 1e-9) ? v : u);
@@ -225,7 +304,7 @@ Outcome<InsertWall> insert_wall(const Body& body, std::size_t insert, const Posi
   if (!body.assembly) return NotAssessed{"the solid of the piece was not kept", {}};
   if (insert >= body.sites.size()) return NotAssessed{"the place of the insert is not known", {}};
   try {
-    return measured(*body.assembly, body.sites[insert], point_m(at), support);
+    return measured(body, body.sites[insert], point_m(at), support);
   } catch (const Standard_Failure& failure) {
     return NotAssessed{std::string("the geometry kernel gave up on the wall of the insert: ") + failure.GetMessageString(), {}};
   } catch (const std::exception& failure) {
