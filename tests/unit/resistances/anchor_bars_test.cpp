@@ -213,3 +213,61 @@ TEST_CASE("more strength, count or length never lowers what bars hold") {
   check(us_rules(), 15.0 * inch, bars_of_us());
   check(eu_rules(), 300.0 * mm, bars_of_eu());
 }
+
+TEST_CASE("of the keys of bars each absent one is named alone, and each number that is none refused") {
+  const auto absent = [](auto change) {
+    plan::AnchorBars bars = bars_of_us();
+    change(bars);
+    return us_why(bars);
+  };
+  CHECK(absent([](auto& b) { b.count.reset(); }) == "the bars about insert A1 have no count");
+  CHECK(absent([](auto& b) { b.diameter.reset(); }) == "the bars about insert A1 have no diameter");
+  CHECK(absent([](auto& b) { b.yield_strength.reset(); }) == "the bars about insert A1 have no yield_strength");
+  CHECK(absent([](auto& b) { b.ribbed.reset(); }) == "the bars about insert A1 have no ribbed");
+  CHECK(absent([](auto& b) { b.distance.reset(); }) == "the bars about insert A1 have no distance");
+  CHECK(absent([](auto& b) { b.top.reset(); }) == "the bars about insert A1 have no top");
+  CHECK(absent([](auto& b) { b.bottom.reset(); }) == "the bars about insert A1 have no bottom");
+  CHECK(absent([](auto& b) { b.top_end.reset(); }) == "the bars about insert A1 have no top_end");
+  CHECK(absent([](auto& b) { b.bottom_end.reset(); }) == "the bars about insert A1 have no bottom_end");
+  const std::string no_numbers = "the bars about insert A1 are not described by numbers above zero";
+  for (const double bad : {0.0, -1.0, std::numeric_limits<double>::quiet_NaN()}) {
+    CAPTURE(bad);
+    CHECK(absent([&](auto& b) { b.diameter = bad * inch; }) == no_numbers);
+    CHECK(absent([&](auto& b) { b.distance = bad * inch; }) == no_numbers);
+    CHECK(absent([&](auto& b) { b.top = bad * inch; }) == no_numbers);
+    CHECK(absent([&](auto& b) { b.bottom = bad * inch; }) == no_numbers);
+    CHECK(absent([&](auto& b) { b.yield_strength = bad * ksi; }) == no_numbers);
+    Made made(15.0 * inch, bars_of_us());
+    made.insert->lambda_a = bad;
+    CHECK(why_not(made.by(us_rules(), 4000.0 * psi)) == no_numbers);
+    Made deep(15.0 * inch, bars_of_us());
+    deep.insert->h_ef = bad * inch;
+    CHECK(why_not(deep.by(us_rules(), 4000.0 * psi)) == no_numbers);
+  }
+  Made none(15.0 * inch, bars_of_us());
+  none.insert->bars.reset();
+  CHECK(why_not(none.by(us_rules(), 4000.0 * psi)) == "insert A1 has no bars about it");
+}
+
+TEST_CASE("two bars are enough, and hold half of four") {
+  plan::AnchorBars bars = bars_of_us();
+  bars.count = 2;
+  CHECK(us_lb(bars) == Approx(0.5 * 41378.0).margin(0.5).epsilon(0.0));
+  CHECK(eu_N(bars_of_eu()) == Approx(70887.0).margin(0.5).epsilon(0.0));
+  bars = bars_of_eu();
+  bars.count = 2;
+  CHECK(eu_N(bars) == Approx(0.5 * 70887.0).margin(0.5).epsilon(0.0));
+}
+
+TEST_CASE("straight ends on both sides: the shorter of them decides, and both stand in the formula") {
+  plan::AnchorBars bars = bars_of_us();
+  bars.top_end = plan::BarEnd::straight;
+  bars.top = 0.2 * inch;  // l_in = 15 - 2.6667 - 0.2 = 12.1333 in of 28.472, l_out 25
+  Made made(15.0 * inch, bars);
+  const double share = (15.0 - 4.0 / 1.5 - 0.2) / 28.471888;
+  CHECK(in(lbf, assessed(made.by(us_rules(), 4000.0 * psi)).value) == Approx(4 * 0.1963495 * 60000 * share).epsilon(1e-6));
+  CHECK(step_named(made.trace, "f_s").formula == "f_yb * min(1, l_in / l_d, l_out / l_d)");
+  bars.top = 0.4 * inch;  // 11.93 in, less than the 12 of a straight end
+  CHECK(us_why(bars).find("in the body of concrete") != std::string::npos);
+  CHECK(us_why(bars).find("is the least for a straight end") != std::string::npos);
+}

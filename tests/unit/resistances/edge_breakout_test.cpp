@@ -257,3 +257,12 @@ TEST_CASE("strengths of an edge that are no number give none, for one insert and
   CHECK(why_not(edge_breakout(outside.group(), {0.6, 0.8, 0.0}, right, Length{}, f_c, model, trace)) ==
         "insert A does not lie inside the outline of its face");
 }
+
+TEST_CASE("at an angle to any of the four edges both parts count alike") {
+  const double c = cosine(35.0 * deg), s = sine(35.0 * deg), V = V_b_lb(10.0);
+  const double expected = 1.0 / std::hypot(c / V, s / (2.0 * V));
+  CHECK(lb(edges_at(10, 900, 900, 900), {c, s, 0.0}) == Approx(expected));
+  CHECK(lb(edges_at(900, 10, 900, 900), {-c, s, 0.0}) == Approx(expected));
+  CHECK(lb(edges_at(900, 900, 10, 900), {s, c, 0.0}) == Approx(expected));
+  CHECK(lb(edges_at(900, 900, 900, 10), {s, -c, 0.0}) == Approx(expected));
+}

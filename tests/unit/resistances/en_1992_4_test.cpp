@@ -418,3 +418,16 @@ TEST_CASE("EN interaction: a use that is no number, or below nothing, gives no n
   CHECK(en_steel_interaction(0.0, 0.5, en(), trace).value() == Approx(0.5));
   CHECK(en_concrete_interaction(0.5, 0.0, model(), trace).value() == Approx(0.5));
 }
+
+TEST_CASE("EN blow-out of a row in a corner: the least distance of any head to each of the two sides beside it") {
+  // Towards +x, c_1 60, h_ef 200. A at y = 0 and B at y = 150; sides at y = 230 and -90: 80 and 90 beside the row.
+  HeadedFace face = between(60.0, 1e4, 230.0, 90.0, 200.0);
+  HeadedInsert& other = face.add("B", Length{}, 150.0 * mm, 200.0 * mm);
+  other.A_brg = 600.0 * mm2;
+  other.cracked = false;
+  Trace trace;
+  const auto N = assessed(en_side_blowout(face.group(), right, Length{}, f_ck, model(), trace));
+  REQUIRE(N);
+  const double psi_g = std::sqrt(2.0) + (1.0 - std::sqrt(2.0)) * 150.0 / 240.0, psi_s = 0.7 + 0.3 * 80.0 / 120.0;
+  CHECK(in(kN, N->value) == Approx(N0_blowout_kN(60.0) * (80.0 + 150.0 + 90.0) / 240.0 * psi_s * psi_g).epsilon(1e-9));
+}
