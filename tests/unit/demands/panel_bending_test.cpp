@@ -152,3 +152,56 @@ TEST_CASE("moments read for a drawing are those of the statics, and nothing besi
   beside.forces.front().at = {9.0 * m, 0.0 * m};
   CHECK_FALSE(is_assessed(estimate->moments(beside, places)));
 }
+
+TEST_CASE("the estimate of a panel is near its bending, at the same places, and says what it cannot do") {
+  Panel panel = on_four_picks();
+  panel.outer = {{1.0 * m, -1.0 * m}, {7.0 * m, -1.0 * m}, {7.0 * m, 2.0 * m}, {1.0 * m, 2.0 * m}};  // away from the origin
+  for (PanelForce& force : panel.loads[0].forces) force.at.x += 1.0 * m, force.at.y -= 1.0 * m;
+  const auto estimate = demands::PanelEstimate::of(panel);
+  REQUIRE(estimate);
+  const auto bent = assessed(estimate->bending(panel.loads));
+  REQUIRE(bent.size() == 1);
+  const auto exact = bending_of(panel);
+  CHECK(per_metre_kNm(bent[0].bottom_tension) == Approx(per_metre_kNm(exact.bottom_tension)).epsilon(0.1));
+  CHECK(per_metre_kNm(bent[0].top_tension) == Approx(per_metre_kNm(exact.top_tension)).epsilon(0.25));  // peaks: rougher
+  CHECK(in(m, bent[0].bottom_tension.at.x) == Approx(4.0).margin(0.3));
+
+  // Bending along y alone, as of a strip: the principal moments are 0 and m, whichever way.
+  demands::PanelLoad beside = panel.loads[0];
+  beside.forces[0].at.x = 0.9 * m;
+  CHECK(why_not(estimate->bending({beside})) == "a force acts beside the panel or in an opening");
+  CHECK(why_not(estimate->moments(beside, {})) == "a force acts beside the panel or in an opening");
+  demands::PanelLoad no_number = panel.loads[0];
+  no_number.pressure = std::numeric_limits<double>::quiet_NaN() * kPa;
+  CHECK(why_not(estimate->bending({no_number})) == "the bending of the panel gave no numbers");
+  CHECK(why_not(estimate->moments(no_number, {})) == "the bending of the panel gave no numbers");
+  panel.outer.resize(2);
+  CHECK(demands::PanelEstimate::of(panel) == nullptr);
+}
+
+// A long strip on two lines near its ends bends in one direction: M = w x (l - x)/2, nothing across (Poisson's ratio 0).
+TEST_CASE("moments read for a drawing: the larger of a strip is its moment, the lesser nothing") {
+  Panel panel = on_four_picks();
+  panel.outer = {{0.0 * m, 0.0 * m}, {6.0 * m, 0.0 * m}, {6.0 * m, 0.6 * m}, {0.0 * m, 0.6 * m}};
+  panel.poisson = Ratio{};
+  panel.patch = 0.2 * m;
+  panel.loads[0].forces.clear();
+  for (const double x : {0.5, 5.5})
+    for (const double y : {0.15, 0.45}) panel.loads[0].forces.push_back({{x * m, y * m}, 4.5 * kN, {}, {}, {}, true});
+  const auto estimate = demands::PanelEstimate::of(panel);
+  REQUIRE(estimate);
+  const auto read = assessed(estimate->moments(panel.loads[0], {{3.0 * m, 0.3 * m}, {2.0 * m, 0.3 * m}}));
+  // 5 kPa: 15 x (3.0 - 0.5) - 5 x 9/2 = 15.0 kN m over 1 m width at mid-length; 15 x 1.5 - 5 x 4/2 at 2 m.
+  REQUIRE(read[0]);
+  REQUIRE(read[1]);
+  CHECK(read[0]->most.value() / 1000.0 == Approx(9.0 / 0.6 * 2.5 - 22.5).epsilon(0.01));
+  CHECK(read[1]->most.value() / 1000.0 == Approx(9.0 / 0.6 * 1.5 - 10.0).epsilon(0.01));
+  for (const auto& each : read) CHECK(each->least.value() / 1000.0 == Approx(0.0).margin(0.15));
+  // Turned upside down by the load: the most is nothing and the least the moment.
+  demands::PanelLoad lifted = panel.loads[0];
+  lifted.pressure *= -1.0;
+  for (PanelForce& force : lifted.forces) force.up *= -1.0;
+  const auto other = assessed(estimate->moments(lifted, {{3.0 * m, 0.3 * m}}));
+  CHECK(other[0]->least.value() / 1000.0 == Approx(-15.0).epsilon(0.01));
+  CHECK(other[0]->most.value() / 1000.0 == Approx(0.0).margin(0.15));
+}
