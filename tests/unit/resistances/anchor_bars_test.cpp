@@ -271,3 +271,36 @@ TEST_CASE("straight ends on both sides: the shorter of them decides, and both st
   CHECK(us_why(bars).find("in the body of concrete") != std::string::npos);
   CHECK(us_why(bars).find("is the least for a straight end") != std::string::npos);
 }
+
+// 60,000 x 0.5 / (16.66 x 0.75 x 63.246) = 37.963 in of straight end; both ends straight, the upper 12.133 in.
+TEST_CASE("in lightweight concrete bars develop over a longer length, by its factor") {
+  plan::AnchorBars bars = bars_of_us();
+  bars.top_end = plan::BarEnd::straight;
+  bars.top = 0.2 * inch;
+  Made made(15.0 * inch, bars);
+  made.insert->lambda_a = 0.75;
+  CHECK(in(lbf, assessed(made.by(us_rules(), 4000.0 * psi)).value) ==
+        Approx(4 * 0.1963495 * 60000 * 12.133333 / 37.962517).epsilon(1e-6));
+  CHECK(step_named(made.trace, "l_d").result.number == Approx(37.963).margin(0.0005).epsilon(0.0));
+}
+
+TEST_CASE("a straight end is never developed in less than 12 in, a hook in less than 8 diameters and 6 in") {
+  plan::AnchorBars bars = bars_of_us();
+  bars.diameter = 0.2 * inch;  // 60,000 x 0.2 / (16.66 x 63.246) = 11.39 in
+  Made made(15.0 * inch, bars);
+  CHECK(in(lbf, assessed(made.by(us_rules(), 4000.0 * psi)).value) == Approx(4 * 0.0314159 * 60000).epsilon(1e-5));
+  CHECK(step_named(made.trace, "l_d").result.number == Approx(12.0));
+  CHECK(step_named(made.trace, "l_dh").result.number == Approx(6.0));
+}
+
+TEST_CASE("bars by EN 1992-4: exactly the least lengths are enough") {
+  // In metres that are whole parts of two: 0.25 deep, bars to 0.375, 12.5 mm thick: 10 diameters beyond.
+  plan::AnchorBars bars = bars_of_eu();
+  bars.diameter = 0.0125 * m;
+  bars.bottom = 0.375 * m;
+  bars.distance = 0.09375 * m;
+  Made made(0.25 * m, bars);
+  CHECK(is_assessed(made.by(eu_rules(), 20.0 * MPa)));
+  bars.bottom = std::nextafter(0.375, 0.0) * m;
+  CHECK(why_not(Made(0.25 * m, bars).by(eu_rules(), 20.0 * MPa)).find("beyond the body of concrete") != std::string::npos);
+}

@@ -431,3 +431,26 @@ TEST_CASE("EN blow-out of a row in a corner: the least distance of any head to e
   const double psi_g = std::sqrt(2.0) + (1.0 - std::sqrt(2.0)) * 150.0 / 240.0, psi_s = 0.7 + 0.3 * 80.0 / 120.0;
   CHECK(in(kN, N->value) == Approx(N0_blowout_kN(60.0) * (80.0 + 150.0 + 90.0) / 240.0 * psi_s * psi_g).epsilon(1e-9));
 }
+
+// Table 4.1: steel in tension 1.2 / (f_yk / f_uk), at least 1.4; in shear 1.0 / (f_yk / f_uk), at least 1.25, where f_uk is at
+// most 800 MPa and f_yk / f_uk at most 0.8, else 1.5.
+TEST_CASE("EN partial factors of steel, by its yield strength over its strength") {
+  HeadedFace face = between(1e4, 1e4, 1e4, 1e4, 100.0);
+  HeadedInsert& insert = face.inserts[0];
+  Trace trace;
+  for (const auto& [f_uk, f_yk, tension, shear] : {std::tuple{500.0, 300.0, 2.0, 5.0 / 3.0}, std::tuple{800.0, 640.0, 1.5, 1.25},
+                                                   std::tuple{500.0, 450.0, 1.4, 1.5}, std::tuple{900.0, 600.0, 1.8, 1.5}}) {
+    CAPTURE(f_uk, f_yk);
+    insert.f_uta = f_uk * MPa, insert.f_ya = f_yk * MPa;
+    CHECK(partial_factor_of_steel_tension(insert, en(), trace).value.value() == Approx(tension));
+    CHECK(partial_factor_of_steel_shear(insert, en(), trace).value.value() == Approx(shear));
+  }
+  CHECK(partial_factor_of_concrete(en(), trace).value.value() == Approx(1.5));
+}
+
+TEST_CASE("EN concrete: the kinder of the power form and the linear one over 1.2") {
+  Trace trace;
+  CHECK(en_concrete_interaction(0.95, 0.25, model(), trace).value() == Approx(1.0));
+  CHECK(en_concrete_interaction(0.7, 0.6, model(), trace).value() ==
+        Approx(std::min(std::pow(std::pow(0.7, 1.5) + std::pow(0.6, 1.5), 1.0 / 1.5), 1.3 / 1.2)));
+}

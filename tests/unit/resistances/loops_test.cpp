@@ -289,6 +289,10 @@ TEST_CASE("steel of loops: without loop, table or level strands, or with more th
   insert = strand();
   insert.loop->breaking_load = std::numeric_limits<double>::infinity() * kN;
   CHECK(why(insert) == "the breaking load of loop L1 is not a number above zero");
+  insert.loop->strands = 3;  // each a number, not their product
+  insert.loop->offset = 0.0 * mm;
+  insert.loop->breaking_load = 1e308 * newton;
+  CHECK(why(insert) == "the breaking load of loop L1 is not a number above zero");
   insert = bar();
   insert.steel = "soft";
   insert.loop->diameter.reset();

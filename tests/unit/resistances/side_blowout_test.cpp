@@ -194,3 +194,13 @@ TEST_CASE("a blowout without head, edge, depth or strength has no number, alone 
   CHECK(why_not(side_blowout(face.group(), {0.6, 0.8, 0.0}, f_c, model, trace, Length{})) ==
         "insert A does not lie inside the outline of its face");
 }
+
+TEST_CASE("a row at exactly 2.5 c_a1 does not blow out, one step deeper it does") {
+  // In metres that are whole parts of two.
+  for (const double h_ef_m : {0.15625, std::nextafter(0.15625, 1.0)}) {
+    HeadedFace face(rectangle(0.0 * m, 0.0 * m, 100.0 * m, 100.0 * m));
+    face.add("A", 50.0 * m, 0.0625 * m, h_ef_m * m);
+    CHECK(of(face).has_value() == (h_ef_m > 0.15625));
+    CHECK(of(face.inserts[0]).has_value() == (h_ef_m > 0.15625));
+  }
+}
