@@ -142,7 +142,7 @@ TEST_CASE("EN pry-out: the shallowest of a group decides, k8 2 from 60 mm") {
           "the pry-out resistance about insert A is not a number above zero");
 }
 
-TEST_CASE("EN steel: A_s f_uk in tension; k7 k6 A_s f_uk in shear, 0.8 of it for a short shank") {
+TEST_CASE("EN steel: A_s f_uk in tension, k7 k6 A_s f_uk in shear, 0.8 of it for a short shank") {
   HeadedFace face = between(1e4, 1e4, 1e4, 1e4, 80.0);  // 5 diameters: not short
   HeadedInsert& insert = face.inserts[0];
   insert.A_se = 157.0 * mm2;
@@ -337,7 +337,7 @@ TEST_CASE("EN blow-out far from every edge: none, and still not without head and
   CHECK(why_not(en_side_blowout(shallow, f_ck, model(), trace)) == not_described);
 }
 
-TEST_CASE("EN blow-out of a row: one cracked head makes the row cracked; the least of edge, head, cover and corners") {
+TEST_CASE("EN blow-out of a row: one cracked head makes the row cracked, the least of edge, head, cover and corners") {
   for (const std::size_t worse : {0U, 1U}) {
     CAPTURE(worse);
     HeadedFace face = between(60.0, 1e4, 1e4, 1e4, 200.0);
@@ -359,7 +359,7 @@ TEST_CASE("EN blow-out of a row: one cracked head makes the row cracked; the lea
   }
 }
 
-TEST_CASE("EN blow-out of a row: a head for which it does not occur adds nothing; none left is no limit") {
+TEST_CASE("EN blow-out of a row: a head for which it does not occur adds nothing, none left is no limit") {
   HeadedFace face = between(60.0, 1e4, 1e4, 1e4, 200.0);
   HeadedInsert& shallow = face.add("B", Length{}, 150.0 * mm, 119.0 * mm);  // 0.5 x 119 < 60
   shallow.A_brg = 600.0 * mm2;

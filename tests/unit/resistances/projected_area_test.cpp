@@ -108,7 +108,7 @@ TEST_CASE("an outline of no area, or run the wrong way round, has no breakout ar
   }
 }
 
-TEST_CASE("what was found is told with its inserts, its size and its area; what was not is left out") {
+TEST_CASE("what was found is told with its inserts, its size and its area, what was not is left out") {
   HeadedFace face(rectangle(0.0 * inch, 0.0 * inch, 60.0 * inch, 30.0 * inch));
   face.add("A", 5.0 * inch, 15.0 * inch);
   ProjectedAreas areas;
