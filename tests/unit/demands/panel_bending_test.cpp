@@ -5,6 +5,7 @@
 
 #include <cmath>
 #include <limits>
+#include <string>
 
 #include "support/assessed.hpp"
 
@@ -204,4 +205,40 @@ TEST_CASE("moments read for a drawing: the larger of a strip is its moment, the 
   const auto other = assessed(estimate->moments(lifted, {{3.0 * m, 0.3 * m}}));
   CHECK(other[0]->least.value() / 1000.0 == Approx(-15.0).epsilon(0.01));
   CHECK(other[0]->most.value() / 1000.0 == Approx(0.0).margin(0.15));
+}
+
+TEST_CASE("a panel: each number that is none, each limit of the balance, with its reason") {
+  const double nan = std::numeric_limits<double>::quiet_NaN(), infinite = std::numeric_limits<double>::infinity();
+  const auto why = [](auto change) {
+    Panel panel = on_four_picks();
+    change(panel);
+    return why_not(demands::panel_bending(panel));
+  };
+  const std::string number = "a number of the panel is not usable", nothing = "the panel has no outline or no pick",
+                    balance = "the forces on the panel do not balance", along = "the forces along the panel do not balance",
+                    force = "a force on the panel is not a usable number", beside = "a force acts beside the panel or in an opening",
+                    thickness = "the thickness of the panel is not a usable number";
+  for (const double bad : {-0.01, 0.5, nan}) CHECK(why([&](Panel& p) { p.poisson = Ratio{bad}; }) == number);
+  for (const double bad : {0.0, -0.1, nan, infinite}) {
+    CHECK(why([&](Panel& p) { p.patch = bad * m; }) == number);
+    CHECK(why([&](Panel& p) { p.strip = bad * m; }) == number);
+    CHECK(why([&](Panel& p) { p.in_plane = true, p.thickness = bad * m; }) == thickness);
+  }
+  CHECK(why([](Panel& p) { p.outer.resize(2); }) == nothing);
+  CHECK(why([](Panel& p) { p.loads[0].forces.clear(); }) == nothing);
+  CHECK(why([&](Panel& p) { p.loads[0].forces[1].along_x = nan * kN; }) == force);
+  CHECK(why([&](Panel& p) { p.loads[0].forces[1].along_y = infinite * kN; }) == force);
+  CHECK(why([&](Panel& p) { p.loads[0].forces[1].up = nan * kN; }) == balance);
+  CHECK(why([&](Panel& p) { p.loads[0].pressure = infinite * kPa; }) == balance);
+  // 90 kN of load and as much of picks: 1e-4 of 180 kN is 18 N.
+  CHECK(is_assessed([] { Panel p = on_four_picks(); p.loads[0].forces[0].up += 17.0 * newton; return demands::panel_bending(p); }()));
+  CHECK(why([](Panel& p) { p.loads[0].forces[0].up += 19.0 * newton; }) == balance);
+  // Turned about x and y, with the sum kept: beyond 2e-3 of 180 kN times the length of the panel.
+  CHECK(why([](Panel& p) { for (std::size_t i : {0U, 1U}) p.loads[0].forces[i].up += 700.0 * newton, p.loads[0].forces[i + 2].up -= 700.0 * newton; }) == balance);
+  CHECK(why([](Panel& p) { for (std::size_t i : {0U, 2U}) p.loads[0].forces[i].up += 1500.0 * newton, p.loads[0].forces[i + 1].up -= 1500.0 * newton; }) == balance);
+  CHECK(why([](Panel& p) { p.in_plane = true, p.thickness = 0.15 * m, p.loads[0].forces[0].along_x = 400.0 * newton; }) == along);
+  CHECK(why([](Panel& p) { p.in_plane = true, p.thickness = 0.15 * m, p.loads[0].pull_along_y = 25.0 * Pa; }) == along);
+  CHECK(why([](Panel& p) { p.holes = {{{1.0 * m, 0.5 * m}, {1.5 * m, 0.5 * m}, {1.5 * m, 1.0 * m}, {1.0 * m, 1.0 * m}}};
+                           p.loads[0].pressure = 90.0 * kN / ((18.0 - 0.25) * m2); }) != "");
+  CHECK(why([](Panel& p) { p.loads[0].forces.push_back({{6.1 * m, 1.0 * m}, Force{}, {}, {}, {}, true}); }) == beside);
 }
