@@ -187,3 +187,12 @@ TEST_CASE("an edge wholly beyond 45 deg is none of that direction") {
   CHECK(in(m, edges.c[0]) == Approx(20.0));
   CHECK(in(m, edges.c[3]) == Approx(std::hypot(3.0, 3.1)));  // below, at 44 deg, the edge that faces down
 }
+
+TEST_CASE("a corner that is there twice changes nothing") {
+  Points doubled = box;
+  doubled.insert(doubled.begin() + 1, doubled[1]);
+  doubled.push_back(doubled.front());
+  const auto once = distances_in(HeadedFace(box), 30.0 * inch, 10.0 * inch);
+  const auto twice = distances_in(HeadedFace(doubled), 30.0 * inch, 10.0 * inch);
+  for (std::size_t i = 0; i < 4; ++i) CHECK(twice[i] == Approx(once[i]));
+}

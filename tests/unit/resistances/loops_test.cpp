@@ -355,3 +355,17 @@ TEST_CASE("bond of loops: without strength for the formulas, or with a product t
   insert.loop->strands = 2;
   CHECK(why_not(bond(insert, facts(20.0))) == "whether the strands of loop L1 lie level is not in the plan");
 }
+
+TEST_CASE("bearing under a plate: each a number, not their product") {
+  const tables::PlateModel plates{.bearing = some(Ratio{0.85}),
+                                  .punching = some(RootStress::from_value(220.0)),
+                                  .thread_engagement = some(Ratio{1.5})};
+  Trace trace;
+  plan::Insert insert;
+  insert.id = "P1";
+  CHECK(why_not(resistances::plate_bearing(insert, 20.0 * MPa, plates, trace)) ==
+        "the area of the plate of insert P1 on the concrete is not in the plan");
+  insert.head_bearing_area = 1e200 * m2;
+  CHECK(why_not(resistances::plate_bearing(insert, 1e200 * MPa, plates, trace)) ==
+        "the plate of insert P1 is not described by numbers above zero");
+}
