@@ -19,7 +19,8 @@ using namespace firstpick::demands;
 namespace {
 
 const std::array<PlatePoint, 3> oblique = {PlatePoint{0.3, -0.2}, PlatePoint{2.1, 0.4}, PlatePoint{0.9, 1.7}};
-constexpr std::array<std::array<double, 2>, 5> places = {{{0.0, 0.0}, {1.0, 0.0}, {0.0, 1.0}, {0.2, 0.3}, {0.55, 0.15}}};
+constexpr std::array<std::array<double, 2>, 5> places = {
+    {{0.0, 0.0}, {1.0, 0.0}, {0.0, 1.0}, {0.2, 0.3}, {0.55, 0.15}}};
 
 // w = a x^2 + b x y + c y^2 + d x + e y + f with w, dw/dy, -dw/dx at each corner.
 struct Quadratic {
@@ -55,10 +56,13 @@ PlateMesh meshed(const PlateShape& shape, const std::vector<PlatePoint>& focus, 
 
 double signed_area_m2(const PlateMesh& mesh, const std::array<int, 3>& t) {
   const auto at = [&](std::size_t i) { return mesh.nodes[static_cast<std::size_t>(t[i])]; };
-  return 0.5 * ((at(1).x_m - at(0).x_m) * (at(2).y_m - at(0).y_m) - (at(2).x_m - at(0).x_m) * (at(1).y_m - at(0).y_m));
+  return 0.5 * ((at(1).x_m - at(0).x_m) * (at(2).y_m - at(0).y_m) -
+                (at(2).x_m - at(0).x_m) * (at(1).y_m - at(0).y_m));
 }
 
-PlateShape box(double width, double height) { return {{{0.0, 0.0}, {width, 0.0}, {width, height}, {0.0, height}}, {}}; }
+PlateShape box(double width, double height) {
+  return {{{0.0, 0.0}, {width, 0.0}, {width, height}, {0.0, height}}, {}};
+}
 
 }  // namespace
 
@@ -84,7 +88,8 @@ TEST_CASE("plate element: its energy is that of even curvature over its area, no
   const Quadratic w{0.4, -1.1, 0.8};
   const double x = 2.0 * w.a, y = 2.0 * w.c, xy = w.b;
   CHECK(product(K, w.at(oblique), w.at(oblique)) ==
-        Approx(element.area_m2() * D * (x * x + y * y + 2.0 * nu * x * y + 2.0 * (1.0 - nu) * xy * xy)).epsilon(1e-12));
+        Approx(element.area_m2() * D * (x * x + y * y + 2.0 * nu * x * y + 2.0 * (1.0 - nu) * xy * xy))
+            .epsilon(1e-12));
   const ElementVector rigid = Quadratic{0.0, 0.0, 0.0}.at(oblique);
   for (std::size_t i = 0; i < 9; ++i) {
     double force = 0.0;
@@ -105,7 +110,8 @@ TEST_CASE("plate element: its stiffness is the integral of moment times curvatur
     ElementVector one{};
     one[f] = 1.0, one[(f + 4) % 9] = -0.6;
     double energy = 0.0;
-    for (const auto& [s, t] : {std::array{1.0 / 6.0, 1.0 / 6.0}, std::array{2.0 / 3.0, 1.0 / 6.0}, std::array{1.0 / 6.0, 2.0 / 3.0}}) {
+    for (const auto& [s, t] : {std::array{1.0 / 6.0, 1.0 / 6.0}, std::array{2.0 / 3.0, 1.0 / 6.0},
+                               std::array{1.0 / 6.0, 2.0 / 3.0}}) {
       const auto rows = element.curvatures(s, t);
       const auto M = PlateElement::moments(rows, one, D, nu);
       for (std::size_t row = 0; row < 3; ++row) {
@@ -118,19 +124,27 @@ TEST_CASE("plate element: its stiffness is the integral of moment times curvatur
   }
 }
 
-TEST_CASE("six-cornered triangles: strains of any quadratic displacement are exact, and the law that of plane stress") {
+TEST_CASE(
+    "six-cornered triangles: strains of any quadratic displacement are exact, and the law that of plane "
+    "stress") {
   const PlateMesh mesh{{oblique[0], oblique[1], oblique[2], {2.6, 2.2}}, {{0, 1, 2}, {1, 3, 2}}, {}, 0.0};
   const SixCorneredMesh six(mesh, 0.25);
   REQUIRE(six.nodes == 9);  // 4 corners, 5 sides, one of them shared
   CHECK(six.triangles[0][4] == six.triangles[1][5]);
   const auto place_of = [&](std::size_t t, std::size_t local) {
-    const auto corner = [&](std::size_t i) { return mesh.nodes[static_cast<std::size_t>(mesh.triangles[t][i])]; };
+    const auto corner = [&](std::size_t i) {
+      return mesh.nodes[static_cast<std::size_t>(mesh.triangles[t][i])];
+    };
     if (local < 3) return corner(local);
     const PlatePoint a = corner(local - 3), b = corner((local - 2) % 3);
     return PlatePoint{0.5 * (a.x_m + b.x_m), 0.5 * (a.y_m + b.y_m)};
   };
-  const auto u = [](const PlatePoint& p) { return 1.0 + 2.0 * p.x_m - p.y_m + 0.5 * p.x_m * p.x_m + 0.7 * p.x_m * p.y_m - 0.2 * p.y_m * p.y_m; };
-  const auto v = [](const PlatePoint& p) { return 3.0 - p.x_m + 0.4 * p.y_m - 0.3 * p.x_m * p.x_m + 0.9 * p.x_m * p.y_m + 0.6 * p.y_m * p.y_m; };
+  const auto u = [](const PlatePoint& p) {
+    return 1.0 + 2.0 * p.x_m - p.y_m + 0.5 * p.x_m * p.x_m + 0.7 * p.x_m * p.y_m - 0.2 * p.y_m * p.y_m;
+  };
+  const auto v = [](const PlatePoint& p) {
+    return 3.0 - p.x_m + 0.4 * p.y_m - 0.3 * p.x_m * p.x_m + 0.9 * p.x_m * p.y_m + 0.6 * p.y_m * p.y_m;
+  };
   std::vector<double> motion(static_cast<std::size_t>(2 * six.nodes));
   for (std::size_t t = 0; t < 2; ++t)
     for (std::size_t local = 0; local < 6; ++local) {
@@ -142,9 +156,11 @@ TEST_CASE("six-cornered triangles: strains of any quadratic displacement are exa
       const auto rows = six.strains(t, s, r);
       std::array<double, 3> strain{};
       for (std::size_t row = 0; row < 3; ++row)
-        for (std::size_t i = 0; i < 12; ++i) strain[row] += rows[row][i] * motion[static_cast<std::size_t>(six.freedom(t, i))];
+        for (std::size_t i = 0; i < 12; ++i)
+          strain[row] += rows[row][i] * motion[static_cast<std::size_t>(six.freedom(t, i))];
       const PlatePoint a = place_of(t, 0), b = place_of(t, 1), c = place_of(t, 2);
-      const double x = a.x_m + s * (b.x_m - a.x_m) + r * (c.x_m - a.x_m), y = a.y_m + s * (b.y_m - a.y_m) + r * (c.y_m - a.y_m);
+      const double x = a.x_m + s * (b.x_m - a.x_m) + r * (c.x_m - a.x_m),
+                   y = a.y_m + s * (b.y_m - a.y_m) + r * (c.y_m - a.y_m);
       CHECK(strain[0] == Approx(2.0 + x + 0.7 * y).margin(1e-12));
       CHECK(strain[1] == Approx(0.4 + 0.9 * x + 1.2 * y).margin(1e-12));
       CHECK(strain[2] == Approx(-1.0 + 0.7 * x - 0.4 * y - 1.0 - 0.6 * x + 0.9 * y).margin(1e-12));
@@ -173,7 +189,8 @@ TEST_CASE("membrane: an even pull along the panel gives that force everywhere an
   for (std::size_t t = 0; t < mesh.triangles.size(); ++t)
     for (std::size_t i = 0; i < 3; ++i) {
       const int a = mesh.triangles[t][i], b = mesh.triangles[t][(i + 1) % 3];
-      const PlatePoint p = mesh.nodes[static_cast<std::size_t>(a)], q = mesh.nodes[static_cast<std::size_t>(b)];
+      const PlatePoint p = mesh.nodes[static_cast<std::size_t>(a)],
+                       q = mesh.nodes[static_cast<std::size_t>(b)];
       for (const double end : {0.0, 4.0})
         if (std::abs(p.x_m - end) < 1e-9 && std::abs(q.x_m - end) < 1e-9)
           for (const int node : {a, b})
@@ -196,11 +213,13 @@ TEST_CASE("membrane: an even pull along the panel gives that force everywhere an
     if (to < 0 || p.x_m > mesh.nodes[static_cast<std::size_t>(to)].x_m) to = node;
   }
   REQUIRE(to >= 0);
-  const PlatePoint p = mesh.nodes[static_cast<std::size_t>(from)], q = mesh.nodes[static_cast<std::size_t>(to)];
+  const PlatePoint p = mesh.nodes[static_cast<std::size_t>(from)],
+                   q = mesh.nodes[static_cast<std::size_t>(to)];
   const auto u = solution->displacement(from), w = solution->displacement(to);
   // In the frame of the holds the panel may have turned a little: along the line between the two it does not show.
   const double dx = q.x_m - p.x_m, dy = q.y_m - p.y_m;
-  CHECK((w[0] - u[0]) * dx + (w[1] - u[1]) * dy == Approx(5.0 * dx * dx - 0.2 * 5.0 * dy * dy).epsilon(0.005));
+  CHECK((w[0] - u[0]) * dx + (w[1] - u[1]) * dy ==
+        Approx(5.0 * dx * dx - 0.2 * 5.0 * dy * dy).epsilon(0.005));
 }
 
 TEST_CASE("membrane: a panel that hangs from its upper end carries what is below each place") {
@@ -228,7 +247,8 @@ TEST_CASE("membrane: a panel that hangs from its upper end carries what is below
 }
 
 TEST_CASE("grid: a place is found with its shares, on sides and corners too, and nothing outside") {
-  const PlateMesh mesh = meshed({{{0.0, 0.0}, {3.0, 0.0}, {3.0, 2.0}, {1.0, 2.0}, {0.0, 1.0}}, {{{1.5, 0.8}, {1.5, 1.2}, {2.0, 1.2}, {2.0, 0.8}}}},
+  const PlateMesh mesh = meshed({{{0.0, 0.0}, {3.0, 0.0}, {3.0, 2.0}, {1.0, 2.0}, {0.0, 1.0}},
+                                 {{{1.5, 0.8}, {1.5, 1.2}, {2.0, 1.2}, {2.0, 0.8}}}},
                                 {}, 0.35);
   const PlateGrid grid(mesh, 1.0, 0.0);
   const auto check = [&](const PlatePoint& p) {
@@ -238,20 +258,33 @@ TEST_CASE("grid: a place is found with its shares, on sides and corners too, and
     const auto& t = mesh.triangles[place->triangle];
     const auto at = [&](std::size_t i) { return mesh.nodes[static_cast<std::size_t>(t[i])]; };
     const double one = 1.0 - place->share_2 - place->share_3;
-    CHECK(one * at(0).x_m + place->share_2 * at(1).x_m + place->share_3 * at(2).x_m == Approx(p.x_m).margin(1e-9));
-    CHECK(one * at(0).y_m + place->share_2 * at(1).y_m + place->share_3 * at(2).y_m == Approx(p.y_m).margin(1e-9));
+    CHECK(one * at(0).x_m + place->share_2 * at(1).x_m + place->share_3 * at(2).x_m ==
+          Approx(p.x_m).margin(1e-9));
+    CHECK(one * at(0).y_m + place->share_2 * at(1).y_m + place->share_3 * at(2).y_m ==
+          Approx(p.y_m).margin(1e-9));
     for (const double share : {one, place->share_2, place->share_3}) CHECK(share >= -1e-8);
   };
   for (double x = 0.05; x < 3.0; x += 0.1)
     for (double y = 0.03; y < 2.0; y += 0.1)
-      if (is_inside({{{0.0, 0.0}, {3.0, 0.0}, {3.0, 2.0}, {1.0, 2.0}, {0.0, 1.0}}, {{{1.5, 0.8}, {1.5, 1.2}, {2.0, 1.2}, {2.0, 0.8}}}},
+      if (is_inside({{{0.0, 0.0}, {3.0, 0.0}, {3.0, 2.0}, {1.0, 2.0}, {0.0, 1.0}},
+                     {{{1.5, 0.8}, {1.5, 1.2}, {2.0, 1.2}, {2.0, 0.8}}}},
                     {x, y}))
         check({x, y});
       else
         CHECK_FALSE(grid.find({x, y}));
-  for (const PlatePoint& p : {PlatePoint{0.0, 0.0}, {3.0, 2.0}, {1.0, 2.0}, {0.5, 1.5}, {3.0, 0.77}, {1.5, 1.0}, {1.75, 1.2}}) check(p);
-  for (const PlatePoint& p : {PlatePoint{-1e-6, 0.5}, {3.000001, 1.0}, {1.0, -1e-6}, {2.0, 2.000001}, {0.4999, 1.5001},
-                              {1.500001, 1.0}, {-5.0, 1.0}, {50.0, 1.0}, {1.0, -5.0}, {1.0, 50.0}})
+  for (const PlatePoint& p :
+       {PlatePoint{0.0, 0.0}, {3.0, 2.0}, {1.0, 2.0}, {0.5, 1.5}, {3.0, 0.77}, {1.5, 1.0}, {1.75, 1.2}})
+    check(p);
+  for (const PlatePoint& p : {PlatePoint{-1e-6, 0.5},
+                              {3.000001, 1.0},
+                              {1.0, -1e-6},
+                              {2.0, 2.000001},
+                              {0.4999, 1.5001},
+                              {1.500001, 1.0},
+                              {-5.0, 1.0},
+                              {50.0, 1.0},
+                              {1.0, -5.0},
+                              {1.0, 50.0}})
     CHECK_FALSE(grid.find(p));
 }
 
@@ -289,7 +322,9 @@ TEST_CASE("grid: means over discs and lines of what is linear, of what of them l
   CHECK_FALSE(grid.line_mean({5.0, 5.0}, true, 0.5).of(corners));
 }
 
-TEST_CASE("mesh: it covers the shape, every triangle counter-clockwise, every pick a node, fine there and coarse far away") {
+TEST_CASE(
+    "mesh: it covers the shape, every triangle counter-clockwise, every pick a node, fine there and coarse "
+    "far away") {
   const PlateShape with_opening{{{0.0, 0.0}, {6.0, 0.0}, {6.0, 3.0}, {4.0, 3.0}, {4.0, 2.0}, {0.0, 2.0}},
                                 {{{1.0, 0.5}, {1.0, 1.5}, {2.0, 1.5}, {2.0, 0.5}}}};
   const std::vector<PlatePoint> picks{{5.0, 1.5}, {3.0, 1.0}, {0.0, 1.0}};  // the last on the boundary
@@ -306,12 +341,14 @@ TEST_CASE("mesh: it covers the shape, every triangle counter-clockwise, every pi
       area += here;
       double longest = 0.0, nearest_pick = 1e9;
       for (std::size_t i = 0; i < 3; ++i) {
-        const PlatePoint p = mesh.nodes[static_cast<std::size_t>(t[i])], q = mesh.nodes[static_cast<std::size_t>(t[(i + 1) % 3])],
+        const PlatePoint p = mesh.nodes[static_cast<std::size_t>(t[i])],
+                         q = mesh.nodes[static_cast<std::size_t>(t[(i + 1) % 3])],
                          r = mesh.nodes[static_cast<std::size_t>(t[(i + 2) % 3])];
         longest = std::max(longest, distance_m(p, q));
         for (const PlatePoint& pick : picks) nearest_pick = std::min(nearest_pick, distance_m(p, pick));
         const double a = distance_m(q, r), b = distance_m(r, p), c = distance_m(p, q);
-        least_angle = std::min(least_angle, std::acos(std::clamp((b * b + c * c - a * a) / (2.0 * b * c), -1.0, 1.0)));
+        least_angle =
+            std::min(least_angle, std::acos(std::clamp((b * b + c * c - a * a) / (2.0 * b * c), -1.0, 1.0)));
       }
       CHECK(longest < 1.8 * size_m);
       if (nearest_pick < 1e-6) CHECK(longest < 0.5 * size_m);  // 0.1 wanted at a pick
@@ -338,13 +375,15 @@ TEST_CASE("mesh: sides of triangles follow a seam, and none crosses it") {
 }
 
 TEST_CASE("shape: inside, area and distances of a ring with slanted sides and an opening") {
-  const PlateShape shape{{{0.0, 0.0}, {4.0, 0.0}, {3.0, 2.0}, {1.0, 2.0}}, {{{1.5, 0.5}, {1.5, 1.0}, {2.5, 1.0}, {2.5, 0.5}}}};
+  const PlateShape shape{{{0.0, 0.0}, {4.0, 0.0}, {3.0, 2.0}, {1.0, 2.0}},
+                         {{{1.5, 0.5}, {1.5, 1.0}, {2.5, 1.0}, {2.5, 0.5}}}};
   CHECK(area_m2(shape) == Approx(6.0 - 0.5));
-  for (const auto& [p, inside] : {std::pair{PlatePoint{0.6, 1.0}, true}, std::pair{PlatePoint{0.4, 1.0}, false},
-                                  std::pair{PlatePoint{3.4, 1.0}, true}, std::pair{PlatePoint{3.6, 1.0}, false},
-                                  std::pair{PlatePoint{2.0, 0.7}, false}, std::pair{PlatePoint{2.0, 1.1}, true},
-                                  std::pair{PlatePoint{2.0, 2.1}, false}, std::pair{PlatePoint{0.2, 0.3}, true},
-                                  std::pair{PlatePoint{0.1, 0.3}, false}}) {
+  for (const auto& [p, inside] :
+       {std::pair{PlatePoint{0.6, 1.0}, true}, std::pair{PlatePoint{0.4, 1.0}, false},
+        std::pair{PlatePoint{3.4, 1.0}, true}, std::pair{PlatePoint{3.6, 1.0}, false},
+        std::pair{PlatePoint{2.0, 0.7}, false}, std::pair{PlatePoint{2.0, 1.1}, true},
+        std::pair{PlatePoint{2.0, 2.1}, false}, std::pair{PlatePoint{0.2, 0.3}, true},
+        std::pair{PlatePoint{0.1, 0.3}, false}}) {
     CAPTURE(p.x_m, p.y_m);
     CHECK(is_inside(shape, p) == inside);
   }

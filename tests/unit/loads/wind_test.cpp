@@ -47,7 +47,8 @@ const double least_kN = 0.97 * 8.0 * 2400.0 * 9.80665 / 1000.0;
 TEST_CASE("wind on a cube: 562.5 Pa at 30 m/s, twice that on its diagonal side") {
   Given given;
   const loads::WindLoad wind = assessed(given.wind());
-  const double force_kN = 2.0 * 0.5 * 1.25 * 900.0 / 1000.0 * 4.0 * std::sqrt(2.0), lean = std::atan(force_kN / least_kN);
+  const double force_kN = 2.0 * 0.5 * 1.25 * 900.0 / 1000.0 * 4.0 * std::sqrt(2.0),
+               lean = std::atan(force_kN / least_kN);
   CHECK(in(kN, wind.force) == Approx(force_kN));
   CHECK(in(radian, wind.lean) == Approx(lean));
   CHECK(in(radian, wind.swing) == Approx(2.0 * lean));
@@ -65,13 +66,15 @@ TEST_CASE("wind on a cube: 562.5 Pa at 30 m/s, twice that on its diagonal side")
 TEST_CASE("wind: the steps show where the coefficient comes from") {
   Given given;
   Trace by_table = Trace::recording();
-  assessed(loads::wind_load(given.plan, given.stage, given.body, Direction{0.0, 0.0, 1.0}, given.tables, by_table));
+  assessed(loads::wind_load(given.plan, given.stage, given.body, Direction{0.0, 0.0, 1.0}, given.tables,
+                            by_table));
   CHECK(source_ids(step_named(by_table, "F_w")) == std::vector<std::string>{"hand-made.coefficient"});
   CHECK(step_named(by_table, "q_w").result.number == Approx(0.5625));
   CHECK(step_named(by_table, "k_w").result.number == Approx(assessed(given.wind()).factor.value()));
   given.stage.wind_coefficient = Ratio{1.5};
   Trace by_plan = Trace::recording();
-  assessed(loads::wind_load(given.plan, given.stage, given.body, Direction{0.0, 0.0, 1.0}, given.tables, by_plan));
+  assessed(
+      loads::wind_load(given.plan, given.stage, given.body, Direction{0.0, 0.0, 1.0}, given.tables, by_plan));
   CHECK(step_named(by_plan, "F_w").sources.empty());
   CHECK(step_named(by_plan, "F_w").clause == "c_w of the plan");
 }
@@ -85,7 +88,8 @@ TEST_CASE("wind: no wind is no force and no lean") {
 }
 
 TEST_CASE("wind: what is not there, or no number, is named") {
-  const double nan = std::numeric_limits<double>::quiet_NaN(), infinite = std::numeric_limits<double>::infinity();
+  const double nan = std::numeric_limits<double>::quiet_NaN(),
+               infinite = std::numeric_limits<double>::infinity();
   const auto why = [](auto change) {
     Given given;
     change(given);
@@ -105,7 +109,8 @@ TEST_CASE("wind: what is not there, or no number, is named") {
   CHECK(why([](Given& g) { g.plan.concrete.density_tolerance.reset(); }) ==
         "the density has no tolerance, so the weight has no lower bound");
   for (const double bad : {1.0, 1.5, nan, -infinite})
-    CHECK(why([&](Given& g) { g.plan.concrete.density_tolerance = Ratio{bad}; }) == "the piece has no least weight");
+    CHECK(why([&](Given& g) { g.plan.concrete.density_tolerance = Ratio{bad}; }) ==
+          "the piece has no least weight");
   const std::string no_force = "the force of the wind is not a usable number";
   CHECK(why([](Given& g) { g.stage.wind_speed = 1e200 * m_per_s; }) == no_force);
   CHECK(why([&](Given& g) { g.body.centroid.z = nan * m; }) == no_force);

@@ -19,7 +19,8 @@ using namespace firstpick::resistances;
 namespace {
 
 const Stress f_ck = 16.0 * MPa;
-const double nan = std::numeric_limits<double>::quiet_NaN(), infinite = std::numeric_limits<double>::infinity();
+const double nan = std::numeric_limits<double>::quiet_NaN(),
+             infinite = std::numeric_limits<double>::infinity();
 const double no_use[] = {nan, infinite, -0.1};
 const Direction right{1.0, 0.0, 0.0}, left{-1.0, 0.0, 0.0}, up{0.0, 1.0, 0.0}, down{0.0, -1.0, 0.0};
 
@@ -27,8 +28,10 @@ const tables::HeadedInsertModel& model() { return eu_rules().headed; }
 const tables::En1992HeadedModel& en() { return *model().en; }
 
 // An insert at the origin, the sides of its face at these distances in mm, uncracked: head of 600 mm2.
-HeadedFace between(double to_right, double to_left, double to_up, double to_down, double h_ef, double thick = 1e4) {
-  HeadedFace face(rectangle(-to_left * mm, -to_down * mm, (to_left + to_right) * mm, (to_up + to_down) * mm), thick * mm);
+HeadedFace between(double to_right, double to_left, double to_up, double to_down, double h_ef,
+                   double thick = 1e4) {
+  HeadedFace face(rectangle(-to_left * mm, -to_down * mm, (to_left + to_right) * mm, (to_up + to_down) * mm),
+                  thick * mm);
   HeadedInsert& insert = face.add("A", Length{}, Length{}, h_ef * mm);
   insert.d_a = 16.0 * mm;
   insert.A_brg = 600.0 * mm2;
@@ -54,10 +57,13 @@ TEST_CASE("EN cone: no strength, no place of the resultant, no insert, no number
   for (const double bad : {0.0, -1.0, nan, infinite})
     CHECK(why(bad * MPa, Eccentricity::none()) == "the concrete strength is not a number above zero");
   for (const double bad : {nan, infinite}) {
-    CHECK(why(f_ck, Eccentricity(bad * mm, Length{})) == "the place of the resultant of the group is not a number");
-    CHECK(why(f_ck, Eccentricity(Length{}, bad * mm)) == "the place of the resultant of the group is not a number");
+    CHECK(why(f_ck, Eccentricity(bad * mm, Length{})) ==
+          "the place of the resultant of the group is not a number");
+    CHECK(why(f_ck, Eccentricity(Length{}, bad * mm)) ==
+          "the place of the resultant of the group is not a number");
   }
-  CHECK(why(f_ck, Eccentricity(1e300 * m, 1e300 * m)) == "the cone resistance about insert A is not a number above zero");
+  CHECK(why(f_ck, Eccentricity(1e300 * m, 1e300 * m)) ==
+        "the cone resistance about insert A is not a number above zero");
   CHECK_FALSE(is_assessed(en_breakout(Group{}, areas, Eccentricity::none(), f_ck, model(), trace)));
   HeadedFace two = between(1e4, 1e4, 1e4, 1e4, 100.0);
   two.add("B", 200.0 * mm, Length{}, 90.0 * mm);
@@ -65,9 +71,11 @@ TEST_CASE("EN cone: no strength, no place of the resultant, no insert, no number
         "inserts A and B break out together but differ in embedment");
 }
 
-TEST_CASE("EN cone: one cracked insert makes the whole group cracked, and psi_re is 0.5 + h_ef / 200 mm to 100 mm") {
-  for (const auto& [first, second, k1] : {std::tuple{false, false, 12.7}, std::tuple{false, true, 8.9},
-                                          std::tuple{true, false, 8.9}}) {
+TEST_CASE(
+    "EN cone: one cracked insert makes the whole group cracked, and psi_re is 0.5 + h_ef / 200 mm to 100 "
+    "mm") {
+  for (const auto& [first, second, k1] :
+       {std::tuple{false, false, 12.7}, std::tuple{false, true, 8.9}, std::tuple{true, false, 8.9}}) {
     CAPTURE(first, second);
     HeadedFace face = between(1e4, 1e4, 1e4, 1e4, 80.0);
     HeadedInsert& other = face.add("B", 150.0 * mm, Length{}, 80.0 * mm);
@@ -92,7 +100,8 @@ TEST_CASE("EN cone: the printed area, factor and eccentricity near two edges") {
   const HeadedFace face = between(1e4, 90.0, 100.0, 1e4, 80.0);
   ProjectedAreas areas;
   Trace trace = Trace::recording();
-  const auto N = assessed(en_breakout(face.group(), areas, Eccentricity(12.0 * mm, -24.0 * mm), f_ck, model(), trace));
+  const auto N =
+      assessed(en_breakout(face.group(), areas, Eccentricity(12.0 * mm, -24.0 * mm), f_ck, model(), trace));
   const double N_N = 12.7 * 4.0 * std::pow(80.0, 1.5) * (210.0 * 220.0 / 57600.0) * 0.925 * 0.9 / (1.1 * 1.2);
   CHECK(in(newton, N.value) == Approx(N_N).epsilon(1e-9));
   const Step area = step_named(trace, "A_cN");
@@ -126,8 +135,8 @@ TEST_CASE("EN pull-out: k2 7.5 cracked and 10.5 uncracked, and no number without
 
 TEST_CASE("EN pry-out: the shallowest of a group decides, k8 2 from 60 mm") {
   Trace trace = Trace::recording();
-  for (const auto& [first, second, V_kN] : {std::tuple{100.0, 50.0, 10.0}, std::tuple{50.0, 100.0, 10.0},
-                                            std::tuple{100.0, 60.0, 20.0}}) {
+  for (const auto& [first, second, V_kN] :
+       {std::tuple{100.0, 50.0, 10.0}, std::tuple{50.0, 100.0, 10.0}, std::tuple{100.0, 60.0, 20.0}}) {
     CAPTURE(first, second);
     HeadedFace face = between(1e4, 1e4, 1e4, 1e4, first);
     face.add("B", 500.0 * mm, Length{}, second * mm);
@@ -191,10 +200,11 @@ TEST_CASE("EN steel: without area, strength, depth or diameter there is no numbe
   CHECK(why_not(en_steel_shear(overflow, en(), trace)) == why);
 }
 
-TEST_CASE("EN edge: the bearing length, at most 12 d of a shank to 24 mm, of a thicker one max(8 d, 300 mm)") {
-  for (const auto& [d, h_ef, l_f] : {std::tuple{20.0, 500.0, 240.0}, std::tuple{20.0, 200.0, 200.0},
-                                     std::tuple{24.0, 500.0, 288.0}, std::tuple{25.0, 500.0, 300.0},
-                                     std::tuple{40.0, 500.0, 320.0}, std::tuple{40.0, 310.0, 310.0}}) {
+TEST_CASE(
+    "EN edge: the bearing length, at most 12 d of a shank to 24 mm, of a thicker one max(8 d, 300 mm)") {
+  for (const auto& [d, h_ef, l_f] :
+       {std::tuple{20.0, 500.0, 240.0}, std::tuple{20.0, 200.0, 200.0}, std::tuple{24.0, 500.0, 288.0},
+        std::tuple{25.0, 500.0, 300.0}, std::tuple{40.0, 500.0, 320.0}, std::tuple{40.0, 310.0, 310.0}}) {
     CAPTURE(d, h_ef);
     const ShearEdge edge{.c_a1 = 150.0 * mm,
                          .c_a2 = {1e4 * mm, 1e4 * mm},
@@ -212,7 +222,8 @@ TEST_CASE("EN edge: the bearing length, at most 12 d of a shank to 24 mm, of a t
     const double alpha = 0.1 * std::sqrt(l_f / 150.0), beta = 0.1 * std::pow(d / 150.0, 0.2);
     const double V_N = 1.7 * std::pow(d, alpha) * std::pow(l_f, beta) * 4.0 * std::pow(150.0, 1.5);
     CHECK(step_named(trace, "l_f").result.number == Approx(l_f));
-    CHECK(step_named(trace, "l_f").formula == (d > 24.0 ? "min(h_ef, max(k_l * d, l_least))" : "min(h_ef, k_l * d)"));
+    CHECK(step_named(trace, "l_f").formula ==
+          (d > 24.0 ? "min(h_ef, max(k_l * d, l_least))" : "min(h_ef, k_l * d)"));
     CHECK(in(newton, strength.towards) == Approx(V_N).epsilon(1e-9));
     CHECK(in(newton, strength.along) == Approx(2.0 * V_N).epsilon(1e-9));
   }
@@ -232,13 +243,16 @@ TEST_CASE("EN edge: a row with its resultant beside the middle, a corner on one 
                  .cracked = false};
   const double alpha = 0.1 * std::sqrt(0.8), beta = 0.1 * std::pow(0.16, 0.2);
   const double V0_N = 2.4 * std::pow(16.0, alpha) * std::pow(80.0, beta) * 4.0 * 1000.0;
-  const double expected_N = V0_N * 470.0 * 90.0 / 45000.0 * (0.7 + 0.3 * 120.0 / 150.0) * std::sqrt(150.0 / 90.0) / 1.3;
+  const double expected_N =
+      V0_N * 470.0 * 90.0 / 45000.0 * (0.7 + 0.3 * 120.0 / 150.0) * std::sqrt(150.0 / 90.0) / 1.3;
   Trace trace = Trace::recording();
-  CHECK(in(newton, en_shear_breakout(edge, f_ck, model(), trace).towards) == Approx(expected_N).epsilon(1e-9));
+  CHECK(in(newton, en_shear_breakout(edge, f_ck, model(), trace).towards) ==
+        Approx(expected_N).epsilon(1e-9));
   CHECK(step_named(trace, "psi_s").formula == "b + a * c_2 / r");
   CHECK(step_named(trace, "A_cV").result.number == Approx(470.0 * 90.0));
   std::swap(edge.c_a2[0], edge.c_a2[1]);
-  CHECK(in(newton, en_shear_breakout(edge, f_ck, model(), trace).towards) == Approx(expected_N).epsilon(1e-9));
+  CHECK(in(newton, en_shear_breakout(edge, f_ck, model(), trace).towards) ==
+        Approx(expected_N).epsilon(1e-9));
   edge.c_a2 = {150.0 * mm, 150.0 * mm};
   en_shear_breakout(edge, f_ck, model(), trace);
   CHECK(step_named(trace, "psi_s").formula == "1");
@@ -247,7 +261,8 @@ TEST_CASE("EN edge: a row with its resultant beside the middle, a corner on one 
 
 TEST_CASE("EN edge: towards each of the four edges the distance to that edge counts") {
   const HeadedFace face = between(100.0, 130.0, 170.0, 220.0, 80.0);
-  const auto V_N = [&](double c_1, double c_2, double c_3) {  // c_2, c_3 beside; the least counts, cut at 1.5 c_1
+  const auto V_N = [&](double c_1, double c_2,
+                       double c_3) {  // c_2, c_3 beside; the least counts, cut at 1.5 c_1
     const double alpha = 0.1 * std::sqrt(80.0 / c_1), beta = 0.1 * std::pow(16.0 / c_1, 0.2), r = 1.5 * c_1;
     const double area = (std::min(r, c_2) + std::min(r, c_3)) / (2.0 * r);
     return 2.4 * std::pow(16.0, alpha) * std::pow(80.0, beta) * 4.0 * std::pow(c_1, 1.5) * area *
@@ -257,16 +272,19 @@ TEST_CASE("EN edge: towards each of the four edges the distance to that edge cou
   const Direction all[] = {right, left, up, down};
   for (std::size_t i = 0; i < 4; ++i) {
     CAPTURE(i);
-    const bool sideways = i >= 2;  // a shear along x has the edges above and below beside it, at twice their strength
+    const bool sideways =
+        i >= 2;  // a shear along x has the edges above and below beside it, at twice their strength
     double least = of[i];
-    for (const std::size_t beside : {sideways ? 0U : 2U, sideways ? 1U : 3U}) least = std::min(least, 2.0 * of[beside]);
+    for (const std::size_t beside : {sideways ? 0U : 2U, sideways ? 1U : 3U})
+      least = std::min(least, 2.0 * of[beside]);
     Trace trace;
     CHECK(in(newton, assessed(edge_breakout(face.inserts[0], all[i], f_ck, model(), trace)).value) ==
           Approx(least).epsilon(1e-9));
   }
 }
 
-TEST_CASE("EN blow-out: the edge that allows least, whichever of the four it is, with the corners beside it") {
+TEST_CASE(
+    "EN blow-out: the edge that allows least, whichever of the four it is, with the corners beside it") {
   // c_1 60; beside it 101 and far; h_ef 200. psi_s = 0.7 + 0.3 x 101 / 120, A = (101 + 120) 240 over 240^2.
   const double N_kN = N0_blowout_kN(60.0) * 221.0 / 240.0 * (0.7 + 0.3 * 101.0 / 120.0);
   const std::pair<HeadedFace, std::string> all[] = {{between(60.0, 1e4, 101.0, 1e4, 200.0), "+x"},
@@ -281,7 +299,8 @@ TEST_CASE("EN blow-out: the edge that allows least, whichever of the four it is,
     CHECK(in(kN, N->value) == Approx(N_kN).epsilon(1e-9));
     CHECK(step_named(trace, "N_Rk_cb").words == "blow-out resistance of insert A, edge towards " + towards);
     CHECK(step_named(trace, "N_Rk_cb").result.number == Approx(1000.0 * N_kN).epsilon(1e-9));
-    CHECK(step_named(trace, "N0_Rk_cb").words == "blow-out resistance of one head far from corners, uncracked concrete");
+    CHECK(step_named(trace, "N0_Rk_cb").words ==
+          "blow-out resistance of one head far from corners, uncracked concrete");
   }
 }
 
@@ -337,7 +356,9 @@ TEST_CASE("EN blow-out far from every edge: none, and still not without head and
   CHECK(why_not(en_side_blowout(shallow, f_ck, model(), trace)) == not_described);
 }
 
-TEST_CASE("EN blow-out of a row: one cracked head makes the row cracked, the least of edge, head, cover and corners") {
+TEST_CASE(
+    "EN blow-out of a row: one cracked head makes the row cracked, the least of edge, head, cover and "
+    "corners") {
   for (const std::size_t worse : {0U, 1U}) {
     CAPTURE(worse);
     HeadedFace face = between(60.0, 1e4, 1e4, 1e4, 200.0);
@@ -354,8 +375,10 @@ TEST_CASE("EN blow-out of a row: one cracked head makes the row cracked, the lea
     const double psi_g = std::sqrt(2.0) + (1.0 - std::sqrt(2.0)) * 150.0 / 240.0;
     const double N_N = 8.7 * 60.0 * 80.0 * (390.0 * 160.0 / 57600.0) * psi_g;
     CHECK(in(newton, N->value) == Approx(N_N).epsilon(1e-9));
-    CHECK(step_named(trace, "N0_Rk_cb").words == "blow-out resistance of one head far from corners, cracked concrete");
-    CHECK(step_named(trace, "N_Rk_cb").words == "blow-out resistance of 2 inserts in a row with A, edge towards +x");
+    CHECK(step_named(trace, "N0_Rk_cb").words ==
+          "blow-out resistance of one head far from corners, cracked concrete");
+    CHECK(step_named(trace, "N_Rk_cb").words ==
+          "blow-out resistance of 2 inserts in a row with A, edge towards +x");
   }
 }
 
@@ -419,7 +442,8 @@ TEST_CASE("EN interaction: a use that is no number, or below nothing, gives no n
   CHECK(en_concrete_interaction(0.5, 0.0, model(), trace).value() == Approx(0.5));
 }
 
-TEST_CASE("EN blow-out of a row in a corner: the least distance of any head to each of the two sides beside it") {
+TEST_CASE(
+    "EN blow-out of a row in a corner: the least distance of any head to each of the two sides beside it") {
   // Towards +x, c_1 60, h_ef 200. A at y = 0 and B at y = 150; sides at y = 230 and -90: 80 and 90 beside the row.
   HeadedFace face = between(60.0, 1e4, 230.0, 90.0, 200.0);
   HeadedInsert& other = face.add("B", Length{}, 150.0 * mm, 200.0 * mm);
@@ -428,8 +452,10 @@ TEST_CASE("EN blow-out of a row in a corner: the least distance of any head to e
   Trace trace;
   const auto N = assessed(en_side_blowout(face.group(), right, Length{}, f_ck, model(), trace));
   REQUIRE(N);
-  const double psi_g = std::sqrt(2.0) + (1.0 - std::sqrt(2.0)) * 150.0 / 240.0, psi_s = 0.7 + 0.3 * 80.0 / 120.0;
-  CHECK(in(kN, N->value) == Approx(N0_blowout_kN(60.0) * (80.0 + 150.0 + 90.0) / 240.0 * psi_s * psi_g).epsilon(1e-9));
+  const double psi_g = std::sqrt(2.0) + (1.0 - std::sqrt(2.0)) * 150.0 / 240.0,
+               psi_s = 0.7 + 0.3 * 80.0 / 120.0;
+  CHECK(in(kN, N->value) ==
+        Approx(N0_blowout_kN(60.0) * (80.0 + 150.0 + 90.0) / 240.0 * psi_s * psi_g).epsilon(1e-9));
 }
 
 // Table 4.1: steel in tension 1.2 / (f_yk / f_uk), at least 1.4; in shear 1.0 / (f_yk / f_uk), at least 1.25, where f_uk is at
@@ -438,8 +464,9 @@ TEST_CASE("EN partial factors of steel, by its yield strength over its strength"
   HeadedFace face = between(1e4, 1e4, 1e4, 1e4, 100.0);
   HeadedInsert& insert = face.inserts[0];
   Trace trace;
-  for (const auto& [f_uk, f_yk, tension, shear] : {std::tuple{500.0, 300.0, 2.0, 5.0 / 3.0}, std::tuple{800.0, 640.0, 1.5, 1.25},
-                                                   std::tuple{500.0, 450.0, 1.4, 1.5}, std::tuple{900.0, 600.0, 1.8, 1.5}}) {
+  for (const auto& [f_uk, f_yk, tension, shear] :
+       {std::tuple{500.0, 300.0, 2.0, 5.0 / 3.0}, std::tuple{800.0, 640.0, 1.5, 1.25},
+        std::tuple{500.0, 450.0, 1.4, 1.5}, std::tuple{900.0, 600.0, 1.8, 1.5}}) {
     CAPTURE(f_uk, f_yk);
     insert.f_uta = f_uk * MPa, insert.f_ya = f_yk * MPa;
     CHECK(partial_factor_of_steel_tension(insert, en(), trace).value.value() == Approx(tension));

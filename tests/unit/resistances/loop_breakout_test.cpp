@@ -84,7 +84,8 @@ TEST_CASE("cone of a loop: what is not there is named") {
 }
 
 TEST_CASE("cone of a loop: it must end inside the concrete") {
-  for (const double depth_in : {0.0, -1.0, std::nan(""), std::numeric_limits<double>::infinity(), 10.0, 11.0}) {
+  for (const double depth_in :
+       {0.0, -1.0, std::nan(""), std::numeric_limits<double>::infinity(), 10.0, 11.0}) {
     CAPTURE(depth_in);
     Given given;
     given.insert.embedment = depth_in * inch;

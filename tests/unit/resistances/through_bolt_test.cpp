@@ -16,7 +16,8 @@ using namespace firstpick::tests;
 
 namespace {
 
-constexpr double bad_numbers[] = {0.0, -1.0, std::numeric_limits<double>::quiet_NaN(), std::numeric_limits<double>::infinity()};
+constexpr double bad_numbers[] = {0.0, -1.0, std::numeric_limits<double>::quiet_NaN(),
+                                  std::numeric_limits<double>::infinity()};
 const double pi = std::acos(-1.0);
 
 plan::Insert bolt() {
@@ -39,15 +40,18 @@ struct Given {
   Stress f_c = 16.0 * MPa;
 
   Given() {
-    tables.steels.emplace("mild", tables::Steel{"mild", made("futa", Stress{400.0 * MPa}), made("fya", Stress{250.0 * MPa})});
+    tables.steels.emplace(
+        "mild", tables::Steel{"mild", made("futa", Stress{400.0 * MPa}), made("fya", Stress{250.0 * MPa})});
     tables.concretes.emplace("light", tables::ConcreteKind{"light", made_ratio("lambda_a", 0.75),
                                                            made("low", Density{1000.0 * kg_per_m3}),
                                                            made("high", Density{2000.0 * kg_per_m3})});
-    tables.plates = tables::PlateModel{.bearing = made_ratio("bearing", 0.85),
-                                       .punching = made("punching", RootStress::from_value(220.0)),  // 0.22 MPa^0.5
-                                       .thread_engagement = made_ratio("thread_engagement", 1.5)};
+    tables.plates =
+        tables::PlateModel{.bearing = made_ratio("bearing", 0.85),
+                           .punching = made("punching", RootStress::from_value(220.0)),  // 0.22 MPa^0.5
+                           .thread_engagement = made_ratio("thread_engagement", 1.5)};
     concrete.kind = "light";
-    site = HeadedFace(rectangle(-1.0 * m, -1.0 * m, 2.0 * m, 2.0 * m), 150.0 * mm).site_at("T1", Length{}, Length{}, Angle{});
+    site = HeadedFace(rectangle(-1.0 * m, -1.0 * m, 2.0 * m, 2.0 * m), 150.0 * mm)
+               .site_at("T1", Length{}, Length{}, Angle{});
   }
   Outcome<Resistance<Force>> steel(Trace trace = {}) const {
     return resistances::through_bolt_steel(insert, rules, tables, trace);
@@ -91,7 +95,8 @@ TEST_CASE("steel of a through-bolt: what is not there is named") {
   CHECK(why_not(given.steel()) == "the steel 'miild' of insert T1 is not in tables/steels.toml");
   given = Given();
   given.insert.threaded.reset();
-  CHECK(why_not(given.steel()) == "the plan does not say whether a thread lies in the stressed shank of insert T1");
+  CHECK(why_not(given.steel()) ==
+        "the plan does not say whether a thread lies in the stressed shank of insert T1");
   for (const double bad : bad_numbers) {
     CAPTURE(bad);
     given = Given();
@@ -99,28 +104,35 @@ TEST_CASE("steel of a through-bolt: what is not there is named") {
     CHECK(why_not(given.steel()) == "the shank of insert T1 is not a number above zero");
     given = Given();
     given.tables.steels.at("mild").futa.value = bad * MPa;
-    if (!std::isinf(bad)) CHECK(why_not(given.steel()) == "the steel of insert T1 is not described by usable numbers");
+    if (!std::isinf(bad))
+      CHECK(why_not(given.steel()) == "the steel of insert T1 is not described by usable numbers");
   }
 }
 
 TEST_CASE("punching: 0.22 lambda sqrt(f_c) 4 (w + h) h") {
   const Given given;
   // 0.22 x 0.75 x 4 x 4 (120 + 150) 150 N
-  CHECK(in(newton, assessed(given.punching()).value) == Approx(0.22 * 0.75 * 4.0 * 1080.0 * 150.0).epsilon(1e-12));
+  CHECK(in(newton, assessed(given.punching()).value) ==
+        Approx(0.22 * 0.75 * 4.0 * 1080.0 * 150.0).epsilon(1e-12));
   Trace trace = Trace::recording();
-  assessed(resistances::plate_punching(given.insert, given.site, given.concrete, given.f_c, given.tables, trace));
+  assessed(
+      resistances::plate_punching(given.insert, given.site, given.concrete, given.f_c, given.tables, trace));
   CHECK(step_named(trace, "b_o").result.number == Approx(1080.0 / 25.4).epsilon(1e-12));
 }
 
-TEST_CASE("punching: the perimeter must lie inside the edges however the plate is turned, 0.7071 (w + h) from the bolt") {
+TEST_CASE(
+    "punching: the perimeter must lie inside the edges however the plate is turned, 0.7071 (w + h) from the "
+    "bolt") {
   const double least_mm = 270.0 / std::sqrt(2.0);
-  for (const auto& [nearest_mm, known] : {std::pair{least_mm + 0.001, true}, std::pair{least_mm - 0.001, false}}) {
+  for (const auto& [nearest_mm, known] :
+       {std::pair{least_mm + 0.001, true}, std::pair{least_mm - 0.001, false}}) {
     CAPTURE(nearest_mm);
     Given given;
     given.site = HeadedFace(rectangle(-nearest_mm * mm, -1.0 * m, 2.0 * m, 2.0 * m), 150.0 * mm)
                      .site_at("T1", Length{}, Length{}, Angle{});
     if (known)
-      CHECK(in(newton, assessed(given.punching()).value) == Approx(0.22 * 0.75 * 4.0 * 1080.0 * 150.0).epsilon(1e-12));
+      CHECK(in(newton, assessed(given.punching()).value) ==
+            Approx(0.22 * 0.75 * 4.0 * 1080.0 * 150.0).epsilon(1e-12));
     else
       CHECK(why_not(given.punching()) == "an edge is nearer to insert T1 than the body that punches out");
   }
