@@ -101,9 +101,11 @@ TEST_CASE("of a section each number that is none, and each order of its heights 
     change(beam.steps[0]);
     return why_not(demands::beam_state(beam));
   };
-  for (const double bad : {no_number, std::numeric_limits<double>::infinity(), -std::numeric_limits<double>::infinity()}) {
+  for (const double bad :
+       {no_number, std::numeric_limits<double>::infinity(), -std::numeric_limits<double>::infinity()}) {
     CAPTURE(bad);
-    for (Length BeamStep::*const height : {&BeamStep::bottom, &BeamStep::centroid, &BeamStep::top, &BeamStep::from, &BeamStep::to})
+    for (Length BeamStep::*const height :
+         {&BeamStep::bottom, &BeamStep::centroid, &BeamStep::top, &BeamStep::from, &BeamStep::to})
       CHECK(why([&](BeamStep& step) { step.*height = bad * m; }) == no_section);
     CHECK(why([&](BeamStep& step) { step.area = bad * m2; }) == no_section);
     CHECK(why([&](BeamStep& step) { step.second_moment = SecondMoment::from_value(bad); }) == no_section);
@@ -144,7 +146,8 @@ TEST_CASE("of a force on a line each number that is none is refused, and one bey
   CHECK(why_not(demands::beam_state(gap)) == "the sections of the piece leave a gap or overlap");
 }
 
-// w L^2/8 in the middle, where the shear is zero; w (L/2 - x) of shear and w x (L - x)/2 of moment on the way.
+// w L^2/8 in the middle, where the shear is zero; w (L/2 - x) of shear and w x (L - x)/2 of moment on the
+// way.
 TEST_CASE("between its ends the moment is extreme where the shear is zero, and only there") {
   const BeamState state = state_of(on_supports(unit_beam(), {0.0, 1.0}));
   REQUIRE(state.sections.size() == 3);

@@ -127,7 +127,8 @@ TEST_CASE("the legs that pull are named, and pull by their share along their own
       CHECK(in(kN, sharing.legs[i].tension) == Approx(pulls ? 20.0 / rise : 0.0).margin(1e-9));
       CHECK(std::sin(sharing.legs[i].angle_from_horizontal.value()) == Approx(rise));
     }
-  const auto three = pulled_legs({legs[0], legs[1], legs[2]}, {hook.at, {{0.2, 0.3, 0.4}, {1.0, 0.0, 0.0}}}, 10.0 * kN, up);
+  const auto three =
+      pulled_legs({legs[0], legs[1], legs[2]}, {hook.at, {{0.2, 0.3, 0.4}, {1.0, 0.0, 0.0}}}, 10.0 * kN, up);
   CHECK(three[0].name == "legs A, B and C only");
   CHECK(three[1].name == "leg A only");
   CHECK(pulled_legs({legs[0]}, {hook.at, {{1.0}}}, 10.0 * kN, up)[0].name.empty());

@@ -1,5 +1,5 @@
-// The parts that the bending of panels is made of, each against what it must give exactly: fields that an element holds
-// without error, places told by shares, means of what is linear, meshes that cover their shape.
+// The parts that the bending of panels is made of, each against what it must give exactly: fields that an
+// element holds without error, places told by shares, means of what is linear, meshes that cover their shape.
 
 #include <array>
 #include <cmath>
@@ -216,7 +216,8 @@ TEST_CASE("membrane: an even pull along the panel gives that force everywhere an
   const PlatePoint p = mesh.nodes[static_cast<std::size_t>(from)],
                    q = mesh.nodes[static_cast<std::size_t>(to)];
   const auto u = solution->displacement(from), w = solution->displacement(to);
-  // In the frame of the holds the panel may have turned a little: along the line between the two it does not show.
+  // In the frame of the holds the panel may have turned a little: along the line between the two it does not
+  // show.
   const double dx = q.x_m - p.x_m, dy = q.y_m - p.y_m;
   CHECK((w[0] - u[0]) * dx + (w[1] - u[1]) * dy ==
         Approx(5.0 * dx * dx - 0.2 * 5.0 * dy * dy).epsilon(0.005));

@@ -237,12 +237,14 @@ TEST_CASE("of rows and ranges each number that is none, or out of order, has its
                     beyond = "a row of strands runs beyond the ends of the piece",
                     depth = "a row of strands leaves the depth of the piece",
                     back = "a row of strands does not run along the piece from place to place";
-  for (Ratio PrestressRange::*const part : {&PrestressRange::least, &PrestressRange::most, &PrestressRange::transfer_least,
-                                            &PrestressRange::transfer_most, &PrestressRange::load_least, &PrestressRange::load_most}) {
+  for (Ratio PrestressRange::*const part :
+       {&PrestressRange::least, &PrestressRange::most, &PrestressRange::transfer_least,
+        &PrestressRange::transfer_most, &PrestressRange::load_least, &PrestressRange::load_most}) {
     CHECK(why([&](Rows&, PrestressRange& range) { range.*part = Ratio{std::nan("")}; }) == no_range);
     CHECK(why([&](Rows&, PrestressRange& range) { range.*part = Ratio{-0.1}; }) == no_range);
   }
-  for (Ratio PrestressRange::*const most : {&PrestressRange::most, &PrestressRange::transfer_most, &PrestressRange::load_most}) {
+  for (Ratio PrestressRange::*const most :
+       {&PrestressRange::most, &PrestressRange::transfer_most, &PrestressRange::load_most}) {
     CHECK(why([&](Rows&, PrestressRange& range) { range.*most = Ratio{0.99}; }) == no_range);
     CHECK(why([&](Rows&, PrestressRange& range) { range.*most = Ratio{INFINITY}; }) == no_range);
   }

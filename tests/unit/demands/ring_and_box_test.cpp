@@ -121,7 +121,8 @@ TEST_CASE("a box: thrust above the middle of the slab bends it, nothing unusable
 
 namespace {
 
-// Three picks with level pulls outward and round, over mid-depth and off the middle line, one of them heavier.
+// Three picks with level pulls outward and round, over mid-depth and off the middle line, one of them
+// heavier.
 Ring uneven_ring() {
   Ring ring = on_picks(3, 1000.0, -200.0);
   ring.depth_counted = 0.3 * m;
@@ -133,14 +134,15 @@ Ring uneven_ring() {
 
 }  // namespace
 
-// dM/da = T + V R, dT/da = -M, dV/da = -w R, with the weight that balances the forces: w + w_c cos a + w_s sin a.
+// dM/da = T + V R, dT/da = -M, dV/da = -w R, with the weight that balances the forces: w + w_c cos a + w_s
+// sin a.
 TEST_CASE("between its picks the ring is in balance everywhere") {
   const Ring ring = uneven_ring();
   const auto state = assessed(ring_state(ring));
   double up = 0.0, up_c = 0.0, up_s = 0.0;
   for (const RingForce& force : ring.forces) {
-    const double a = force.at.value(), c = std::cos(a), s = std::sin(a), P = force.up.value(), H = force.inward.value(),
-                 S = force.around.value();
+    const double a = force.at.value(), c = std::cos(a), s = std::sin(a), P = force.up.value(),
+                 H = force.inward.value(), S = force.around.value();
     up += P;  // moments of all forces about the level axes, at arms R + 2 mm and 50 mm
     up_c += P * 1.002 * c + 0.05 * (H * c + S * s), up_s += P * 1.002 * s + 0.05 * (H * s - S * c);
   }
@@ -177,7 +179,9 @@ TEST_CASE("at a pick the shear grows by its force, the torsion by its arm, the b
   CHECK(met == 3);
 }
 
-TEST_CASE("inward forces alone: bending in the plane and axial force go together, m + R N or m - R N the same all round") {
+TEST_CASE(
+    "inward forces alone: bending in the plane and axial force go together, m + R N or m - R N the same all "
+    "round") {
   const auto state = assessed(ring_state(on_picks(3, 1000.0, 300.0)));
   const auto spread = [&](double sign) {
     double least = 1e300, most = -1e300;
@@ -200,8 +204,8 @@ TEST_CASE("inward forces alone: bending in the plane and axial force go together
   CHECK(N_between == Approx(-300.0 / std::sqrt(3.0)).epsilon(1e-4));
 }
 
-// Winkler's curved beam: m (r_n - r_i) / (A e r_i) inside, r_n = b / ln(r_o / r_i). Torsion of 3 : 1: alpha = 0.267 of the
-// usual table (Timoshenko). Principal stress d/2 + sqrt(d^2/4 + tau^2).
+// Winkler's curved beam: m (r_n - r_i) / (A e r_i) inside, r_n = b / ln(r_o / r_i). Torsion of 3 : 1: alpha =
+// 0.267 of the usual table (Timoshenko). Principal stress d/2 + sqrt(d^2/4 + tau^2).
 TEST_CASE("the tension of a section is that of both bendings, the axial force and all shear") {
   const auto state = assessed(ring_state(uneven_ring()));
   const double b = 0.1, full = 0.4, h = 0.3, neutral = b / std::log(1.05 / 0.95), e = 1.0 - neutral;
@@ -209,7 +213,8 @@ TEST_CASE("the tension of a section is that of both bendings, the axial force an
     const double d = 6.0 * std::abs(s.bending.value()) / (b * h * h) +
                      std::abs(s.level_bending.value()) * (neutral - 0.95) / (b * full * e * 0.95) +
                      std::max(0.0, s.axial.value()) / (b * full);
-    const double tau = std::abs(s.torsion.value()) / (0.267 * h * b * b) + 1.5 * std::abs(s.shear.value()) / (b * full);
+    const double tau =
+        std::abs(s.torsion.value()) / (0.267 * h * b * b) + 1.5 * std::abs(s.shear.value()) / (b * full);
     CHECK(s.tension.value() == Approx(0.5 * d + std::sqrt(0.25 * d * d + tau * tau)).epsilon(0.003));
   }
   double most = 0.0;
@@ -229,7 +234,8 @@ TEST_CASE("a place once more round, or the other way round, is the same place") 
 }
 
 TEST_CASE("the ring: each number that is none, each limit of its shape, with the reason") {
-  const double nan = std::numeric_limits<double>::quiet_NaN(), infinite = std::numeric_limits<double>::infinity();
+  const double nan = std::numeric_limits<double>::quiet_NaN(),
+               infinite = std::numeric_limits<double>::infinity();
   for (const double bad : {nan, infinite, -infinite}) {
     CAPTURE(bad);
     for (int field = 0; field < 6; ++field) {
@@ -260,12 +266,17 @@ TEST_CASE("the ring: each number that is none, each limit of its shape, with the
   CHECK(why([&](Ring& r) { r.radius = infinite * m; }) == number);
   CHECK(why([](Ring& r) { r.poisson = 0.5; }) == number);
   CHECK(why([](Ring& r) { r.poisson = -0.01; }) == number);
-  CHECK(why([](Ring& r) { for (RingForce& f : r.forces) f.up = Force{}; }) == "nothing carries the ring");
-  CHECK(why([](Ring& r) { for (RingForce& f : r.forces) f.up = -1.0 * newton; }) == "nothing carries the ring");
+  CHECK(why([](Ring& r) {
+          for (RingForce& f : r.forces) f.up = Force{};
+        }) == "nothing carries the ring");
+  CHECK(why([](Ring& r) {
+          for (RingForce& f : r.forces) f.up = -1.0 * newton;
+        }) == "nothing carries the ring");
 }
 
 TEST_CASE("the ring: what does not balance, within 2 % and beyond") {
-  const std::string uneven = "the picks of the ring do not stand evenly about its axis", aside = "the legs pull the ring aside or round";
+  const std::string uneven = "the picks of the ring do not stand evenly about its axis",
+                    aside = "the legs pull the ring aside or round";
   const auto with = [](double more_N, double outside_mm, double inward_N, double above_m, double around_N) {
     Ring ring = on_picks(3, 1000.0);
     ring.forces[0].up = (1000.0 + more_N) * newton;
@@ -288,21 +299,32 @@ TEST_CASE("the ring: what does not balance, within 2 % and beyond") {
 }
 
 TEST_CASE("a box: limits of each number") {
-  const BoxFrame box{.width = 2.0 * m, .height = 1.6 * m, .top = 0.2 * m, .bottom = 0.25 * m, .side = 0.15 * m,
-                     .top_load = 4.8 * kPa, .bottom_load = 6.0 * kPa, .side_load = 3.6 * kPa, .pick = 0.3 * m, .thrust = {}};
+  const BoxFrame box{.width = 2.0 * m,
+                     .height = 1.6 * m,
+                     .top = 0.2 * m,
+                     .bottom = 0.25 * m,
+                     .side = 0.15 * m,
+                     .top_load = 4.8 * kPa,
+                     .bottom_load = 6.0 * kPa,
+                     .side_load = 3.6 * kPa,
+                     .pick = 0.3 * m,
+                     .thrust = {}};
   for (const double pick : {0.0, 1.0}) {
     BoxFrame one = box;
     one.pick = pick * m;
     CHECK(is_assessed(box_moments(one)));
   }
-  for (Length BoxFrame::*const size : {&BoxFrame::width, &BoxFrame::height, &BoxFrame::top, &BoxFrame::bottom, &BoxFrame::side})
-    for (const double bad : {0.0, -0.1, std::numeric_limits<double>::quiet_NaN(), std::numeric_limits<double>::infinity()}) {
+  for (Length BoxFrame::*const size :
+       {&BoxFrame::width, &BoxFrame::height, &BoxFrame::top, &BoxFrame::bottom, &BoxFrame::side})
+    for (const double bad :
+         {0.0, -0.1, std::numeric_limits<double>::quiet_NaN(), std::numeric_limits<double>::infinity()}) {
       BoxFrame one = box;
       one.*size = bad * m;
       CHECK(why_not(box_moments(one)) == "a number of the box is not usable");
     }
   for (Stress BoxFrame::*const load : {&BoxFrame::top_load, &BoxFrame::bottom_load, &BoxFrame::side_load})
-    for (const double bad : {std::numeric_limits<double>::quiet_NaN(), std::numeric_limits<double>::infinity()}) {
+    for (const double bad :
+         {std::numeric_limits<double>::quiet_NaN(), std::numeric_limits<double>::infinity()}) {
       BoxFrame one = box;
       one.*load = bad * kPa;
       CHECK(why_not(box_moments(one)) == "a number of the box is not usable");
@@ -312,11 +334,20 @@ TEST_CASE("a box: limits of each number") {
   CHECK(why_not(box_moments(one)) == "a number of the box is not usable");
 }
 
-// Statics of each part, whatever it is stiff like: over the top slab from corner to middle P c - w B^2 / 8, over the bottom
-// slab w B^2 / 8; slopes of corners that meet are alike, which the moments satisfy by three moment areas.
+// Statics of each part, whatever it is stiff like: over the top slab from corner to middle P c - w B^2 / 8,
+// over the bottom slab w B^2 / 8; slopes of corners that meet are alike, which the moments satisfy by three
+// moment areas.
 TEST_CASE("a box: each slab in balance between its corners") {
-  const BoxFrame box{.width = 2.0 * m, .height = 1.6 * m, .top = 0.2 * m, .bottom = 0.25 * m, .side = 0.15 * m,
-                     .top_load = 4.8 * kPa, .bottom_load = 6.0 * kPa, .side_load = 3.6 * kPa, .pick = 0.3 * m, .thrust = {}};
+  const BoxFrame box{.width = 2.0 * m,
+                     .height = 1.6 * m,
+                     .top = 0.2 * m,
+                     .bottom = 0.25 * m,
+                     .side = 0.15 * m,
+                     .top_load = 4.8 * kPa,
+                     .bottom_load = 6.0 * kPa,
+                     .side_load = 3.6 * kPa,
+                     .pick = 0.3 * m,
+                     .thrust = {}};
   const auto found = assessed(box_moments(box));
   const double P = 0.5 * (4800.0 + 6000.0) * 2.0 + 3600.0 * 1.6;
   CHECK((found.top_middle - found.top_corner).value() == Approx(P * 0.3 - 4800.0 * 4.0 / 8.0));

@@ -58,7 +58,8 @@ TEST_CASE("round wall: numbers that are not usable") {
 }
 
 TEST_CASE("round wall: each number that is none has its reason, and none is above its limit") {
-  const double nan = std::numeric_limits<double>::quiet_NaN(), infinite = std::numeric_limits<double>::infinity();
+  const double nan = std::numeric_limits<double>::quiet_NaN(),
+               infinite = std::numeric_limits<double>::infinity();
   const auto why = [](auto change) {
     RoundBand made = band({{Angle{}, 10.0 * kN, {}}, {1.0 * radian, 2.0 * kN, 1.0 * kN}});
     change(made);

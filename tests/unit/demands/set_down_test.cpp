@@ -123,11 +123,14 @@ TEST_CASE("each way in which nothing is known of how it stands has its reason") 
     return std::get<NotAssessed>(standing).why;
   };
   CHECK(why(set_down(body, {plan::Bearer{}}, body.centroid, up)) == "the ends of bearer 1 are not known");
-  CHECK(why(set_down(body, {across(1.0, 0.1), plan::Bearer{}}, body.centroid, up)) == "the ends of bearer 2 are not known");
-  CHECK(why(set_down(body, {across(1.0, 0.1), across(5.0, 0.1)}, body.centroid, up)) == "bearer 2 is not under the piece");
+  CHECK(why(set_down(body, {across(1.0, 0.1), plan::Bearer{}}, body.centroid, up)) ==
+        "the ends of bearer 2 are not known");
+  CHECK(why(set_down(body, {across(1.0, 0.1), across(5.0, 0.1)}, body.centroid, up)) ==
+        "bearer 2 is not under the piece");
   plan::Bearer upright = across(1.0, 0.1);
   (*upright.along)[1] = {1.0 * m, 0.0 * m, 2.0 * m};
-  CHECK(why(set_down(body, {upright}, body.centroid, up)) == "bearer 1 stands on its end as the piece is set down");
+  CHECK(why(set_down(body, {upright}, body.centroid, up)) ==
+        "bearer 1 stands on its end as the piece is set down");
   CHECK(why(set_down(body, {}, {1.5 * m, 1.0 * m, 0.0 * m}, up)) ==
         "the centre of gravity does not lie above what the piece stands on");
   CHECK(why(set_down(body, {}, {std::nan("") * m, 1.0 * m, 0.1 * m}, up)) ==
@@ -156,5 +159,6 @@ TEST_CASE("a bearer that runs aslant carries where it lies under the piece, as f
   aslant.along = {Position{0.0 * m, 0.0 * m, 0.0 * m}, Position{4.0 * m, 4.0 * m, 0.0 * m}};
   aslant.width = 0.2 * m;
   CHECK(in(m, stands(body, {aslant}, {2.0 * m, 2.0 * m, 0.1 * m}).margin) == Approx(0.1));
-  CHECK(in(m, stands(body, {aslant}, {2.0 * m, 2.1 * m, 0.1 * m}).margin) == Approx(0.1 - 0.1 * std::sqrt(0.5)));
+  CHECK(in(m, stands(body, {aslant}, {2.0 * m, 2.1 * m, 0.1 * m}).margin) ==
+        Approx(0.1 - 0.1 * std::sqrt(0.5)));
 }

@@ -75,7 +75,8 @@ TEST_CASE("a heavier piece rolls less, a harder pull more") {
   }
 }
 
-TEST_CASE("the pull has the longest arm of the piece about the line of its picks, and inside it what a leg holds") {
+TEST_CASE(
+    "the pull has the longest arm of the piece about the line of its picks, and inside it what a leg holds") {
   piece::Body body = disc_like_box();  // from -1.0 to 0.4 m across
   body.highest.y = 0.4 * m;
   const Position centre{0.0 * m, 0.0 * m, 0.1 * m};
@@ -103,15 +104,18 @@ TEST_CASE("a triangle of picks holds as far as its nearest side is from the cent
   piece::Body body = disc_like_box();
   const Position centre{0.0 * m, 0.0 * m, 0.1 * m};
   // Its lowest side 0.05 m beside the centre of gravity, all picks 0.1 m over it.
-  const auto found = worst_roll({{-0.5 * m, -0.05 * m, 0.2 * m}, {0.5 * m, -0.05 * m, 0.2 * m}, {0.0 * m, 0.9 * m, 0.2 * m}},
-                                centre, 1000.0 * newton, 80.0 * newton, body, {0.0, 0.0, 1.0});
+  const auto found =
+      worst_roll({{-0.5 * m, -0.05 * m, 0.2 * m}, {0.5 * m, -0.05 * m, 0.2 * m}, {0.0 * m, 0.9 * m, 0.2 * m}},
+                 centre, 1000.0 * newton, 80.0 * newton, body, {0.0, 0.0, 1.0});
   REQUIRE(std::holds_alternative<Roll>(found));
   const Roll roll = std::get<Roll>(found);
   CHECK(in(m, roll.inside) == Approx(0.05));
   CHECK(roll.pull.value() == Approx(80.0 * 1.05));
-  CHECK(roll.angle.value() == Approx(std::asin(84.0 / (1000.0 * std::hypot(0.05, 0.1))) - std::atan2(0.05, 0.1)));
+  CHECK(roll.angle.value() ==
+        Approx(std::asin(84.0 / (1000.0 * std::hypot(0.05, 0.1))) - std::atan2(0.05, 0.1)));
   for (const double weight : {0.0, -1.0, std::nan(""), double{INFINITY}}) {
-    const auto none = worst_roll({{0.0 * m, 0.0 * m, 0.2 * m}}, centre, weight * newton, 50.0 * newton, body, {0.0, 0.0, 1.0});
+    const auto none = worst_roll({{0.0 * m, 0.0 * m, 0.2 * m}}, centre, weight * newton, 50.0 * newton, body,
+                                 {0.0, 0.0, 1.0});
     REQUIRE_FALSE(is_assessed(none));
     CHECK(std::get<NotAssessed>(none).why == "the piece has no picks or no weight");
   }

@@ -73,7 +73,8 @@ TEST_CASE("which hook goes slack is said, at the lever's ends and just beyond") 
   CHECK(why(pose_at(0.599)) == "the main hook goes slack: the piece swings on the tail hook");
   TurnedPiece above = panel_on_two_hooks();
   above.loads.front().at.z = 5.0 * m;
-  CHECK(why(turn_pose(above, 0.0 * deg)) == "the centre of gravity lies above the hooks: the piece would roll");
+  CHECK(why(turn_pose(above, 0.0 * deg)) ==
+        "the centre of gravity lies above the hooks: the piece would roll");
   TurnedPiece over = panel_on_two_hooks();
   for (HungLeg& leg : over.tail_legs) leg.at.x = 3.0 * m;
   CHECK(why(turn_pose(over, 0.0 * deg)) ==

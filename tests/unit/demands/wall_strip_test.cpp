@@ -126,7 +126,8 @@ TEST_CASE("strip: each number below nothing, or that is none, is refused, and no
     change(strip);
     return why_not(wall_strip_state(strip));
   };
-  for (const double bad : {-0.1, std::numeric_limits<double>::quiet_NaN(), std::numeric_limits<double>::infinity()}) {
+  for (const double bad :
+       {-0.1, std::numeric_limits<double>::quiet_NaN(), std::numeric_limits<double>::infinity()}) {
     CAPTURE(bad);
     CHECK(why([&](WallStrip& s) { s.thickness = bad * m; }) == not_usable);
     CHECK(why([&](WallStrip& s) { s.to_support = bad * m; }) == not_usable);
@@ -147,8 +148,9 @@ TEST_CASE("strip: each number below nothing, or that is none, is refused, and no
   CHECK(why([](WallStrip& s) { s.thickness = Length{}; }) == not_usable);
   CHECK(why([](WallStrip& s) { s.spread = 0.0; }) == not_usable);
   CHECK(why([](WallStrip& s) { s.widest = 0.0; }) == not_usable);
-  CHECK(why([](WallStrip& s) { s.free_edge = {Length{}, Length{}}; }) ==
-        "the wall or slab has no width beside the insert that could carry its pull");
+  CHECK(why([](WallStrip& s) {
+          s.free_edge = {Length{}, Length{}};
+        }) == "the wall or slab has no width beside the insert that could carry its pull");
   WallStrip none = between();  // nothing pulls, right at a support
   none.across = Force{}, none.to_support = Length{}, none.spread_end = 0.0;
   CHECK(assessed(wall_strip_state(none)).tension == Stress{});

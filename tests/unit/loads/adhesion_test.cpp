@@ -135,7 +135,8 @@ TEST_CASE("an adhesion stated by the plan has no table behind it, and its step s
 }
 
 TEST_CASE("an adhesion or an area that is no usable number is named with the number of its contact") {
-  const double nan = std::numeric_limits<double>::quiet_NaN(), infinite = std::numeric_limits<double>::infinity();
+  const double nan = std::numeric_limits<double>::quiet_NaN(),
+               infinite = std::numeric_limits<double>::infinity();
   Trace trace;
   for (const double bad : {-1.0, nan, infinite}) {
     CAPTURE(bad);
@@ -162,7 +163,8 @@ TEST_CASE("an adhesion or an area that is no usable number is named with the num
 }
 
 TEST_CASE("an adhesion below the least of the rule set is raised to it, one at or above it stays") {
-  for (const auto& [stated_kPa, counts_kPa] : {std::pair{1.4, 1.5}, std::pair{1.5, 1.5}, std::pair{1.6, 1.6}}) {
+  for (const auto& [stated_kPa, counts_kPa] :
+       {std::pair{1.4, 1.5}, std::pair{1.5, 1.5}, std::pair{1.6, 1.6}}) {
     CAPTURE(stated_kPa);
     plan::Plan plan = culvert_plan();
     plan.form->contacts[0].adhesion = stated_kPa * kPa;
@@ -171,8 +173,9 @@ TEST_CASE("an adhesion below the least of the rule set is raised to it, one at o
                                                made("adhesion_least", Stress{1.5 * kPa})));
     CHECK(in(kN, grip.total) == Approx(counts_kPa * in(m2, 168.0 * ft2)).epsilon(1e-12));
     CHECK(step_named(trace, "F_adh_1").words ==
-          (stated_kPa < 1.5 ? "adhesion of form contact 1, stated by the plan, raised to the least of the rule set"
-                            : "adhesion of form contact 1, stated by the plan"));
+          (stated_kPa < 1.5
+               ? "adhesion of form contact 1, stated by the plan, raised to the least of the rule set"
+               : "adhesion of form contact 1, stated by the plan"));
   }
 }
 

@@ -65,7 +65,8 @@ TEST_CASE("the steps of attached parts say where each acts and add them up") {
 }
 
 TEST_CASE("a part of no weight or at no point is named") {
-  const double nan = std::numeric_limits<double>::quiet_NaN(), infinite = std::numeric_limits<double>::infinity();
+  const double nan = std::numeric_limits<double>::quiet_NaN(),
+               infinite = std::numeric_limits<double>::infinity();
   Trace trace;
   for (const double bad : {0.0, -1.0, nan, infinite}) {
     CAPTURE(bad);

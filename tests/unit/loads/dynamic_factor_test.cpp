@@ -113,17 +113,19 @@ TEST_CASE("the steps of the factor name every table entry that took part") {
 }
 
 TEST_CASE("a dynamic factor below 1, or that is no number, is not assessed, whoever gives it") {
-  const double nan = std::numeric_limits<double>::quiet_NaN(), infinite = std::numeric_limits<double>::infinity();
+  const double nan = std::numeric_limits<double>::quiet_NaN(),
+               infinite = std::numeric_limits<double>::infinity();
   for (const double bad : {std::nextafter(1.0, 0.0), 0.0, -1.3, nan, infinite}) {
     CAPTURE(bad);
     plan::Stage stage = stage_of(plan::StageKind::strip);
     stage.dynamic_factor = Ratio{bad};
-    CHECK(why_not(factor_of(culvert_plan(), stage)) == "the dynamic factor of the plan is below 1 or not a usable number");
+    CHECK(why_not(factor_of(culvert_plan(), stage)) ==
+          "the dynamic factor of the plan is below 1 or not a usable number");
     tables::RuleSet rules = hand_made_rules();
     rules.dynamic_factor.at("strip").value = bad;
     Trace trace;
-    CHECK(why_not(loads::dynamic_factor(culvert_plan(), stage_of(plan::StageKind::strip), rules, hand_made_tables(),
-                                        trace)) ==
+    CHECK(why_not(loads::dynamic_factor(culvert_plan(), stage_of(plan::StageKind::strip), rules,
+                                        hand_made_tables(), trace)) ==
           "the rule set's dynamic factor for the stage 'strip' is below 1 or not a usable number");
   }
   plan::Stage stage = stage_of(plan::StageKind::strip);
@@ -132,20 +134,23 @@ TEST_CASE("a dynamic factor below 1, or that is no number, is not assessed, whoe
 }
 
 TEST_CASE("a hoist speed below zero or of no number is not assessed, nor a class whose factor is below 1") {
-  const double nan = std::numeric_limits<double>::quiet_NaN(), infinite = std::numeric_limits<double>::infinity();
+  const double nan = std::numeric_limits<double>::quiet_NaN(),
+               infinite = std::numeric_limits<double>::infinity();
   for (const double bad : {-0.001, nan, infinite})
     CHECK(why_not(factor_of(plan_with_hoist(bad), stage_of(plan::StageKind::strip))) ==
           "the hoist speed of crane 'bay-2' is not a usable number");
   tables::Tables tables = hand_made_tables();
   tables.hoists.at("slow").phi_min.value = 0.5;
   Trace trace;
-  CHECK(why_not(loads::dynamic_factor(plan_with_hoist(0.1), stage_of(plan::StageKind::strip), hand_made_rules(), tables,
-                                      trace)) == "the dynamic factor of hoist class 'slow' is not a usable number");
+  CHECK(why_not(loads::dynamic_factor(plan_with_hoist(0.1), stage_of(plan::StageKind::strip),
+                                      hand_made_rules(), tables, trace)) ==
+        "the dynamic factor of hoist class 'slow' is not a usable number");
 }
 
 TEST_CASE("the first stage brings the piece out of its form: the larger of its factor and that of strip") {
   plan::Plan plan = culvert_plan();
-  for (const auto& [kind, phi] : {std::pair{plan::StageKind::yard, 1.3}, std::pair{plan::StageKind::haul, 1.5}}) {
+  for (const auto& [kind, phi] :
+       {std::pair{plan::StageKind::yard, 1.3}, std::pair{plan::StageKind::haul, 1.5}}) {
     plan.stages = {stage_of(kind)};
     Trace trace = Trace::recording();
     CHECK(assessed(factor_of(plan, plan.stages.front(), trace)).value() == phi);

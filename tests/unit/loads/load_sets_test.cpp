@@ -59,7 +59,9 @@ TEST_CASE("every load keeps its point and every total is the sum of its loads") 
   }
 }
 
-TEST_CASE("without the parts that may be off there is a set of its own: at rest with no factor, hanging with the dynamic one") {
+TEST_CASE(
+    "without the parts that may be off there is a set of its own: at rest with no factor, hanging with the "
+    "dynamic one") {
   loads::LoadParts some = parts();
   some.may_be_off = {0};
   const auto at_rest = loads::insert_sets(some, tables::InsertLoad::weight_only);

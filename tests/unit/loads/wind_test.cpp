@@ -1,4 +1,5 @@
-// Wind on a hanging piece by hand: pressure, force, lean, pull in a gust; each number without which there is none.
+// Wind on a hanging piece by hand: pressure, force, lean, pull in a gust; each number without which there is
+// none.
 
 #include "loads/wind.hpp"
 
@@ -52,7 +53,8 @@ TEST_CASE("wind on a cube: 562.5 Pa at 30 m/s, twice that on its diagonal side")
   CHECK(in(kN, wind.force) == Approx(force_kN));
   CHECK(in(radian, wind.lean) == Approx(lean));
   CHECK(in(radian, wind.swing) == Approx(2.0 * lean));
-  // From rest the pendulum swings to twice its lean: v^2 = 2 g l (1/cos - 1), pull 1/cos + 2 (1/cos - 1) of the weight.
+  // From rest the pendulum swings to twice its lean: v^2 = 2 g l (1/cos - 1), pull 1/cos + 2 (1/cos - 1) of
+  // the weight.
   CHECK(wind.factor.value() == Approx(1.0 / std::cos(lean) + 2.0 * (1.0 / std::cos(lean) - 1.0)));
   CHECK(in(m, wind.above) == Approx(0.0).margin(1e-9));
   given.body.centroid.z = 0.7 * m;

@@ -222,7 +222,8 @@ TEST_CASE("of the keys of bars each absent one is named alone, and each number t
   };
   CHECK(absent([](auto& b) { b.count.reset(); }) == "the bars about insert A1 have no count");
   CHECK(absent([](auto& b) { b.diameter.reset(); }) == "the bars about insert A1 have no diameter");
-  CHECK(absent([](auto& b) { b.yield_strength.reset(); }) == "the bars about insert A1 have no yield_strength");
+  CHECK(absent([](auto& b) { b.yield_strength.reset(); }) ==
+        "the bars about insert A1 have no yield_strength");
   CHECK(absent([](auto& b) { b.ribbed.reset(); }) == "the bars about insert A1 have no ribbed");
   CHECK(absent([](auto& b) { b.distance.reset(); }) == "the bars about insert A1 have no distance");
   CHECK(absent([](auto& b) { b.top.reset(); }) == "the bars about insert A1 have no top");
@@ -265,14 +266,16 @@ TEST_CASE("straight ends on both sides: the shorter of them decides, and both st
   bars.top = 0.2 * inch;  // l_in = 15 - 2.6667 - 0.2 = 12.1333 in of 28.472, l_out 25
   Made made(15.0 * inch, bars);
   const double share = (15.0 - 4.0 / 1.5 - 0.2) / 28.471888;
-  CHECK(in(lbf, assessed(made.by(us_rules(), 4000.0 * psi)).value) == Approx(4 * 0.1963495 * 60000 * share).epsilon(1e-6));
+  CHECK(in(lbf, assessed(made.by(us_rules(), 4000.0 * psi)).value) ==
+        Approx(4 * 0.1963495 * 60000 * share).epsilon(1e-6));
   CHECK(step_named(made.trace, "f_s").formula == "f_yb * min(1, l_in / l_d, l_out / l_d)");
   bars.top = 0.4 * inch;  // 11.93 in, less than the 12 of a straight end
   CHECK(us_why(bars).find("in the body of concrete") != std::string::npos);
   CHECK(us_why(bars).find("is the least for a straight end") != std::string::npos);
 }
 
-// 60,000 x 0.5 / (16.66 x 0.75 x 63.246) = 37.963 in of straight end; both ends straight, the upper 12.133 in.
+// 60,000 x 0.5 / (16.66 x 0.75 x 63.246) = 37.963 in of straight end; both ends straight, the upper 12.133
+// in.
 TEST_CASE("in lightweight concrete bars develop over a longer length, by its factor") {
   plan::AnchorBars bars = bars_of_us();
   bars.top_end = plan::BarEnd::straight;
@@ -288,7 +291,8 @@ TEST_CASE("a straight end is never developed in less than 12 in, a hook in less 
   plan::AnchorBars bars = bars_of_us();
   bars.diameter = 0.2 * inch;  // 60,000 x 0.2 / (16.66 x 63.246) = 11.39 in
   Made made(15.0 * inch, bars);
-  CHECK(in(lbf, assessed(made.by(us_rules(), 4000.0 * psi)).value) == Approx(4 * 0.0314159 * 60000).epsilon(1e-5));
+  CHECK(in(lbf, assessed(made.by(us_rules(), 4000.0 * psi)).value) ==
+        Approx(4 * 0.0314159 * 60000).epsilon(1e-5));
   CHECK(step_named(made.trace, "l_d").result.number == Approx(12.0));
   CHECK(step_named(made.trace, "l_dh").result.number == Approx(6.0));
 }
@@ -302,5 +306,6 @@ TEST_CASE("bars by EN 1992-4: exactly the least lengths are enough") {
   Made made(0.25 * m, bars);
   CHECK(is_assessed(made.by(eu_rules(), 20.0 * MPa)));
   bars.bottom = std::nextafter(0.375, 0.0) * m;
-  CHECK(why_not(Made(0.25 * m, bars).by(eu_rules(), 20.0 * MPa)).find("beyond the body of concrete") != std::string::npos);
+  CHECK(why_not(Made(0.25 * m, bars).by(eu_rules(), 20.0 * MPa)).find("beyond the body of concrete") !=
+        std::string::npos);
 }

@@ -190,7 +190,8 @@ TEST_CASE("the trace has the area with a formula where it is a rectangle, withou
   CHECK(step_named(trace, "N_cb").words == "breakout strength of inserts A, B in tension");
 }
 
-TEST_CASE("without depth, shank, factor of the concrete, strength or place of the resultant there is no number") {
+TEST_CASE(
+    "without depth, shank, factor of the concrete, strength or place of the resultant there is no number") {
   for (const double bad : {0.0, -1.0, std::nan(""), std::numeric_limits<double>::infinity()}) {
     CAPTURE(bad);
     const auto why = [&](auto change, Stress strength, const Eccentricity& e) {
@@ -202,10 +203,14 @@ TEST_CASE("without depth, shank, factor of the concrete, strength or place of th
       return why_not(breakout(face.group(), areas, e, strength, model, trace));
     };
     const std::string not_described = "insert A is not described by numbers above zero";
-    CHECK(why([&](HeadedInsert& insert) { insert.h_ef = bad * inch; }, f_c, Eccentricity::none()) == not_described);
-    CHECK(why([&](HeadedInsert& insert) { insert.d_a = bad * inch; }, f_c, Eccentricity::none()) == not_described);
-    CHECK(why([&](HeadedInsert& insert) { insert.lambda_a = bad; }, f_c, Eccentricity::none()) == not_described);
-    CHECK(why([](HeadedInsert&) {}, bad * psi, Eccentricity::none()) == "the concrete strength is not a number above zero");
+    CHECK(why([&](HeadedInsert& insert) { insert.h_ef = bad * inch; }, f_c, Eccentricity::none()) ==
+          not_described);
+    CHECK(why([&](HeadedInsert& insert) { insert.d_a = bad * inch; }, f_c, Eccentricity::none()) ==
+          not_described);
+    CHECK(why([&](HeadedInsert& insert) { insert.lambda_a = bad; }, f_c, Eccentricity::none()) ==
+          not_described);
+    CHECK(why([](HeadedInsert&) {}, bad * psi, Eccentricity::none()) ==
+          "the concrete strength is not a number above zero");
     if (std::isfinite(bad)) continue;
     const std::string no_place = "the place of the resultant of the group is not a number";
     CHECK(why([](HeadedInsert&) {}, f_c, Eccentricity(bad * inch, Length{})) == no_place);

@@ -191,7 +191,8 @@ TEST_CASE("of the four edges the one the shear presses on, each at its own dista
   for (std::size_t i = 0; i < 4; ++i) {
     Trace trace = Trace::recording();
     assessed(edge_breakout(face.inserts[0], all[i], f_c, model, trace));
-    CHECK(step_named(trace, "R").words == std::string("edge breakout strength of insert A against its shear, edge towards ") + words[i]);
+    CHECK(step_named(trace, "R").words ==
+          std::string("edge breakout strength of insert A against its shear, edge towards ") + words[i]);
   }
 }
 
@@ -204,9 +205,13 @@ TEST_CASE("cracked concrete has 1, uncracked 1.4, and lightweight its own factor
   CHECK(lb(face, right) == Approx(1.4 * 0.75 * V_b_lb(10.0)));
 }
 
-TEST_CASE("without depth, shank, thickness, edges or strength an edge has no number, for one insert and for a row") {
-  const std::string why = "insert A, its edges or the concrete strength are not described by numbers above zero";
-  for (const double bad : {0.0, -1.0, std::numeric_limits<double>::quiet_NaN(), std::numeric_limits<double>::infinity()}) {
+TEST_CASE(
+    "without depth, shank, thickness, edges or strength an edge has no number, for one insert and for a "
+    "row") {
+  const std::string why =
+      "insert A, its edges or the concrete strength are not described by numbers above zero";
+  for (const double bad :
+       {0.0, -1.0, std::numeric_limits<double>::quiet_NaN(), std::numeric_limits<double>::infinity()}) {
     CAPTURE(bad);
     const auto check = [&](const HeadedFace& face, Stress strength) {
       Trace trace;
@@ -237,12 +242,15 @@ TEST_CASE("without depth, shank, thickness, edges or strength an edge has no num
 
 TEST_CASE("strengths of an edge that are no number give none, for one insert and for a row") {
   const HeadedFace face = edges_at(10, 900, 900, 900);
-  const std::string why = "insert A, its edges or the concrete strength are not described by numbers above zero";
+  const std::string why =
+      "insert A, its edges or the concrete strength are not described by numbers above zero";
   const double nan = std::numeric_limits<double>::quiet_NaN();
   for (const double bad : {0.0, nan}) {
     const EdgeStrength none{bad * kN, bad * kN}, some{10.0 * kN, 20.0 * kN};
     CHECK(why_not(edge_breakout(face.inserts[0], EdgeStrengths{none, some, some, some}, right)) == why);
-    CHECK(in(kN, assessed(edge_breakout(face.inserts[0], EdgeStrengths{some, none, some, some}, right)).value) == Approx(10.0));
+    CHECK(in(kN,
+             assessed(edge_breakout(face.inserts[0], EdgeStrengths{some, none, some, some}, right)).value) ==
+          Approx(10.0));
   }
   tables::HeadedInsertModel no_factor = model;
   no_factor.psi_cV_cracked.value = nan;
@@ -251,7 +259,8 @@ TEST_CASE("strengths of an edge that are no number give none, for one insert and
   HeadedFace two = edges_at(10, 900, 900, 900);
   two.add("B", 0.0 * inch, 12.0 * inch);
   two.sites[1].face = 3;
-  CHECK(why_not(edge_breakout(two.group(), right, right, Length{}, f_c, model, trace)) == "inserts A and B are not in one face");
+  CHECK(why_not(edge_breakout(two.group(), right, right, Length{}, f_c, model, trace)) ==
+        "inserts A and B are not in one face");
   HeadedFace outside = edges_at(10, 900, 900, 900);
   outside.sites[0].outline.outer.clear();
   CHECK(why_not(edge_breakout(outside.group(), {0.6, 0.8, 0.0}, right, Length{}, f_c, model, trace)) ==

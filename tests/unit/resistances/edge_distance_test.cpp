@@ -148,9 +148,10 @@ TEST_CASE(
   }
 }
 
-// An edge ahead that only its inner end brings within 45 deg counts from there: 3 m ahead, from 1.2 m beside to 4 m.
+// An edge ahead that only its inner end brings within 45 deg counts from there: 3 m ahead, from 1.2 m beside
+// to 4 m.
 TEST_CASE("an edge that begins beside the straight line ahead counts, in each direction and on either side") {
-  const Points ahead_right = {{-10.0 * m, -4.0 * m}, {3.0 * m, -4.0 * m}, {3.0 * m, -1.2 * m},
+  const Points ahead_right = {{-10.0 * m, -4.0 * m}, {3.0 * m, -4.0 * m},  {3.0 * m, -1.2 * m},
                               {20.0 * m, -1.2 * m},  {20.0 * m, 10.0 * m}, {-10.0 * m, 10.0 * m}};
   const double reach_m = std::hypot(3.0, 1.2);
   for (const bool mirrored : {false, true}) {
@@ -180,7 +181,7 @@ TEST_CASE("an edge that begins beside the straight line ahead counts, in each di
 
 TEST_CASE("an edge wholly beyond 45 deg is none of that direction") {
   // From 3.1 m beside at 3 m ahead: what counts ahead is the end 20 m away.
-  const Points outline = {{-10.0 * m, -8.0 * m}, {3.0 * m, -8.0 * m}, {3.0 * m, -3.1 * m},
+  const Points outline = {{-10.0 * m, -8.0 * m}, {3.0 * m, -8.0 * m},  {3.0 * m, -3.1 * m},
                           {20.0 * m, -3.1 * m},  {20.0 * m, 10.0 * m}, {-10.0 * m, 10.0 * m}};
   const auto site = HeadedFace(outline).site_at("A", Length{}, Length{}, Angle{});
   const auto edges = assessed(edge_distances(site, site.u, site.v));

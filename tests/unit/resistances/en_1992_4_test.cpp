@@ -1,5 +1,6 @@
-// The forms of EN 1992-4 where each of their cases begins and ends, and each thing without which there is no number. The
-// values are worked out here from the equations the comments name, with the coefficients written out.
+// The forms of EN 1992-4 where each of their cases begins and ends, and each thing without which there is no
+// number. The values are worked out here from the equations the comments name, with the coefficients written
+// out.
 
 #include "resistances/en_1992_4.hpp"
 
@@ -371,7 +372,8 @@ TEST_CASE(
     Trace trace = Trace::recording();
     const auto N = assessed(en_side_blowout(face.group(), right, Length{}, f_ck, model(), trace));
     REQUIRE(N);
-    // N0 = 8.7 x 60 x sqrt(400 x 16); A = (120 + 150 + 120)(120 + 40) over 240^2; psi_g = sqrt 2 - 0.41421 x 150 / 240
+    // N0 = 8.7 x 60 x sqrt(400 x 16); A = (120 + 150 + 120)(120 + 40) over 240^2; psi_g = sqrt 2 - 0.41421 x
+    // 150 / 240
     const double psi_g = std::sqrt(2.0) + (1.0 - std::sqrt(2.0)) * 150.0 / 240.0;
     const double N_N = 8.7 * 60.0 * 80.0 * (390.0 * 160.0 / 57600.0) * psi_g;
     CHECK(in(newton, N->value) == Approx(N_N).epsilon(1e-9));
@@ -444,7 +446,8 @@ TEST_CASE("EN interaction: a use that is no number, or below nothing, gives no n
 
 TEST_CASE(
     "EN blow-out of a row in a corner: the least distance of any head to each of the two sides beside it") {
-  // Towards +x, c_1 60, h_ef 200. A at y = 0 and B at y = 150; sides at y = 230 and -90: 80 and 90 beside the row.
+  // Towards +x, c_1 60, h_ef 200. A at y = 0 and B at y = 150; sides at y = 230 and -90: 80 and 90 beside the
+  // row.
   HeadedFace face = between(60.0, 1e4, 230.0, 90.0, 200.0);
   HeadedInsert& other = face.add("B", Length{}, 150.0 * mm, 200.0 * mm);
   other.A_brg = 600.0 * mm2;
@@ -458,8 +461,8 @@ TEST_CASE(
         Approx(N0_blowout_kN(60.0) * (80.0 + 150.0 + 90.0) / 240.0 * psi_s * psi_g).epsilon(1e-9));
 }
 
-// Table 4.1: steel in tension 1.2 / (f_yk / f_uk), at least 1.4; in shear 1.0 / (f_yk / f_uk), at least 1.25, where f_uk is at
-// most 800 MPa and f_yk / f_uk at most 0.8, else 1.5.
+// Table 4.1: steel in tension 1.2 / (f_yk / f_uk), at least 1.4; in shear 1.0 / (f_yk / f_uk), at least 1.25,
+// where f_uk is at most 800 MPa and f_yk / f_uk at most 0.8, else 1.5.
 TEST_CASE("EN partial factors of steel, by its yield strength over its strength") {
   HeadedFace face = between(1e4, 1e4, 1e4, 1e4, 100.0);
   HeadedInsert& insert = face.inserts[0];

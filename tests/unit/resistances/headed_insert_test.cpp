@@ -179,7 +179,9 @@ TEST_CASE(
   CHECK(source_ids(step_named(trace, "lambda_a")) == std::vector<std::string>{"hand-made.lambda_a"});
 }
 
-TEST_CASE("by EN 1992-4 the steel counts with f_uk, whatever its yield strength, and never one that yields above it") {
+TEST_CASE(
+    "by EN 1992-4 the steel counts with f_uk, whatever its yield strength, and never one that yields above "
+    "it") {
   Case given;
   given.rules.headed = eu_rules().headed;
   given.tables.steels.at("mild").futa.value = 150.0 * ksi;
@@ -199,7 +201,8 @@ TEST_CASE("EN 1992-4 is not taken for lightweight concrete") {
   given.tables.concretes.at("normalweight").lambda_a.value = 0.85;
   CHECK(assessed(given.outcome()).lambda_a.value() == 0.85);
   given.rules.headed = eu_rules().headed;
-  CHECK(why_not(given.outcome()) == "EN 1992-4 is for normal concrete, and that at insert A1 is normalweight");
+  CHECK(why_not(given.outcome()) ==
+        "EN 1992-4 is for normal concrete, and that at insert A1 is normalweight");
 }
 
 TEST_CASE("by EN 1992-4 the steps show f_uk and no factor of the concrete") {
@@ -225,7 +228,8 @@ TEST_CASE("of a headed insert each number that is none is named") {
     CHECK(why_not(given.outcome()) == "the head_bearing_area of insert A1 is not a number above zero");
     given = Case();
     given.site.thickness = bad * inch;
-    CHECK(why_not(given.outcome()) == "the thickness of the concrete of insert A1 is not a number above zero");
+    CHECK(why_not(given.outcome()) ==
+          "the thickness of the concrete of insert A1 is not a number above zero");
     given = Case();
     given.tables.steels.at("mild").futa.value = bad * ksi;
     CHECK(why_not(given.outcome()) == "the steel strength of insert A1 is not a number above zero");

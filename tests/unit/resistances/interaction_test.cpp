@@ -44,8 +44,10 @@ TEST_CASE("the trace says which of the three applied") {
 TEST_CASE("of steel and concrete the larger use counts, and what is no number stays none") {
   Trace trace;
   const auto of = [&](double n_s, double n_c, double v_s, double v_c) {
-    return interaction_utilization(Uses{.steel_tension = n_s, .concrete_tension = n_c, .steel_shear = v_s, .concrete_shear = v_c},
-                                   model, trace).value();
+    return interaction_utilization(
+               Uses{.steel_tension = n_s, .concrete_tension = n_c, .steel_shear = v_s, .concrete_shear = v_c},
+               model, trace)
+        .value();
   };
   CHECK(of(0.9, 0.3, 0.1, 0.6) == Approx(1.5 / 1.2));
   CHECK(of(0.3, 0.9, 0.6, 0.1) == Approx(1.5 / 1.2));

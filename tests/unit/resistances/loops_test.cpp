@@ -7,8 +7,8 @@
 #include <limits>
 
 #include "resistances/loop_leg.hpp"
-#include "resistances/through_bolt.hpp"
 #include "resistances/loop_strands.hpp"
+#include "resistances/through_bolt.hpp"
 #include "support/assessed.hpp"
 #include "support/hand_made_rules.hpp"
 #include "support/step_named.hpp"
@@ -245,7 +245,8 @@ TEST_CASE("strands of a loop: each thing without which there is no factor is nam
   CHECK(why(insert, model()) == "no test of a loop of 5 strands is in the tables");
   insert.loop->strands = 2;
   CHECK(why(insert, model()) == "whether the strands of loop L1 lie level is not in the plan");
-  for (const double bad : {-0.001, std::numeric_limits<double>::quiet_NaN(), std::numeric_limits<double>::infinity()}) {
+  for (const double bad :
+       {-0.001, std::numeric_limits<double>::quiet_NaN(), std::numeric_limits<double>::infinity()}) {
     insert.loop->offset = bad * mm;
     CHECK(why(insert, model()) == "the offset of the strands of loop L1 is not a usable number");
   }
@@ -266,11 +267,13 @@ TEST_CASE("strands of a loop: the step says how many, in words of one or of more
   CHECK(step_named(trace, "k").words == "what 1 strand of loop L1 holds over one on a thick pin");
   insert.loop->strands = 3;
   insert.loop->offset = 1.0 * mm;
-  CHECK(assessed(resistances::strand_multiplier(insert, LoopGrip::pin, model(), trace)).value() == Approx(2.5 * 0.6));
+  CHECK(assessed(resistances::strand_multiplier(insert, LoopGrip::pin, model(), trace)).value() ==
+        Approx(2.5 * 0.6));
   CHECK(step_named(trace, "k").words == "what 3 strands of loop L1 hold over one on a thick pin");
 }
 
-TEST_CASE("steel of loops: without loop, table or level strands, or with more than one bar, each reason is named") {
+TEST_CASE(
+    "steel of loops: without loop, table or level strands, or with more than one bar, each reason is named") {
   const tables::RuleSet rules = hand_made_rules();
   tables::Tables all;
   all.steels.emplace("soft", tables::Steel{"soft", some(Stress{500.0 * MPa}), some(Stress{250.0 * MPa})});
@@ -336,7 +339,9 @@ TEST_CASE("steel of a bar loop by EN 1992-4: pi / 4 d^2 f_uk, the limits of ACI 
   }
 }
 
-TEST_CASE("bond of loops: without strength for the formulas, or with a product that is no number, nothing is assessed") {
+TEST_CASE(
+    "bond of loops: without strength for the formulas, or with a product that is no number, nothing is "
+    "assessed") {
   const std::string why = "the bond of loop L1 is not described by numbers above zero";
   for (const double bad : bad_numbers) {
     resistances::LoopFacts known = facts(20.0);

@@ -77,8 +77,9 @@ TEST_CASE("a slot cuts the breakout area off like a free edge, what lies beyond 
   CHECK(cut == Approx(in(in2, assessed(areas_at_edge.area(other, 9.0 * inch)))));
 }
 
-// Half side 9 in, slot from x = 3 to 4 in and down to y = -5. To the left of it 12 x 18. Below it 1 x 4 less what a straight
-// line meets the slot for, above y = -5 x / 3: (5/6)(16 - 9) - 5. Beyond it what lies below that line: x from 4 to 5.4.
+// Half side 9 in, slot from x = 3 to 4 in and down to y = -5. To the left of it 12 x 18. Below it 1 x 4 less
+// what a straight line meets the slot for, above y = -5 x / 3: (5/6)(16 - 9) - 5. Beyond it what lies below
+// that line: x from 4 to 5.4.
 TEST_CASE("a slot from the edge hides what lies behind it, and not what is seen below its end") {
   HeadedFace slotted({{-50.0 * inch, -50.0 * inch},
                       {50.0 * inch, -50.0 * inch},
@@ -92,7 +93,8 @@ TEST_CASE("a slot from the edge hides what lies behind it, and not what is seen 
   ProjectedAreas areas;
   const double below = 4.0 - ((5.0 / 6.0) * (16.0 - 9.0) - 5.0);
   const double beyond = 9.0 * 1.4 - (5.0 / 6.0) * (5.4 * 5.4 - 16.0);
-  CHECK(in(in2, assessed(areas.area(slotted.group(), 9.0 * inch))) == Approx(12.0 * 18.0 + below + beyond).epsilon(1e-9));
+  CHECK(in(in2, assessed(areas.area(slotted.group(), 9.0 * inch))) ==
+        Approx(12.0 * 18.0 + below + beyond).epsilon(1e-9));
 }
 
 TEST_CASE("an outline of no area, or run the wrong way round, has no breakout area") {
@@ -100,10 +102,13 @@ TEST_CASE("an outline of no area, or run the wrong way round, has no breakout ar
     HeadedFace face = wide_face();
     face.add("A", 0.0 * inch, 0.0 * inch);
     auto& outer = face.sites[0].outline.outer;
-    if (clockwise) std::reverse(outer.begin(), outer.end());
-    else outer.clear();
+    if (clockwise)
+      std::reverse(outer.begin(), outer.end());
+    else
+      outer.clear();
     ProjectedAreas areas;
-    CHECK(why_not(areas.area(face.group(), 9.0 * inch)) == "the breakout area about insert A cannot be found on its face");
+    CHECK(why_not(areas.area(face.group(), 9.0 * inch)) ==
+          "the breakout area about insert A cannot be found on its face");
     CHECK(areas.found().empty());
   }
 }

@@ -83,7 +83,8 @@ TEST_CASE("a rating of no usable load, strength or factor, or below a factor of 
     insert = rated_insert();
     insert.rating->includes_factor = bad;
     CHECK(why_not(outcome_of(insert, 15.0 * MPa)) == why);
-    CHECK(why_not(outcome_of(rated_insert(), bad * MPa)) == "the concrete strength is not a number above zero");
+    CHECK(why_not(outcome_of(rated_insert(), bad * MPa)) ==
+          "the concrete strength is not a number above zero");
   }
   plan::Insert insert = rated_insert();
   insert.rating->includes_factor = 0.99;
@@ -94,8 +95,11 @@ TEST_CASE("a rating of no usable load, strength or factor, or below a factor of 
   CHECK(why_not(outcome_of(insert, 15.0 * MPa)) == why);
 }
 
-TEST_CASE("where a rating holds only as declared, weaker concrete has none, and the remedy names the lower declaration") {
-  CHECK(in(kN, assessed(outcome_of(rated_insert(), 15.0 * MPa, tables::RatingScaling::as_declared)).value) == Approx(160.0));
+TEST_CASE(
+    "where a rating holds only as declared, weaker concrete has none, and the remedy names the lower "
+    "declaration") {
+  CHECK(in(kN, assessed(outcome_of(rated_insert(), 15.0 * MPa, tables::RatingScaling::as_declared)).value) ==
+        Approx(160.0));
   const auto weaker = [](std::optional<Stress> basis) {
     tables::RuleSet rules = hand_made_rules();
     rules.rating_scaling.value = tables::RatingScaling::as_declared;
@@ -103,8 +107,10 @@ TEST_CASE("where a rating holds only as declared, weaker concrete has none, and 
     Trace trace;
     return resistances::rated(rated_insert(), 14.0 * MPa, rules, trace);
   };
-  const std::string any = "more strength before lifting, or a capacity that the supplier declares for this strength";
-  CHECK(why_not(weaker({})) == "the rating of insert R1 is declared for 15.0 MPa, and the concrete has 14.0 MPa");
+  const std::string any =
+      "more strength before lifting, or a capacity that the supplier declares for this strength";
+  CHECK(why_not(weaker({})) ==
+        "the rating of insert R1 is declared for 15.0 MPa, and the concrete has 14.0 MPa");
   CHECK(remedy_for(weaker({})) == any);
   CHECK(remedy_for(weaker(15.0 * MPa)) == any);  // it is declared for that, and for nothing lower
   CHECK(remedy_for(weaker(10.0 * MPa)).starts_with("the capacity that its supplier declares for 10.0"));
@@ -116,7 +122,8 @@ TEST_CASE("the step prints the root where the rule set scales by it") {
   Trace trace = Trace::recording();
   resistances::rated(rated_insert(), 7.5 * MPa, rules, trace);
   CHECK(step_named(trace, "U").formula == "P * n_P * sqrt(f / f_at)");
-  CHECK(step_named(trace, "U").words == "load at which insert R1 fails by its declaration, lowered to the strength of this lift");
+  CHECK(step_named(trace, "U").words ==
+        "load at which insert R1 fails by its declaration, lowered to the strength of this lift");
   resistances::rated(rated_insert(), 15.0 * MPa, rules, trace);
   CHECK(step_named(trace, "U").words == "load at which insert R1 fails by its declaration, as declared");
 }

@@ -120,18 +120,27 @@ TEST_CASE("lightweight concrete holds less against blowout, by its factor") {
   CHECK(in(lbf, of(face)->value) == Approx(0.75 * N_sb_lb(3.0)));
 }
 
-TEST_CASE("the corner beside the nearest edge counts, on whichever of its two sides it is, and the trace names the edge") {
+TEST_CASE(
+    "the corner beside the nearest edge counts, on whichever of its two sides it is, and the trace names the "
+    "edge") {
   struct Case {
     double x, y;
     const char* towards;
   };
   // 60 x 60 in: 3 in from one side, 6 in from another
-  for (const Case& at : {Case{57, 6, "+x"}, {57, 54, "+x"}, {3, 6, "-x"}, {3, 54, "-x"}, {6, 57, "+y"}, {54, 57, "+y"},
-                         {6, 3, "-y"}, {54, 3, "-y"}}) {
+  for (const Case& at : {Case{57, 6, "+x"},
+                         {57, 54, "+x"},
+                         {3, 6, "-x"},
+                         {3, 54, "-x"},
+                         {6, 57, "+y"},
+                         {54, 57, "+y"},
+                         {6, 3, "-y"},
+                         {54, 3, "-y"}}) {
     CAPTURE(at.x, at.y);
     HeadedFace face(rectangle(0.0 * inch, 0.0 * inch, 60.0 * inch, 60.0 * inch));
     Trace trace = Trace::recording();
-    const auto strength = assessed(side_blowout(face.add("A", at.x * inch, at.y * inch, 9.0 * inch), f_c, model, trace));
+    const auto strength =
+        assessed(side_blowout(face.add("A", at.x * inch, at.y * inch, 9.0 * inch), f_c, model, trace));
     REQUIRE(strength.has_value());
     CHECK(in(lbf, strength->value) == Approx(0.75 * N_sb_lb(3.0)));
     CHECK(step_named(trace, "N_sb_corner").words ==
@@ -146,7 +155,8 @@ TEST_CASE("a direction between the axes is printed with its three parts") {
   const HeadedInsert* const row[] = {&insert};
   // Straight down is -y whichever way the insert is turned.
   assessed(side_blowout(Group(row), down, f_c, model, trace, Length{}));
-  CHECK(step_named(trace, "N_sbg").words == "side-face blowout strength of 1 inserts in a row with A, edge towards -y");
+  CHECK(step_named(trace, "N_sbg").words ==
+        "side-face blowout strength of 1 inserts in a row with A, edge towards -y");
   CHECK(direction_in_words({0.6, -0.8, 0.0}) == "(0.600, -0.800, 0.000)");
   CHECK(direction_in_words({-1e-5, 0.8, -0.6}) == "(0.000, 0.800, -0.600)");
   CHECK(direction_in_words({0.0, 0.0, 1.0}) == "+z");
@@ -157,7 +167,8 @@ TEST_CASE("a direction between the axes is printed with its three parts") {
 }
 
 TEST_CASE("a blowout without head, edge, depth or strength has no number, alone and in a row") {
-  const std::string why = "insert A, its edges or the concrete strength are not described by numbers above zero";
+  const std::string why =
+      "insert A, its edges or the concrete strength are not described by numbers above zero";
   for (const double bad : {0.0, -1.0, std::nan(""), std::numeric_limits<double>::infinity()}) {
     CAPTURE(bad);
     HeadedFace face = corner();

@@ -1,4 +1,5 @@
-// Bolts through the concrete and the plates that hold them: the values by hand, each limit, and each thing that is not there.
+// Bolts through the concrete and the plates that hold them: the values by hand, each limit, and each thing
+// that is not there.
 
 #include "resistances/through_bolt.hpp"
 
