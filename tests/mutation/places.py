@@ -59,8 +59,9 @@ def left_end(code, at, stops):
     return i
 
 
-def right_end(code, at, stops):
-    depth, i = 0, at
+def right_end(code, at, stops, whole=False):
+    """Where the right operand ends; `whole`: with all of a ?: in it, as of an assignment."""
+    depth, i, choices = 0, at, 0
     while i < len(code):
         c = code[i]
         if c in "([{":
@@ -69,6 +70,8 @@ def right_end(code, at, stops):
             if depth == 0:
                 break
             depth -= 1
+        elif depth == 0 and whole and (c == "?" or (c == ":" and choices > 0 and "::" not in code[i - 1:i + 2])):
+            choices += 1 if c == "?" else -1
         elif depth == 0:
             if c in ";,?" or (c == ":" and code[i - 1] != ":" and code[i + 1] != ":") or code.startswith(stops, i):
                 break
@@ -141,7 +144,7 @@ def changes_of_file(root, path):
             b_start = end
             while code[b_start].isspace():
                 b_start += 1
-            b = right_end(code, end, ("\0",))
+            b = right_end(code, end, ("\0",), whole=True)
             function = "flipped" if op[0] in "+-" else "inverse"
             add(start, end, INVERSE[op[0]] + "=", [(b_start, b, f"::mutant::{function}<{{n}}>(", ")")])
         else:

@@ -3,6 +3,7 @@
 #include <catch2/catch.hpp>
 
 #include <limits>
+#include <string>
 
 #include "support/beam_lines.hpp"
 
@@ -91,4 +92,70 @@ TEST_CASE("supports that cannot carry are not assessed") {
   CHECK(refused({0.5 * m, 1.5 * m}) == "a support lies beyond the ends of the piece");
   CHECK(refused({0.5 * m, no_number * m}).size() > 0);
   CHECK(refused(std::vector<Length>(17, 0.5 * m)) == "more than 16 supports under one line");
+}
+
+TEST_CASE("of a section each number that is none, and each order of its heights that is none, is refused") {
+  const std::string no_section = "a section of the piece has no usable stiffness or load";
+  const auto why = [](auto change) {
+    BeamLine beam = held();
+    change(beam.steps[0]);
+    return why_not(demands::beam_state(beam));
+  };
+  for (const double bad :
+       {no_number, std::numeric_limits<double>::infinity(), -std::numeric_limits<double>::infinity()}) {
+    CAPTURE(bad);
+    for (Length BeamStep::*const height :
+         {&BeamStep::bottom, &BeamStep::centroid, &BeamStep::top, &BeamStep::from, &BeamStep::to})
+      CHECK(why([&](BeamStep& step) { step.*height = bad * m; }) == no_section);
+    CHECK(why([&](BeamStep& step) { step.area = bad * m2; }) == no_section);
+    CHECK(why([&](BeamStep& step) { step.second_moment = SecondMoment::from_value(bad); }) == no_section);
+    CHECK(why([&](BeamStep& step) { step.load = bad * kN / m; }) == no_section);
+    CHECK(why([&](BeamStep& step) { step.prestress = {bad * kN, 0.05 * m}; }) == no_section);
+    CHECK(why([&](BeamStep& step) { step.prestress = {1.0 * kN, bad * m}; }) == no_section);
+  }
+  CHECK(why([](BeamStep& step) { step.area = Area{}; }) == no_section);
+  CHECK(why([](BeamStep& step) { step.second_moment = SecondMoment{}; }) == no_section);
+  CHECK(why([](BeamStep& step) { step.to = step.from; }) == no_section);
+  CHECK(why([](BeamStep& step) { step.centroid = step.bottom; }) == no_section);
+  CHECK(why([](BeamStep& step) { step.top = step.centroid; }) == no_section);
+  BeamLine with_strands = held();
+  with_strands.steps[0].prestress = {1.0 * kN, 0.05 * m};
+  CHECK(is_assessed(demands::beam_state(with_strands)));
+}
+
+TEST_CASE("of a force on a line each number that is none is refused, and one beyond either end") {
+  for (const double bad : {no_number, std::numeric_limits<double>::infinity()}) {
+    const auto why = [](auto change) {
+      BeamLine beam = held();
+      change(beam.forces[0]);
+      return why_not(demands::beam_state(beam));
+    };
+    const std::string no_force = "a force on the piece is not a usable number";
+    CHECK(why([&](BeamForce& force) { force.at = bad * m; }) == no_force);
+    CHECK(why([&](BeamForce& force) { force.height = bad * m; }) == no_force);
+    CHECK(why([&](BeamForce& force) { force.along = bad * kN; }) == no_force);
+    CHECK(why([&](BeamForce& force) { force.up = bad * kN; }) == no_force);
+  }
+  for (const double at : {-0.001, 1.001}) {
+    BeamLine beam = held();
+    beam.forces.push_back(upward(at * m, Force{}));
+    CHECK(why_not(demands::beam_state(beam)) == "a force acts beyond the ends of the piece");
+  }
+  BeamLine gap = held();
+  gap.steps.push_back(rectangle_step(0.999, 1.2, 0.1, 0.1, 0.0));
+  CHECK(why_not(demands::beam_state(gap)) == "the sections of the piece leave a gap or overlap");
+}
+
+// w L^2/8 in the middle, where the shear is zero; w (L/2 - x) of shear and w x (L - x)/2 of moment on the
+// way.
+TEST_CASE("between its ends the moment is extreme where the shear is zero, and only there") {
+  const BeamState state = state_of(on_supports(unit_beam(), {0.0, 1.0}));
+  REQUIRE(state.sections.size() == 3);
+  CHECK(in(m, state.sections[1].at) == Approx(0.5));
+  CHECK(moment_kNm(state.sections[1]) == Approx(1.0 / 8.0));
+  const BeamState off = state_of(on_supports(unit_beam(), {0.0, 0.75}));  // 1/3 and 2/3 of the load
+  CHECK(in(m, off.most_sagging().at) == Approx(1.0 / 3.0));
+  CHECK(moment_kNm(off.most_sagging()) == Approx(1.0 / 18.0));
+  CHECK(in(m, off.most_hogging().at) == Approx(0.75));
+  CHECK(moment_kNm(off.most_hogging()) == Approx(-1.0 / 32.0));
 }

@@ -119,3 +119,19 @@ TEST_CASE("the upright must be a direction") {
     CHECK(refused(piece) == "the upright direction of the piece is not known");
   }
 }
+
+TEST_CASE("a leg that starts at no place, or at a body that is not there, is refused") {
+  const std::string no_body = "the leg to A2 does not end on two bodies of this rigging";
+  for (const double bad : {not_a_number, infinite})
+    for (Length Position::*const axis : {&Position::x, &Position::y, &Position::z}) {
+      HungPiece piece = good();
+      piece.legs[1].from_at.*axis = bad * m;
+      CHECK(refused(piece) == no_body);
+    }
+  HungPiece piece = good();
+  piece.legs[1].from_carrier = 0;
+  CHECK(refused(piece) == no_body);
+  piece = good();
+  piece.legs[1].to_carrier = 3;
+  CHECK(refused(piece) == no_body);
+}

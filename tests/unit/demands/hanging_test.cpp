@@ -100,3 +100,28 @@ TEST_CASE("axial stiffness without practical limit is no stretch") {
   for (std::size_t i = 0; i < 4; ++i)
     CHECK(in(kN, hung(huge).legs[i].tension) == in(kN, hung(rigid).legs[i].tension));
 }
+
+TEST_CASE("drawn with any of its axes up, a piece hangs the same") {
+  // A block with two legs of 2 m to picks 2 m apart, 0.5 m over its centre of gravity.
+  for (const Direction& up :
+       {Direction{1.0, 0.0, 0.0}, Direction{0.0, 1.0, 0.0}, Direction{0.0, 0.0, 1.0},
+        Direction{-1.0, 0.0, 0.0}, Direction{0.0, -1.0, 0.0}, Direction{0.6, 0.0, 0.8}}) {
+    CAPTURE(up.x, up.y, up.z);
+    const Direction aside =
+        std::abs(up.z) < 0.9 ? cross(up, Direction{0.0, 0.0, 1.0}) : Direction{1.0, 0.0, 0.0};
+    const Direction along = (1.0 / norm(aside)) * aside;
+    const auto at = [&](double beside_m, double high_m) {
+      return along * (beside_m * m) + up * (high_m * m);
+    };
+    HungPiece piece;
+    piece.upright = up;
+    piece.legs = {{"A1", at(-1.0, 0.5), 2.0 * m, does_not_stretch},
+                  {"A2", at(1.0, 0.5), 2.0 * m, does_not_stretch}};
+    piece.loads = {{at(0.0, 0.0), 10.0 * kN}};
+    const Hanging hanging = hung(piece);
+    CHECK(norm(hanging.up - up) < 1e-9);
+    CHECK(in(deg, hanging.tilt) == Approx(0.0).margin(1e-6));
+    for (const auto& leg : hanging.legs) CHECK(in(kN, leg.tension) == Approx(10.0 / std::sqrt(3.0)));
+    CHECK(in(m, dot(up, hanging.hook)) == Approx(0.5 + std::sqrt(3.0)));
+  }
+}

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "demands/pulled_legs.hpp"
 #include "unit/demands/turning_pieces.hpp"
 
 using namespace firstpick;
@@ -110,4 +111,25 @@ TEST_CASE("legs that cannot meet are not assessed") {
   CHECK_FALSE(is_assessed(hook_over_legs(
       std::vector<HungLeg>{turned_leg("A", 0, 0, 0, 1.0), turned_leg("B", 3, 0, 0, 1.0)}, {}, up)));
   CHECK_FALSE(is_assessed(hook_over_legs({}, {}, up)));
+}
+
+TEST_CASE("the legs that pull are named, and pull by their share along their own line") {
+  const std::vector<HungLeg> legs = four_legs();
+  const HookOverLegs hook = found(legs, up);
+  const auto sharings = pulled_legs(legs, hook, 40.0 * kN, up);
+  REQUIRE(sharings.size() == 2);
+  CHECK(sharings[0].name == "legs A and C only");
+  CHECK(sharings[1].name == "legs B and D only");
+  const double rise = std::sqrt(2.5 * 2.5 - 1.5 * 1.5 - 1.0) / 2.5;
+  for (const auto& sharing : sharings)
+    for (std::size_t i = 0; i < 4; ++i) {
+      const bool pulls = (i % 2 == 0) == (&sharing == &sharings[0]);
+      CHECK(in(kN, sharing.legs[i].tension) == Approx(pulls ? 20.0 / rise : 0.0).margin(1e-9));
+      CHECK(std::sin(sharing.legs[i].angle_from_horizontal.value()) == Approx(rise));
+    }
+  const auto three =
+      pulled_legs({legs[0], legs[1], legs[2]}, {hook.at, {{0.2, 0.3, 0.4}, {1.0, 0.0, 0.0}}}, 10.0 * kN, up);
+  CHECK(three[0].name == "legs A, B and C only");
+  CHECK(three[1].name == "leg A only");
+  CHECK(pulled_legs({legs[0]}, {hook.at, {{1.0}}}, 10.0 * kN, up)[0].name.empty());
 }

@@ -5,6 +5,7 @@
 
 #include <cmath>
 #include <limits>
+#include <string>
 
 #include "support/assessed.hpp"
 
@@ -151,4 +152,121 @@ TEST_CASE("moments read for a drawing are those of the statics, and nothing besi
   demands::PanelLoad beside = panel.loads.front();
   beside.forces.front().at = {9.0 * m, 0.0 * m};
   CHECK_FALSE(is_assessed(estimate->moments(beside, places)));
+}
+
+TEST_CASE("the estimate of a panel is near its bending, at the same places, and says what it cannot do") {
+  Panel panel = on_four_picks();
+  panel.outer = {{1.0 * m, -1.0 * m},
+                 {7.0 * m, -1.0 * m},
+                 {7.0 * m, 2.0 * m},
+                 {1.0 * m, 2.0 * m}};  // away from the origin
+  for (PanelForce& force : panel.loads[0].forces) force.at.x += 1.0 * m, force.at.y -= 1.0 * m;
+  const auto estimate = demands::PanelEstimate::of(panel);
+  REQUIRE(estimate);
+  const auto bent = assessed(estimate->bending(panel.loads));
+  REQUIRE(bent.size() == 1);
+  const auto exact = bending_of(panel);
+  CHECK(per_metre_kNm(bent[0].bottom_tension) == Approx(per_metre_kNm(exact.bottom_tension)).epsilon(0.1));
+  CHECK(per_metre_kNm(bent[0].top_tension) ==
+        Approx(per_metre_kNm(exact.top_tension)).epsilon(0.25));  // peaks: rougher
+  CHECK(in(m, bent[0].bottom_tension.at.x) == Approx(4.0).margin(0.3));
+
+  // Bending along y alone, as of a strip: the principal moments are 0 and m, whichever way.
+  demands::PanelLoad beside = panel.loads[0];
+  beside.forces[0].at.x = 0.9 * m;
+  CHECK(why_not(estimate->bending({beside})) == "a force acts beside the panel or in an opening");
+  CHECK(why_not(estimate->moments(beside, {})) == "a force acts beside the panel or in an opening");
+  demands::PanelLoad no_number = panel.loads[0];
+  no_number.pressure = std::numeric_limits<double>::quiet_NaN() * kPa;
+  CHECK(why_not(estimate->bending({no_number})) == "the bending of the panel gave no numbers");
+  CHECK(why_not(estimate->moments(no_number, {})) == "the bending of the panel gave no numbers");
+  panel.outer.resize(2);
+  CHECK(demands::PanelEstimate::of(panel) == nullptr);
+}
+
+// A long strip on two lines near its ends bends in one direction: M = w x (l - x)/2, nothing across
+// (Poisson's ratio 0).
+TEST_CASE("moments read for a drawing: the larger of a strip is its moment, the lesser nothing") {
+  Panel panel = on_four_picks();
+  panel.outer = {{0.0 * m, 0.0 * m}, {6.0 * m, 0.0 * m}, {6.0 * m, 0.6 * m}, {0.0 * m, 0.6 * m}};
+  panel.poisson = Ratio{};
+  panel.patch = 0.2 * m;
+  panel.loads[0].forces.clear();
+  for (const double x : {0.5, 5.5})
+    for (const double y : {0.15, 0.45})
+      panel.loads[0].forces.push_back({{x * m, y * m}, 4.5 * kN, {}, {}, {}, true});
+  const auto estimate = demands::PanelEstimate::of(panel);
+  REQUIRE(estimate);
+  const auto read = assessed(estimate->moments(panel.loads[0], {{3.0 * m, 0.3 * m}, {2.0 * m, 0.3 * m}}));
+  // 5 kPa: 15 x (3.0 - 0.5) - 5 x 9/2 = 15.0 kN m over 1 m width at mid-length; 15 x 1.5 - 5 x 4/2 at 2 m.
+  REQUIRE(read[0]);
+  REQUIRE(read[1]);
+  CHECK(read[0]->most.value() / 1000.0 == Approx(9.0 / 0.6 * 2.5 - 22.5).epsilon(0.01));
+  CHECK(read[1]->most.value() / 1000.0 == Approx(9.0 / 0.6 * 1.5 - 10.0).epsilon(0.01));
+  for (const auto& each : read) CHECK(each->least.value() / 1000.0 == Approx(0.0).margin(0.15));
+  // Turned upside down by the load: the most is nothing and the least the moment.
+  demands::PanelLoad lifted = panel.loads[0];
+  lifted.pressure *= -1.0;
+  for (PanelForce& force : lifted.forces) force.up *= -1.0;
+  const auto other = assessed(estimate->moments(lifted, {{3.0 * m, 0.3 * m}}));
+  CHECK(other[0]->least.value() / 1000.0 == Approx(-15.0).epsilon(0.01));
+  CHECK(other[0]->most.value() / 1000.0 == Approx(0.0).margin(0.15));
+}
+
+TEST_CASE("a panel: each number that is none, each limit of the balance, with its reason") {
+  const double nan = std::numeric_limits<double>::quiet_NaN(),
+               infinite = std::numeric_limits<double>::infinity();
+  const auto why = [](auto change) {
+    Panel panel = on_four_picks();
+    change(panel);
+    return why_not(demands::panel_bending(panel));
+  };
+  const std::string number = "a number of the panel is not usable",
+                    nothing = "the panel has no outline or no pick",
+                    balance = "the forces on the panel do not balance",
+                    along = "the forces along the panel do not balance",
+                    force = "a force on the panel is not a usable number",
+                    beside = "a force acts beside the panel or in an opening",
+                    thickness = "the thickness of the panel is not a usable number";
+  for (const double bad : {-0.01, 0.5, nan}) CHECK(why([&](Panel& p) { p.poisson = Ratio{bad}; }) == number);
+  for (const double bad : {0.0, -0.1, nan, infinite}) {
+    CHECK(why([&](Panel& p) { p.patch = bad * m; }) == number);
+    CHECK(why([&](Panel& p) { p.strip = bad * m; }) == number);
+    CHECK(why([&](Panel& p) { p.in_plane = true, p.thickness = bad * m; }) == thickness);
+  }
+  CHECK(why([](Panel& p) { p.outer.resize(2); }) == nothing);
+  CHECK(why([](Panel& p) { p.loads[0].forces.clear(); }) == nothing);
+  CHECK(why([&](Panel& p) { p.loads[0].forces[1].along_x = nan * kN; }) == force);
+  CHECK(why([&](Panel& p) { p.loads[0].forces[1].along_y = infinite * kN; }) == force);
+  CHECK(why([&](Panel& p) { p.loads[0].forces[1].up = nan * kN; }) == balance);
+  CHECK(why([&](Panel& p) { p.loads[0].pressure = infinite * kPa; }) == balance);
+  // 90 kN of load and as much of picks: 1e-4 of 180 kN is 18 N.
+  CHECK(is_assessed([] {
+    Panel p = on_four_picks();
+    p.loads[0].forces[0].up += 17.0 * newton;
+    return demands::panel_bending(p);
+  }()));
+  CHECK(why([](Panel& p) { p.loads[0].forces[0].up += 19.0 * newton; }) == balance);
+  // Turned about x and y, with the sum kept: beyond 2e-3 of 180 kN times the length of the panel.
+  CHECK(why([](Panel& p) {
+          for (std::size_t i : {0U, 1U})
+            p.loads[0].forces[i].up += 700.0 * newton, p.loads[0].forces[i + 2].up -= 700.0 * newton;
+        }) == balance);
+  CHECK(why([](Panel& p) {
+          for (std::size_t i : {0U, 2U})
+            p.loads[0].forces[i].up += 1500.0 * newton, p.loads[0].forces[i + 1].up -= 1500.0 * newton;
+        }) == balance);
+  CHECK(why([](Panel& p) {
+          p.in_plane = true, p.thickness = 0.15 * m, p.loads[0].forces[0].along_x = 400.0 * newton;
+        }) == along);
+  CHECK(why([](Panel& p) {
+          p.in_plane = true, p.thickness = 0.15 * m, p.loads[0].pull_along_y = 25.0 * Pa;
+        }) == along);
+  CHECK(why([](Panel& p) {
+          p.holes = {{{1.0 * m, 0.5 * m}, {1.5 * m, 0.5 * m}, {1.5 * m, 1.0 * m}, {1.0 * m, 1.0 * m}}};
+          p.loads[0].pressure = 90.0 * kN / ((18.0 - 0.25) * m2);
+        }) != "");
+  CHECK(why([](Panel& p) {
+          p.loads[0].forces.push_back({{6.1 * m, 1.0 * m}, Force{}, {}, {}, {}, true});
+        }) == beside);
 }

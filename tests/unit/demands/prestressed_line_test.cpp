@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <string>
 
 #include "demands/prestressed_line.hpp"
 #include "support/beam_lines.hpp"
@@ -220,4 +221,51 @@ TEST_CASE("what is no row, no range or no line is refused") {
 TEST_CASE("up to the ends and up to the faces is inside") {
   CHECK(is_assessed(prestressed_state(beam(), {row(400.0, 0.0, 12.0, 1e-6, 0.6)}, as_stated())));
   CHECK(is_assessed(prestressed_state(beam(), {row(400.0, 0.0, 12.0, 0.6 - 1e-6, 0.6)}, as_stated())));
+}
+
+TEST_CASE("of rows and ranges each number that is none, or out of order, has its reason") {
+  const auto why = [](auto change) {
+    std::vector<StrandRow> rows{row(400.0, 0.0, 12.0, 0.1, 0.6)};
+    PrestressRange range = as_stated();
+    change(rows, range);
+    return why_not(prestressed_state(beam(), rows, range));
+  };
+  using Rows = std::vector<StrandRow>;
+  const std::string no_range = "the range of the prestress or of the load is not a usable one",
+                    no_force = "force or transfer length of a row of strands is not a usable number",
+                    no_place = "a place of a row of strands is not a usable number",
+                    beyond = "a row of strands runs beyond the ends of the piece",
+                    depth = "a row of strands leaves the depth of the piece",
+                    back = "a row of strands does not run along the piece from place to place";
+  for (Ratio PrestressRange::*const part :
+       {&PrestressRange::least, &PrestressRange::most, &PrestressRange::transfer_least,
+        &PrestressRange::transfer_most, &PrestressRange::load_least, &PrestressRange::load_most}) {
+    CHECK(why([&](Rows&, PrestressRange& range) { range.*part = Ratio{std::nan("")}; }) == no_range);
+    CHECK(why([&](Rows&, PrestressRange& range) { range.*part = Ratio{-0.1}; }) == no_range);
+  }
+  for (Ratio PrestressRange::*const most :
+       {&PrestressRange::most, &PrestressRange::transfer_most, &PrestressRange::load_most}) {
+    CHECK(why([&](Rows&, PrestressRange& range) { range.*most = Ratio{0.99}; }) == no_range);
+    CHECK(why([&](Rows&, PrestressRange& range) { range.*most = Ratio{INFINITY}; }) == no_range);
+  }
+  CHECK(why([](Rows&, PrestressRange& range) { range.least = Ratio{}; }) == no_range);
+  CHECK(why([](Rows&, PrestressRange& range) { range.transfer_least = Ratio{}; }) == no_range);
+  PrestressRange no_load = as_stated();
+  no_load.load_least = Ratio{};
+  CHECK(is_assessed(prestressed_state(beam(), {row(400.0, 0.0, 12.0, 0.1, 0.6)}, no_load)));
+  for (const double bad : {0.0, -1.0, std::nan(""), double{INFINITY}}) {
+    CHECK(why([&](Rows& rows, PrestressRange&) { rows[0].force = bad * kN; }) == no_force);
+    CHECK(why([&](Rows& rows, PrestressRange&) { rows[0].transfer = bad * m; }) == no_force);
+  }
+  CHECK(why([](Rows& rows, PrestressRange&) { rows[0].points.resize(1); }) == "a row of strands has no line");
+  CHECK(why([](Rows& rows, PrestressRange&) { rows.clear(); }) == "the piece has no row of strands");
+  for (const std::size_t i : {0U, 1U}) {
+    CHECK(why([&](Rows& rows, PrestressRange&) { rows[0].points[i].at = std::nan("") * m; }) == no_place);
+    CHECK(why([&](Rows& rows, PrestressRange&) { rows[0].points[i].height = std::nan("") * m; }) == no_place);
+    CHECK(why([&](Rows& rows, PrestressRange&) { rows[0].points[i].height = 0.6 * m; }) == depth);
+    CHECK(why([&](Rows& rows, PrestressRange&) { rows[0].points[i].height = 0.0 * m; }) == depth);
+  }
+  CHECK(why([](Rows& rows, PrestressRange&) { rows[0].points[0].at = -0.001 * m; }) == beyond);
+  CHECK(why([](Rows& rows, PrestressRange&) { rows[0].points[1].at = 12.001 * m; }) == beyond);
+  CHECK(why([](Rows& rows, PrestressRange&) { rows[0].points[1].at = rows[0].points[0].at; }) == back);
 }

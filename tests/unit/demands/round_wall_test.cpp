@@ -4,6 +4,7 @@
 
 #include <cmath>
 #include <limits>
+#include <string>
 
 #include <catch2/catch.hpp>
 
@@ -54,4 +55,28 @@ TEST_CASE("round wall: numbers that are not usable") {
   SECTION("a height that is no number") { made.height = nan * m; }
   SECTION("a pull that is no number") { made.pulls[0].around = nan * kN; }
   CHECK_FALSE(why_not(round_state(made)).empty());
+}
+
+TEST_CASE("round wall: each number that is none has its reason, and none is above its limit") {
+  const double nan = std::numeric_limits<double>::quiet_NaN(),
+               infinite = std::numeric_limits<double>::infinity();
+  const auto why = [](auto change) {
+    RoundBand made = band({{Angle{}, 10.0 * kN, {}}, {1.0 * radian, 2.0 * kN, 1.0 * kN}});
+    change(made);
+    return why_not(round_state(made));
+  };
+  const std::string not_usable = "a number of the round wall that the insert bends is not usable";
+  for (const double bad : {nan, infinite})
+    for (const std::size_t i : {0U, 1U}) {
+      CHECK(why([&](RoundBand& b) { b.pulls[i].at = bad * radian; }) == not_usable);
+      CHECK(why([&](RoundBand& b) { b.pulls[i].outward = bad * kN; }) == not_usable);
+      CHECK(why([&](RoundBand& b) { b.pulls[i].around = bad * kN; }) == not_usable);
+    }
+  for (const double bad : {0.0, -1.0, nan}) {
+    CHECK(why([&](RoundBand& b) { b.inside = bad * m; }) == not_usable);
+    CHECK(why([&](RoundBand& b) { b.height = bad * m; }) == not_usable);
+  }
+  CHECK(why([](RoundBand& b) { b.outside = b.inside; }) == not_usable);
+  CHECK(why([&](RoundBand& b) { b.outside = infinite * m; }) == not_usable);
+  CHECK(why([&](RoundBand& b) { b.height = infinite * m; }) == not_usable);
 }

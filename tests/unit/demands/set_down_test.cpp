@@ -115,3 +115,50 @@ TEST_CASE("not assessed: a bearer beside the piece, no flat face below, a round 
   CHECK(in(m, upright.margin) == Approx(0.5).epsilon(2e-3));  // chords lie inside the circle
   CHECK(upright.margin <= 0.5 * m);
 }
+
+TEST_CASE("each way in which nothing is known of how it stands has its reason") {
+  const piece::Body body = body_of({box("panel", 3.0, 2.0, 0.2)});
+  const auto why = [](const Outcome<Standing>& standing) {
+    REQUIRE_FALSE(is_assessed(standing));
+    return std::get<NotAssessed>(standing).why;
+  };
+  CHECK(why(set_down(body, {plan::Bearer{}}, body.centroid, up)) == "the ends of bearer 1 are not known");
+  CHECK(why(set_down(body, {across(1.0, 0.1), plan::Bearer{}}, body.centroid, up)) ==
+        "the ends of bearer 2 are not known");
+  CHECK(why(set_down(body, {across(1.0, 0.1), across(5.0, 0.1)}, body.centroid, up)) ==
+        "bearer 2 is not under the piece");
+  plan::Bearer upright = across(1.0, 0.1);
+  (*upright.along)[1] = {1.0 * m, 0.0 * m, 2.0 * m};
+  CHECK(why(set_down(body, {upright}, body.centroid, up)) ==
+        "bearer 1 stands on its end as the piece is set down");
+  CHECK(why(set_down(body, {}, {1.5 * m, 1.0 * m, 0.0 * m}, up)) ==
+        "the centre of gravity does not lie above what the piece stands on");
+  CHECK(why(set_down(body, {}, {std::nan("") * m, 1.0 * m, 0.1 * m}, up)) ==
+        "the centre of gravity does not lie above what the piece stands on");
+}
+
+TEST_CASE("bearers that are not two, or not side by side, share by no lever") {
+  const piece::Body body = body_of({box("panel", 4.0, 2.0, 0.2)});
+  CHECK_FALSE(stands(body, {across(0.8, 0.1)}, body.centroid).shares);
+  CHECK_FALSE(stands(body, {across(0.8, 0.1), across(2.0, 0.1), across(3.2, 0.1)}, body.centroid).shares);
+  plan::Bearer lengthways;
+  lengthways.along = {Position{0.0 * m, 1.0 * m, 0.0 * m}, Position{4.0 * m, 1.0 * m, 0.0 * m}};
+  lengthways.width = 0.1 * m;
+  CHECK_FALSE(stands(body, {across(0.8, 0.1), lengthways}, body.centroid).shares);
+  CHECK_FALSE(stands(body, {across(0.8, 0.1), across(0.8, 0.1)}, body.centroid).shares);  // one line
+  plan::Bearer short_one = across(3.2, 0.1);  // beside the middle: still its line counts
+  short_one.along = {Position{3.2 * m, 0.2 * m, 0.0 * m}, Position{3.2 * m, 0.9 * m, 0.0 * m}};
+  const auto shares = stands(body, {across(0.8, 0.1), short_one}, {1.4 * m, 0.5 * m, 0.1 * m}).shares;
+  REQUIRE(shares);
+  CHECK((*shares)[1] == Approx(0.6 / 2.4));
+}
+
+TEST_CASE("a bearer that runs aslant carries where it lies under the piece, as far as it is wide") {
+  const piece::Body body = body_of({box("panel", 4.0, 4.0, 0.2)});
+  plan::Bearer aslant;  // from corner to corner, 0.2 m wide
+  aslant.along = {Position{0.0 * m, 0.0 * m, 0.0 * m}, Position{4.0 * m, 4.0 * m, 0.0 * m}};
+  aslant.width = 0.2 * m;
+  CHECK(in(m, stands(body, {aslant}, {2.0 * m, 2.0 * m, 0.1 * m}).margin) == Approx(0.1));
+  CHECK(in(m, stands(body, {aslant}, {2.0 * m, 2.1 * m, 0.1 * m}).margin) ==
+        Approx(0.1 - 0.1 * std::sqrt(0.5)));
+}

@@ -74,3 +74,49 @@ TEST_CASE("a heavier piece rolls less, a harder pull more") {
     before = phi;
   }
 }
+
+TEST_CASE(
+    "the pull has the longest arm of the piece about the line of its picks, and inside it what a leg holds") {
+  piece::Body body = disc_like_box();  // from -1.0 to 0.4 m across
+  body.highest.y = 0.4 * m;
+  const Position centre{0.0 * m, 0.0 * m, 0.1 * m};
+  const auto rolls = [&](const std::vector<Position>& picks, const Direction& up) {
+    const auto found = worst_roll(picks, centre, 1000.0 * newton, 50.0 * newton, body, up);
+    REQUIRE(std::holds_alternative<Roll>(found));
+    return std::get<Roll>(found);
+  };
+  const Direction up{0.0, 0.0, 1.0};
+  // A line along x at y = 0.3 m: 1.3 m to the far side, 0.1 m over the centre of gravity.
+  const Roll along_x = rolls({{-0.5 * m, 0.3 * m, 0.2 * m}, {0.5 * m, 0.3 * m, 0.2 * m}}, up);
+  CHECK(along_x.pull.value() == Approx(50.0 * 1.3));
+  CHECK(along_x.angle.value() == Approx(std::asin(0.65)));
+  // Along y at x = -0.3 m, where the piece reaches from -1.0 to 1.0 m.
+  const Roll along_y = rolls({{-0.3 * m, -0.5 * m, 0.2 * m}, {-0.3 * m, 0.5 * m, 0.2 * m}}, up);
+  CHECK(along_y.pull.value() == Approx(50.0 * 1.3));
+  // Upright, its side up: heights along x. From the picks, 1.0 m up, 2.0 m down to its lowest corner.
+  const Roll on_end = rolls({{1.0 * m, -0.1 * m, 0.1 * m}, {1.0 * m, 0.1 * m, 0.1 * m}}, {1.0, 0.0, 0.0});
+  CHECK(on_end.pull.value() == Approx(50.0 * 2.0));
+  CHECK(in(m, on_end.depth) == Approx(1.0));
+  CHECK(on_end.angle.value() == Approx(std::asin(0.1)));
+}
+
+TEST_CASE("a triangle of picks holds as far as its nearest side is from the centre of gravity") {
+  piece::Body body = disc_like_box();
+  const Position centre{0.0 * m, 0.0 * m, 0.1 * m};
+  // Its lowest side 0.05 m beside the centre of gravity, all picks 0.1 m over it.
+  const auto found =
+      worst_roll({{-0.5 * m, -0.05 * m, 0.2 * m}, {0.5 * m, -0.05 * m, 0.2 * m}, {0.0 * m, 0.9 * m, 0.2 * m}},
+                 centre, 1000.0 * newton, 80.0 * newton, body, {0.0, 0.0, 1.0});
+  REQUIRE(std::holds_alternative<Roll>(found));
+  const Roll roll = std::get<Roll>(found);
+  CHECK(in(m, roll.inside) == Approx(0.05));
+  CHECK(roll.pull.value() == Approx(80.0 * 1.05));
+  CHECK(roll.angle.value() ==
+        Approx(std::asin(84.0 / (1000.0 * std::hypot(0.05, 0.1))) - std::atan2(0.05, 0.1)));
+  for (const double weight : {0.0, -1.0, std::nan(""), double{INFINITY}}) {
+    const auto none = worst_roll({{0.0 * m, 0.0 * m, 0.2 * m}}, centre, weight * newton, 50.0 * newton, body,
+                                 {0.0, 0.0, 1.0});
+    REQUIRE_FALSE(is_assessed(none));
+    CHECK(std::get<NotAssessed>(none).why == "the piece has no picks or no weight");
+  }
+}

@@ -56,3 +56,27 @@ TEST_CASE("off a table the legs carry all of it at every angle") {
           Approx(12.5 * 1.5 / std::sqrt(1.5 * 1.5 - 0.6 * 0.6)).epsilon(1e-9));
   }
 }
+
+TEST_CASE("which hook goes slack is said, at the lever's ends and just beyond") {
+  const auto pose_at = [](double load_x_m) {
+    TurnedPiece piece = panel_on_two_hooks();
+    piece.loads.front().at.x = load_x_m * m;
+    return turn_pose(piece, 0.0 * deg);
+  };
+  const auto why = [](const Outcome<TurnPose>& pose) {
+    REQUIRE_FALSE(is_assessed(pose));
+    return std::get<NotAssessed>(pose).why;
+  };
+  CHECK(in(kN, std::get<TurnPose>(pose_at(3.0)).main_pull) == Approx(25.0));
+  CHECK(in(kN, std::get<TurnPose>(pose_at(0.6)).tail_pull) == Approx(25.0));
+  CHECK(why(pose_at(3.001)) == "the tail hook goes slack: the piece swings on the main hook");
+  CHECK(why(pose_at(0.599)) == "the main hook goes slack: the piece swings on the tail hook");
+  TurnedPiece above = panel_on_two_hooks();
+  above.loads.front().at.z = 5.0 * m;
+  CHECK(why(turn_pose(above, 0.0 * deg)) ==
+        "the centre of gravity lies above the hooks: the piece would roll");
+  TurnedPiece over = panel_on_two_hooks();
+  for (HungLeg& leg : over.tail_legs) leg.at.x = 3.0 * m;
+  CHECK(why(turn_pose(over, 0.0 * deg)) ==
+        "the two hooks stand over each other, or have changed sides: their shares are not known");
+}

@@ -3,6 +3,7 @@
 #include "demands/wall_strip.hpp"
 
 #include <limits>
+#include <string>
 
 #include <catch2/catch.hpp>
 
@@ -114,4 +115,53 @@ TEST_CASE("strip: numbers that are not usable") {
   SECTION("another pull that is no number") { strip.others = {{1.0 * kN, nan * m, Length{}}}; }
   SECTION("no spread") { strip.spread = 0.0; }
   CHECK_FALSE(why_not(wall_strip_state(strip)).empty());
+}
+
+TEST_CASE("strip: each number below nothing, or that is none, is refused, and nothing where nothing may be") {
+  const std::string not_usable = "a number of the wall or slab that the insert bends is not usable";
+  const auto why = [](auto change) {
+    WallStrip strip = between();
+    strip.free_edge = {5.0 * m, 5.0 * m};
+    strip.others = {{1.0 * kN, 0.5 * m, Length{}}};
+    change(strip);
+    return why_not(wall_strip_state(strip));
+  };
+  for (const double bad :
+       {-0.1, std::numeric_limits<double>::quiet_NaN(), std::numeric_limits<double>::infinity()}) {
+    CAPTURE(bad);
+    CHECK(why([&](WallStrip& s) { s.thickness = bad * m; }) == not_usable);
+    CHECK(why([&](WallStrip& s) { s.to_support = bad * m; }) == not_usable);
+    CHECK(why([&](WallStrip& s) { s.to_other = bad * m; }) == not_usable);
+    CHECK(why([&](WallStrip& s) { s.across = bad * kN; }) == not_usable);
+    CHECK(why([&](WallStrip& s) { s.along = bad * kN; }) == not_usable);
+    CHECK(why([&](WallStrip& s) { s.arm = bad * m; }) == not_usable);
+    CHECK(why([&](WallStrip& s) { s.spread = bad; }) == not_usable);
+    CHECK(why([&](WallStrip& s) { s.spread_end = bad; }) == not_usable);
+    CHECK(why([&](WallStrip& s) { s.widest = bad; }) == not_usable);
+    CHECK(why([&](WallStrip& s) { s.free_edge[0] = bad * m; }) == not_usable);
+    CHECK(why([&](WallStrip& s) { s.free_edge[1] = bad * m; }) == not_usable);
+    CHECK(why([&](WallStrip& s) { s.others[0].across = bad * kN; }) == not_usable);
+    if (bad < 0.0) continue;
+    CHECK(why([&](WallStrip& s) { s.others[0].along = bad * m; }) == not_usable);
+    CHECK(why([&](WallStrip& s) { s.others[0].aside = bad * m; }) == not_usable);
+  }
+  CHECK(why([](WallStrip& s) { s.thickness = Length{}; }) == not_usable);
+  CHECK(why([](WallStrip& s) { s.spread = 0.0; }) == not_usable);
+  CHECK(why([](WallStrip& s) { s.widest = 0.0; }) == not_usable);
+  CHECK(why([](WallStrip& s) {
+          s.free_edge = {Length{}, Length{}};
+        }) == "the wall or slab has no width beside the insert that could carry its pull");
+  WallStrip none = between();  // nothing pulls, right at a support
+  none.across = Force{}, none.to_support = Length{}, none.spread_end = 0.0;
+  CHECK(assessed(wall_strip_state(none)).tension == Stress{});
+}
+
+// Beyond the pull, 0.4 m from the far support clear: 10 (l - from) a / l with from = 1.5, a = 1.0, l = 2.0.
+TEST_CASE("a pull beyond the insert bends the strip by its influence there") {
+  WallStrip strip = between();
+  strip.others = {{10.0 * kN, -0.5 * m, Length{}}};
+  const auto state = assessed(wall_strip_state(strip));
+  CHECK_FALSE(state.at_support);
+  CHECK(in(kN * m, state.of_others) == Approx(10.0 * 1.0 * (2.0 - 1.5) / 2.0));
+  CHECK(moment_kNm(state) == Approx(12.5));
 }

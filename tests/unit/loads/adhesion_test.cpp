@@ -1,5 +1,7 @@
 #include "loads/adhesion.hpp"
 
+#include <limits>
+
 #include "support/assessed.hpp"
 #include "support/hand_made_culvert.hpp"
 #include "support/hand_made_rules.hpp"
@@ -130,4 +132,59 @@ TEST_CASE("an adhesion stated by the plan has no table behind it, and its step s
   const Step force = step_named(trace, "F_adh_1");
   CHECK(force.words == "adhesion of form contact 1, stated by the plan");
   CHECK(force.sources.empty());
+}
+
+TEST_CASE("an adhesion or an area that is no usable number is named with the number of its contact") {
+  const double nan = std::numeric_limits<double>::quiet_NaN(),
+               infinite = std::numeric_limits<double>::infinity();
+  Trace trace;
+  for (const double bad : {-1.0, nan, infinite}) {
+    CAPTURE(bad);
+    plan::Plan plan = culvert_plan();
+    plan.form->contacts[0].adhesion = bad * kPa;
+    CHECK(why_not(adhesion_of(plan)) == "the adhesion of form contact 1 is not a usable number");
+    tables::Tables tables = hand_made_tables();
+    tables.form_faces.at("smooth").adhesion.value = bad * kPa;
+    CHECK(why_not(loads::adhesion(culvert_plan(), strip, culvert_body(), tables, trace)) ==
+          "the adhesion of the finish 'smooth' in the tables is not a usable number");
+    piece::Body body = culvert_body();
+    body.contacts[0].area = bad * m2;
+    CHECK(why_not(loads::adhesion(culvert_plan(), strip, body, hand_made_tables(), trace)) ==
+          "the area of form contact 1 is not a usable number");
+  }
+  piece::Body body = culvert_body();
+  body.contacts[0].area = Area{};
+  CHECK(why_not(loads::adhesion(culvert_plan(), strip, body, hand_made_tables(), trace)) ==
+        "the area of form contact 1 is not a usable number");
+  tables::Tables tables = hand_made_tables();
+  tables.form_faces.at("smooth").adhesion.value = Stress{};
+  CHECK(why_not(loads::adhesion(culvert_plan(), strip, culvert_body(), tables, trace)) ==
+        "the adhesion of the finish 'smooth' in the tables is not a usable number");
+}
+
+TEST_CASE("an adhesion below the least of the rule set is raised to it, one at or above it stays") {
+  for (const auto& [stated_kPa, counts_kPa] :
+       {std::pair{1.4, 1.5}, std::pair{1.5, 1.5}, std::pair{1.6, 1.6}}) {
+    CAPTURE(stated_kPa);
+    plan::Plan plan = culvert_plan();
+    plan.form->contacts[0].adhesion = stated_kPa * kPa;
+    Trace trace = Trace::recording();
+    const auto grip = assessed(loads::adhesion(plan, strip, culvert_body(), hand_made_tables(), trace,
+                                               made("adhesion_least", Stress{1.5 * kPa})));
+    CHECK(in(kN, grip.total) == Approx(counts_kPa * in(m2, 168.0 * ft2)).epsilon(1e-12));
+    CHECK(step_named(trace, "F_adh_1").words ==
+          (stated_kPa < 1.5
+               ? "adhesion of form contact 1, stated by the plan, raised to the least of the rule set"
+               : "adhesion of form contact 1, stated by the plan"));
+  }
+}
+
+TEST_CASE("a first stage that is not strip asks for the form too, with another remedy") {
+  plan::Plan plan = culvert_plan();
+  plan.stages = {stage_of(plan::StageKind::yard)};
+  plan.form.reset();
+  Trace trace;
+  const auto grip = loads::adhesion(plan, plan.stages.front(), culvert_body(), hand_made_tables(), trace);
+  CHECK(why_not(grip) == "the plan does not say what grips the piece in its form");
+  CHECK(remedy_for(grip).starts_with("[form] released = true where it was out of its form before"));
 }

@@ -1,5 +1,8 @@
 #include "loads/attached.hpp"
 
+#include <cmath>
+#include <limits>
+
 #include "support/assessed.hpp"
 #include "support/hand_made_culvert.hpp"
 #include "support/step_named.hpp"
@@ -59,4 +62,24 @@ TEST_CASE("the steps of attached parts say where each acts and add them up") {
   CHECK(sum.formula == "W_att_1 + W_att_2");
   REQUIRE(sum.given.size() == 2);
   CHECK(sum.result.number == Approx(sum.given[0].number + sum.given[1].number));
+}
+
+TEST_CASE("a part of no weight or at no point is named") {
+  const double nan = std::numeric_limits<double>::quiet_NaN(),
+               infinite = std::numeric_limits<double>::infinity();
+  Trace trace;
+  for (const double bad : {0.0, -1.0, nan, infinite}) {
+    CAPTURE(bad);
+    plan::Plan plan = plan_with_pallet_and_core();
+    plan.form->attached[1].weight = bad * lbf;
+    CHECK(why_not(loads::attached_parts(plan, culvert_body(), trace)) ==
+          "the weight of attached part 'core' is not a usable number");
+    if (std::isfinite(bad)) continue;
+    for (Length Position::*const axis : {&Position::x, &Position::y, &Position::z}) {
+      plan = plan_with_pallet_and_core();
+      (*plan.form->attached[1].at).*axis = bad * m;
+      CHECK(why_not(loads::attached_parts(plan, culvert_body(), trace)) ==
+            "the point of attached part 'core' is not a usable number");
+    }
+  }
 }

@@ -1,5 +1,9 @@
 #include "loads/dynamic_factor.hpp"
 
+#include <cmath>
+#include <limits>
+#include <string>
+
 #include "support/assessed.hpp"
 #include "support/hand_made_culvert.hpp"
 #include "support/hand_made_rules.hpp"
@@ -106,4 +110,60 @@ TEST_CASE("the steps of the factor name every table entry that took part") {
   CHECK(factor.formula == "max(phi_stage, phi_hoist)");
   CHECK(factor.given.size() == 2);
   CHECK(source_ids(factor) == std::vector<std::string>{"hand-made.dynamic.strip"});
+}
+
+TEST_CASE("a dynamic factor below 1, or that is no number, is not assessed, whoever gives it") {
+  const double nan = std::numeric_limits<double>::quiet_NaN(),
+               infinite = std::numeric_limits<double>::infinity();
+  for (const double bad : {std::nextafter(1.0, 0.0), 0.0, -1.3, nan, infinite}) {
+    CAPTURE(bad);
+    plan::Stage stage = stage_of(plan::StageKind::strip);
+    stage.dynamic_factor = Ratio{bad};
+    CHECK(why_not(factor_of(culvert_plan(), stage)) ==
+          "the dynamic factor of the plan is below 1 or not a usable number");
+    tables::RuleSet rules = hand_made_rules();
+    rules.dynamic_factor.at("strip").value = bad;
+    Trace trace;
+    CHECK(why_not(loads::dynamic_factor(culvert_plan(), stage_of(plan::StageKind::strip), rules,
+                                        hand_made_tables(), trace)) ==
+          "the rule set's dynamic factor for the stage 'strip' is below 1 or not a usable number");
+  }
+  plan::Stage stage = stage_of(plan::StageKind::strip);
+  stage.dynamic_factor = Ratio{1.0};
+  CHECK(assessed(factor_of(culvert_plan(), stage)).value() == 1.0);
+}
+
+TEST_CASE("a hoist speed below zero or of no number is not assessed, nor a class whose factor is below 1") {
+  const double nan = std::numeric_limits<double>::quiet_NaN(),
+               infinite = std::numeric_limits<double>::infinity();
+  for (const double bad : {-0.001, nan, infinite})
+    CHECK(why_not(factor_of(plan_with_hoist(bad), stage_of(plan::StageKind::strip))) ==
+          "the hoist speed of crane 'bay-2' is not a usable number");
+  tables::Tables tables = hand_made_tables();
+  tables.hoists.at("slow").phi_min.value = 0.5;
+  Trace trace;
+  CHECK(why_not(loads::dynamic_factor(plan_with_hoist(0.1), stage_of(plan::StageKind::strip),
+                                      hand_made_rules(), tables, trace)) ==
+        "the dynamic factor of hoist class 'slow' is not a usable number");
+}
+
+TEST_CASE("the first stage brings the piece out of its form: the larger of its factor and that of strip") {
+  plan::Plan plan = culvert_plan();
+  for (const auto& [kind, phi] :
+       {std::pair{plan::StageKind::yard, 1.3}, std::pair{plan::StageKind::haul, 1.5}}) {
+    plan.stages = {stage_of(kind)};
+    Trace trace = Trace::recording();
+    CHECK(assessed(factor_of(plan, plan.stages.front(), trace)).value() == phi);
+    const bool by_strip = kind == plan::StageKind::yard;
+    CHECK((step_named(trace, "phi").words.find("that of strip") != std::string::npos) == by_strip);
+    CHECK(source_ids(step_named(trace, "phi")) ==
+          std::vector<std::string>{by_strip ? "hand-made.dynamic.strip" : "hand-made.dynamic.haul"});
+    tables::RuleSet rules = hand_made_rules();
+    rules.dynamic_factor.erase("strip");
+    CHECK(why_not(loads::dynamic_factor(plan, plan.stages.front(), rules, hand_made_tables(), trace)) ==
+          "the rule set 'hand-made' has no dynamic factor for the stage 'strip'");
+  }
+  plan.form->released = true;  // it was out of its form before
+  plan.stages = {stage_of(plan::StageKind::yard)};
+  CHECK(assessed(factor_of(plan, plan.stages.front())).value() == 1.2);
 }

@@ -58,3 +58,39 @@ TEST_CASE("every load keeps its point and every total is the sum of its loads") 
     CHECK(in(m, set.loads.at(1).at.z) == Approx(0.0).margin(1e-15));
   }
 }
+
+TEST_CASE(
+    "without the parts that may be off there is a set of its own: at rest with no factor, hanging with the "
+    "dynamic one") {
+  loads::LoadParts some = parts();
+  some.may_be_off = {0};
+  const auto at_rest = loads::insert_sets(some, tables::InsertLoad::weight_only);
+  REQUIRE(at_rest.size() == 2);
+  CHECK(in(kN, at_rest[0].total) == Approx(104.0));
+  CHECK(at_rest[1].name == "at rest without form parts");
+  CHECK(in(kN, at_rest[1].total) == Approx(100.0));
+  REQUIRE(at_rest[1].loads.size() == 2);
+  CHECK(at_rest[1].loads[1].force == Force{});
+  const auto moving = loads::moving_sets(some, Ratio{2.5});
+  REQUIRE(moving.size() == 4);
+  CHECK(moving[2].name == "least load");
+  CHECK(in(kN, moving[2].total) == Approx(260.0));
+  CHECK(moving[3].name == "hanging without form parts");
+  CHECK(in(kN, moving[3].total) == Approx(150.0));
+}
+
+TEST_CASE("load factors multiply weights, parts and grip, each by its own, in every set") {
+  const tables::LoadFactors factors{{Ratio{1.2}, {}}, {Ratio{1.5}, {}}};
+  loads::LoadParts some = parts();
+  some.may_be_off = {0};
+  const auto rest = loads::insert_sets(some, tables::InsertLoad::weight_only, {}, factors);
+  REQUIRE(rest.size() == 2);
+  CHECK(in(kN, rest[0].total) == Approx(1.2 * 104.0));
+  CHECK(rest[1].name == "at rest without form parts with load factors");
+  CHECK(in(kN, rest[1].total) == Approx(1.2 * 100.0));
+  const auto moving = loads::insert_sets(some, tables::InsertLoad::with_adhesion_and_dynamic, {}, factors);
+  REQUIRE(moving.size() == 3);
+  CHECK(in(kN, moving[0].total) == Approx(1.2 * 156.0));
+  CHECK(in(kN, moving[1].total) == Approx(1.2 * 156.0 + 1.5 * 7.0));
+  CHECK(in(kN, moving[2].total) == Approx(1.2 * 150.0));
+}

@@ -165,3 +165,95 @@ TEST_CASE("a slab pulled from its form: 75, 87.5 and 100 kN at 1, 2 and 3 kPa") 
       assessed(loads::stage_load(plan, stage, body, hand_made_rules(), hand_made_tables(), trace));
   CHECK(in(kN, load.total) == Approx(62.5 + 12.5 * adhesion_kPa).epsilon(1e-12));
 }
+
+TEST_CASE("a load at no point in any one direction, or of no size, is not assessed") {
+  const double nan = std::numeric_limits<double>::quiet_NaN(),
+               infinite = std::numeric_limits<double>::infinity();
+  for (const double bad : {nan, infinite, -infinite})
+    for (Length Position::*const axis : {&Position::x, &Position::y, &Position::z}) {
+      CAPTURE(bad);
+      piece::Body body = culvert_body();
+      body.centroid.*axis = bad * m;
+      Trace trace;
+      CHECK(why_not(loads::stage_load(culvert_plan(), stage_of(plan::StageKind::yard), body,
+                                      hand_made_rules(), hand_made_tables(), trace)) ==
+            "a load or its point of application is not a usable number");
+      body = culvert_body();
+      body.contacts[0].centroid.*axis = bad * m;
+      CHECK(why_not(loads::stage_load(culvert_plan(), stage_of(plan::StageKind::strip), body,
+                                      hand_made_rules(), hand_made_tables(), trace)) ==
+            "a load or its point of application is not a usable number");
+    }
+}
+
+TEST_CASE(
+    "with load factors: 1.15 on the weights with dynamic factor, 1.5 on the grip, and the step says so") {
+  tables::RuleSet rules = hand_made_rules();
+  rules.load_factors = tables::LoadFactors{made_ratio("gamma_G", 1.15), made_ratio("gamma_adh", 1.5)};
+  const auto of = [&](plan::StageKind kind, Trace& trace) {
+    return assessed(loads::stage_load(plan_with_pallet(), stage_of(kind), culvert_body(), rules,
+                                      hand_made_tables(), trace));
+  };
+  Trace strip = Trace::recording();
+  const loads::StageLoad load = of(plan::StageKind::strip, strip);
+  const double factored_kN = 1.15 * 1.3 * (W_kN + 2.0) + 1.5 * grip_kN;
+  REQUIRE(load.insert_loads.size() == 2);
+  CHECK(load.insert_loads[1].name == "breaking free with load factors");
+  CHECK(in(kN, load.insert_loads[1].total) == Approx(factored_kN));
+  CHECK(in(kN, load.gear_loads[1].total) == Approx(1.3 * (W_kN + 2.0) + grip_kN));  // legs: without
+  const Step step = step_named(strip, "F_ins");
+  CHECK(step.formula == "gamma_G * phi * (W + W_att) + gamma_adh * F_adh");
+  CHECK(step.result.number == Approx(factored_kN));
+  CHECK(step.given.size() == 6);
+  CHECK(source_ids(step) ==
+        std::vector<std::string>{"hand-made.insert_load", "hand-made.gamma_G", "hand-made.gamma_adh"});
+
+  Trace yard = Trace::recording();  // nothing grips: the first set
+  CHECK(in(kN, of(plan::StageKind::yard, yard).insert_loads[0].total) == Approx(1.15 * 1.2 * (W_kN + 2.0)));
+  CHECK(step_named(yard, "F_ins").result.number == Approx(1.15 * 1.2 * (W_kN + 2.0)));
+
+  rules.insert_load.value = tables::InsertLoad::weight_only;
+  Trace at_rest = Trace::recording();
+  CHECK(in(kN, of(plan::StageKind::strip, at_rest).insert_loads[0].total) == Approx(1.15 * (W_kN + 2.0)));
+  const Step rest = step_named(at_rest, "F_ins");
+  CHECK(rest.formula == "gamma_G * (W + W_att)");
+  CHECK(rest.words == "load on headed inserts: a factor on the weights, no dynamic factor, no adhesion");
+  CHECK(rest.result.number == Approx(1.15 * (W_kN + 2.0)));
+  CHECK(rest.given.size() == 3);
+}
+
+TEST_CASE("a least load of the strip is a set of its own where the piece leaves its form, and nowhere else") {
+  tables::RuleSet rules = hand_made_rules();
+  rules.load_floor = made_ratio("load_floor", 2.5);
+  Trace trace = Trace::recording();
+  const auto strip = assessed(loads::stage_load(plan_with_pallet(), stage_of(plan::StageKind::strip),
+                                                culvert_body(), rules, hand_made_tables(), trace));
+  CHECK(in(kN, strip.floor) == Approx(2.5 * (W_kN + 2.0)));
+  CHECK(strip.gear_loads.back().name == "least load");
+  CHECK(in(kN, strip.gear_loads.back().total) == Approx(2.5 * (W_kN + 2.0)));
+  CHECK(step_named(trace, "F_floor").result.number == Approx(2.5 * (W_kN + 2.0)));
+  CHECK(step_named(trace, "F_ins").formula == "phi * (W + W_att) + F_adh");
+  CHECK(step_named(trace, "F_ins").words ==
+        "load that the insert factor multiplies: with dynamic factor and adhesion");
+  Trace later = Trace::recording();
+  const auto yard = assessed(loads::stage_load(plan_with_pallet(), stage_of(plan::StageKind::yard),
+                                               culvert_body(), rules, hand_made_tables(), later));
+  CHECK(yard.floor == Force{});
+  CHECK_FALSE(has_step(later, "F_floor"));
+  for (const loads::LoadSet& set : yard.gear_loads) CHECK(set.name != "least load");
+}
+
+TEST_CASE("the step of the crane load shows the grip only where the rule set counts it") {
+  tables::RuleSet rules = hand_made_rules();
+  for (const bool with_grip : {true, false}) {
+    rules.crane_load.value =
+        with_grip ? tables::CraneLoad::with_adhesion : tables::CraneLoad::weight_and_gear;
+    Trace trace = Trace::recording();
+    assessed(loads::stage_load(plan_with_pallet(), stage_of(plan::StageKind::strip), culvert_body(), rules,
+                               hand_made_tables(), trace));
+    const Step step = step_named(trace, "F_crane");
+    CHECK(step.formula == (with_grip ? "W + W_att + F_adh" : "W + W_att"));
+    CHECK(step.given.size() == (with_grip ? 3U : 2U));
+    CHECK(step.result.number == Approx(W_kN + 2.0 + (with_grip ? grip_kN : 0.0)));
+  }
+}

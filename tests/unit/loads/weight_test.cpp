@@ -78,3 +78,49 @@ TEST_CASE("a plan without a stated weight says so in its steps") {
   CHECK(used.formula == "W_max");
   CHECK(used.words == "weight used; the plan states none");
 }
+
+TEST_CASE(
+    "the least weight: the density less its tolerance, or the stated weight where that is lighter still") {
+  plan::Plan plan = culvert_plan();
+  CHECK(in(lbf, assessed(loads::least_weight(plan, culvert_body()))) ==
+        Approx(0.97 * 19200.0).epsilon(1e-12));
+  plan.piece.stated_weight = 18000.0 * lbf;
+  CHECK(in(lbf, assessed(loads::least_weight(plan, culvert_body()))) == Approx(18000.0).epsilon(1e-12));
+  plan.piece.stated_weight = 20000.0 * lbf;
+  CHECK(in(lbf, assessed(loads::least_weight(plan, culvert_body()))) ==
+        Approx(0.97 * 19200.0).epsilon(1e-12));
+  plan.concrete.density_tolerance.reset();
+  CHECK(why_not(loads::least_weight(plan, culvert_body())) ==
+        "the density has no tolerance, so the weight has no lower bound");
+}
+
+TEST_CASE("a volume, density, tolerance or stated weight that is no usable number is named") {
+  const double nan = std::numeric_limits<double>::quiet_NaN(),
+               infinite = std::numeric_limits<double>::infinity();
+  for (const double bad : {-1.0, nan, infinite}) {
+    CAPTURE(bad);
+    piece::Body body = culvert_body();
+    body.volume = bad * ft3;
+    CHECK(why_not(weight_of(culvert_plan(), body)) == "the volume of the piece is not a usable number");
+    plan::Plan plan = culvert_plan();
+    plan.concrete.density = bad * lb_per_ft3;
+    CHECK(why_not(weight_of(plan, culvert_body())) == "the density is not a usable number");
+    plan = culvert_plan();
+    plan.concrete.density_tolerance = Ratio{bad};
+    CHECK(why_not(weight_of(plan, culvert_body())) == "the tolerance of the density is not a usable number");
+    plan = culvert_plan();
+    plan.piece.stated_weight = bad * lbf;
+    CHECK(why_not(weight_of(plan, culvert_body())) == "the stated weight is not a usable number");
+  }
+  piece::Body body = culvert_body();
+  body.volume = Volume{};
+  CHECK(why_not(weight_of(culvert_plan(), body)) == "the volume of the piece is not a usable number");
+  plan::Plan plan = culvert_plan();
+  plan.concrete.density = Density{};
+  CHECK(why_not(weight_of(plan, culvert_body())) == "the density is not a usable number");
+  plan = culvert_plan();
+  plan.piece.stated_weight = Force{};
+  CHECK(why_not(weight_of(plan, culvert_body())) == "the stated weight is not a usable number");
+  body.volume = Volume::from_value(1e308);
+  CHECK(why_not(weight_of(culvert_plan(), body)) == "the weight of the piece is not a usable number");
+}

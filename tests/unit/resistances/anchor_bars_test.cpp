@@ -213,3 +213,99 @@ TEST_CASE("more strength, count or length never lowers what bars hold") {
   check(us_rules(), 15.0 * inch, bars_of_us());
   check(eu_rules(), 300.0 * mm, bars_of_eu());
 }
+
+TEST_CASE("of the keys of bars each absent one is named alone, and each number that is none refused") {
+  const auto absent = [](auto change) {
+    plan::AnchorBars bars = bars_of_us();
+    change(bars);
+    return us_why(bars);
+  };
+  CHECK(absent([](auto& b) { b.count.reset(); }) == "the bars about insert A1 have no count");
+  CHECK(absent([](auto& b) { b.diameter.reset(); }) == "the bars about insert A1 have no diameter");
+  CHECK(absent([](auto& b) { b.yield_strength.reset(); }) ==
+        "the bars about insert A1 have no yield_strength");
+  CHECK(absent([](auto& b) { b.ribbed.reset(); }) == "the bars about insert A1 have no ribbed");
+  CHECK(absent([](auto& b) { b.distance.reset(); }) == "the bars about insert A1 have no distance");
+  CHECK(absent([](auto& b) { b.top.reset(); }) == "the bars about insert A1 have no top");
+  CHECK(absent([](auto& b) { b.bottom.reset(); }) == "the bars about insert A1 have no bottom");
+  CHECK(absent([](auto& b) { b.top_end.reset(); }) == "the bars about insert A1 have no top_end");
+  CHECK(absent([](auto& b) { b.bottom_end.reset(); }) == "the bars about insert A1 have no bottom_end");
+  const std::string no_numbers = "the bars about insert A1 are not described by numbers above zero";
+  for (const double bad : {0.0, -1.0, std::numeric_limits<double>::quiet_NaN()}) {
+    CAPTURE(bad);
+    CHECK(absent([&](auto& b) { b.diameter = bad * inch; }) == no_numbers);
+    CHECK(absent([&](auto& b) { b.distance = bad * inch; }) == no_numbers);
+    CHECK(absent([&](auto& b) { b.top = bad * inch; }) == no_numbers);
+    CHECK(absent([&](auto& b) { b.bottom = bad * inch; }) == no_numbers);
+    CHECK(absent([&](auto& b) { b.yield_strength = bad * ksi; }) == no_numbers);
+    Made made(15.0 * inch, bars_of_us());
+    made.insert->lambda_a = bad;
+    CHECK(why_not(made.by(us_rules(), 4000.0 * psi)) == no_numbers);
+    Made deep(15.0 * inch, bars_of_us());
+    deep.insert->h_ef = bad * inch;
+    CHECK(why_not(deep.by(us_rules(), 4000.0 * psi)) == no_numbers);
+  }
+  Made none(15.0 * inch, bars_of_us());
+  none.insert->bars.reset();
+  CHECK(why_not(none.by(us_rules(), 4000.0 * psi)) == "insert A1 has no bars about it");
+}
+
+TEST_CASE("two bars are enough, and hold half of four") {
+  plan::AnchorBars bars = bars_of_us();
+  bars.count = 2;
+  CHECK(us_lb(bars) == Approx(0.5 * 41378.0).margin(0.5).epsilon(0.0));
+  CHECK(eu_N(bars_of_eu()) == Approx(70887.0).margin(0.5).epsilon(0.0));
+  bars = bars_of_eu();
+  bars.count = 2;
+  CHECK(eu_N(bars) == Approx(0.5 * 70887.0).margin(0.5).epsilon(0.0));
+}
+
+TEST_CASE("straight ends on both sides: the shorter of them decides, and both stand in the formula") {
+  plan::AnchorBars bars = bars_of_us();
+  bars.top_end = plan::BarEnd::straight;
+  bars.top = 0.2 * inch;  // l_in = 15 - 2.6667 - 0.2 = 12.1333 in of 28.472, l_out 25
+  Made made(15.0 * inch, bars);
+  const double share = (15.0 - 4.0 / 1.5 - 0.2) / 28.471888;
+  CHECK(in(lbf, assessed(made.by(us_rules(), 4000.0 * psi)).value) ==
+        Approx(4 * 0.1963495 * 60000 * share).epsilon(1e-6));
+  CHECK(step_named(made.trace, "f_s").formula == "f_yb * min(1, l_in / l_d, l_out / l_d)");
+  bars.top = 0.4 * inch;  // 11.93 in, less than the 12 of a straight end
+  CHECK(us_why(bars).find("in the body of concrete") != std::string::npos);
+  CHECK(us_why(bars).find("is the least for a straight end") != std::string::npos);
+}
+
+// 60,000 x 0.5 / (16.66 x 0.75 x 63.246) = 37.963 in of straight end; both ends straight, the upper 12.133
+// in.
+TEST_CASE("in lightweight concrete bars develop over a longer length, by its factor") {
+  plan::AnchorBars bars = bars_of_us();
+  bars.top_end = plan::BarEnd::straight;
+  bars.top = 0.2 * inch;
+  Made made(15.0 * inch, bars);
+  made.insert->lambda_a = 0.75;
+  CHECK(in(lbf, assessed(made.by(us_rules(), 4000.0 * psi)).value) ==
+        Approx(4 * 0.1963495 * 60000 * 12.133333 / 37.962517).epsilon(1e-6));
+  CHECK(step_named(made.trace, "l_d").result.number == Approx(37.963).margin(0.0005).epsilon(0.0));
+}
+
+TEST_CASE("a straight end is never developed in less than 12 in, a hook in less than 8 diameters and 6 in") {
+  plan::AnchorBars bars = bars_of_us();
+  bars.diameter = 0.2 * inch;  // 60,000 x 0.2 / (16.66 x 63.246) = 11.39 in
+  Made made(15.0 * inch, bars);
+  CHECK(in(lbf, assessed(made.by(us_rules(), 4000.0 * psi)).value) ==
+        Approx(4 * 0.0314159 * 60000).epsilon(1e-5));
+  CHECK(step_named(made.trace, "l_d").result.number == Approx(12.0));
+  CHECK(step_named(made.trace, "l_dh").result.number == Approx(6.0));
+}
+
+TEST_CASE("bars by EN 1992-4: exactly the least lengths are enough") {
+  // In metres that are whole parts of two: 0.25 deep, bars to 0.375, 12.5 mm thick: 10 diameters beyond.
+  plan::AnchorBars bars = bars_of_eu();
+  bars.diameter = 0.0125 * m;
+  bars.bottom = 0.375 * m;
+  bars.distance = 0.09375 * m;
+  Made made(0.25 * m, bars);
+  CHECK(is_assessed(made.by(eu_rules(), 20.0 * MPa)));
+  bars.bottom = std::nextafter(0.375, 0.0) * m;
+  CHECK(why_not(Made(0.25 * m, bars).by(eu_rules(), 20.0 * MPa)).find("beyond the body of concrete") !=
+        std::string::npos);
+}

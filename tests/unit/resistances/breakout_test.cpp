@@ -1,11 +1,14 @@
 #include "resistances/breakout.hpp"
 
 #include <cmath>
+#include <limits>
+#include <string>
 
 #include "resistances/basic_breakout.hpp"
 #include "support/hand_made_rules.hpp"
 #include "support/headed_face.hpp"
 #include "support/step_named.hpp"
+#include "support/us_rules.hpp"
 
 using namespace firstpick;
 using namespace firstpick::tests;
@@ -185,4 +188,47 @@ TEST_CASE("the trace has the area with a formula where it is a rectangle, withou
   CHECK(step_named(trace, "A_Nc").formula.empty());
   CHECK(step_named(trace, "N_cb").clause == "ACI 318-19 17.6.2.1(b)");
   CHECK(step_named(trace, "N_cb").words == "breakout strength of inserts A, B in tension");
+}
+
+TEST_CASE(
+    "without depth, shank, factor of the concrete, strength or place of the resultant there is no number") {
+  for (const double bad : {0.0, -1.0, std::nan(""), std::numeric_limits<double>::infinity()}) {
+    CAPTURE(bad);
+    const auto why = [&](auto change, Stress strength, const Eccentricity& e) {
+      HeadedFace face = wide_face();
+      face.add("A", 0.0 * inch, 0.0 * inch);
+      change(face.inserts[0]);
+      ProjectedAreas areas;
+      Trace trace;
+      return why_not(breakout(face.group(), areas, e, strength, model, trace));
+    };
+    const std::string not_described = "insert A is not described by numbers above zero";
+    CHECK(why([&](HeadedInsert& insert) { insert.h_ef = bad * inch; }, f_c, Eccentricity::none()) ==
+          not_described);
+    CHECK(why([&](HeadedInsert& insert) { insert.d_a = bad * inch; }, f_c, Eccentricity::none()) ==
+          not_described);
+    CHECK(why([&](HeadedInsert& insert) { insert.lambda_a = bad; }, f_c, Eccentricity::none()) ==
+          not_described);
+    CHECK(why([](HeadedInsert&) {}, bad * psi, Eccentricity::none()) ==
+          "the concrete strength is not a number above zero");
+    if (std::isfinite(bad)) continue;
+    const std::string no_place = "the place of the resultant of the group is not a number";
+    CHECK(why([](HeadedInsert&) {}, f_c, Eccentricity(bad * inch, Length{})) == no_place);
+    CHECK(why([](HeadedInsert&) {}, f_c, Eccentricity(Length{}, bad * inch)) == no_place);
+  }
+  HeadedFace face = wide_face();
+  face.add("A", 0.0 * inch, 0.0 * inch);
+  ProjectedAreas areas;
+  Trace trace;
+  CHECK(why_not(breakout(face.group(), areas, Eccentricity(1e300 * m, 1e300 * m), f_c, model, trace)) ==
+        "the breakout strength about insert A is not a number above zero");
+  face.sites[0].outline.outer.clear();  // its layout is known by its distances, its area is not
+  ProjectedAreas none;
+  CHECK(why_not(breakout(face.group(), none, Eccentricity::none(), f_c, model, trace)) ==
+        "the breakout area about insert A cannot be found on its face");
+  CHECK(why_not(breakout(face.group(), none, Eccentricity::none(), f_c, us_rules().headed, trace)) ==
+        "the breakout area about insert A cannot be found on its face");
+  ProjectedAreas none_of_en;
+  CHECK(why_not(breakout(face.group(), none_of_en, Eccentricity::none(), f_c, eu_rules().headed, trace)) ==
+        "the breakout area about insert A cannot be found on its face");
 }

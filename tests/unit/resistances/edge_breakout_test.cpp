@@ -173,3 +173,105 @@ TEST_CASE("a row counts with the thinnest concrete, shortest insert and thinnest
     CHECK(row_lb(face, right, right).value() == Approx(42.0 * 8.0 / 450.0 * std::sqrt(15.0 / 8.0) * V_b));
   }
 }
+
+TEST_CASE("of the four edges the one the shear presses on, each at its own distance") {
+  // 10, 11, 12 and 13 in; a shear along an edge has twice its strength, so that the edge ahead decides
+  const HeadedFace face = edges_at(10, 11, 12, 13);
+  const auto towards = [](double c, double left_in, double right_in) {
+    const double r = 1.5 * c;
+    return (std::min(r, left_in) + std::min(r, right_in)) / (2.0 * r) *
+           std::min(1.0, 0.7 + 0.3 * std::min(left_in, right_in) / r) * V_b_lb(c);
+  };
+  CHECK(lb(face, right) == Approx(towards(10, 12, 13)));
+  CHECK(lb(face, left) == Approx(towards(11, 12, 13)));
+  CHECK(lb(face, up) == Approx(towards(12, 10, 11)));
+  CHECK(lb(face, down) == Approx(towards(13, 10, 11)));
+  const char* const words[] = {"+x", "-x", "+y", "-y"};
+  const Direction all[] = {right, left, up, down};
+  for (std::size_t i = 0; i < 4; ++i) {
+    Trace trace = Trace::recording();
+    assessed(edge_breakout(face.inserts[0], all[i], f_c, model, trace));
+    CHECK(step_named(trace, "R").words ==
+          std::string("edge breakout strength of insert A against its shear, edge towards ") + words[i]);
+  }
+}
+
+TEST_CASE("cracked concrete has 1, uncracked 1.4, and lightweight its own factor") {
+  HeadedFace face = edges_at(10, 900, 900, 900);
+  face.inserts[0].cracked = false;
+  CHECK(lb(face, right) == Approx(1.4 * V_b_lb(10.0)));
+  CHECK(row_lb(face, right, right).value() == Approx(1.4 * V_b_lb(10.0)));
+  face.inserts[0].lambda_a = 0.75;
+  CHECK(lb(face, right) == Approx(1.4 * 0.75 * V_b_lb(10.0)));
+}
+
+TEST_CASE(
+    "without depth, shank, thickness, edges or strength an edge has no number, for one insert and for a "
+    "row") {
+  const std::string why =
+      "insert A, its edges or the concrete strength are not described by numbers above zero";
+  for (const double bad :
+       {0.0, -1.0, std::numeric_limits<double>::quiet_NaN(), std::numeric_limits<double>::infinity()}) {
+    CAPTURE(bad);
+    const auto check = [&](const HeadedFace& face, Stress strength) {
+      Trace trace;
+      CHECK(why_not(edge_breakout(face.inserts[0], right, strength, model, trace)) == why);
+      CHECK(why_not(edge_breakout(face.group(), right, right, Length{}, strength, model, trace)) == why);
+      CHECK(why_not(edge_strengths(face.inserts[0], strength, model)) == why);
+    };
+    HeadedFace face = edges_at(10, 900, 900, 900);
+    check(face, bad * psi);
+    face.inserts[0].h_ef = bad * inch;
+    check(face, f_c);
+    face = edges_at(10, 900, 900, 900);
+    face.inserts[0].d_a = bad * inch;
+    check(face, f_c);
+    face = edges_at(10, 900, 900, 900);
+    face.inserts[0].lambda_a = bad;
+    check(face, f_c);
+    for (std::size_t i = 0; i < 4; ++i) {
+      face = edges_at(10, 900, 900, 900);
+      face.inserts[0].edges.c[i] = bad * inch;
+      check(face, f_c);
+    }
+    HeadedFace thin = edges_at(10, 900, 900, 900);
+    thin.sites[0].thickness = bad * inch;
+    check(thin, f_c);
+  }
+}
+
+TEST_CASE("strengths of an edge that are no number give none, for one insert and for a row") {
+  const HeadedFace face = edges_at(10, 900, 900, 900);
+  const std::string why =
+      "insert A, its edges or the concrete strength are not described by numbers above zero";
+  const double nan = std::numeric_limits<double>::quiet_NaN();
+  for (const double bad : {0.0, nan}) {
+    const EdgeStrength none{bad * kN, bad * kN}, some{10.0 * kN, 20.0 * kN};
+    CHECK(why_not(edge_breakout(face.inserts[0], EdgeStrengths{none, some, some, some}, right)) == why);
+    CHECK(in(kN,
+             assessed(edge_breakout(face.inserts[0], EdgeStrengths{some, none, some, some}, right)).value) ==
+          Approx(10.0));
+  }
+  tables::HeadedInsertModel no_factor = model;
+  no_factor.psi_cV_cracked.value = nan;
+  Trace trace;
+  CHECK(why_not(edge_breakout(face.group(), right, right, Length{}, f_c, no_factor, trace)) == why);
+  HeadedFace two = edges_at(10, 900, 900, 900);
+  two.add("B", 0.0 * inch, 12.0 * inch);
+  two.sites[1].face = 3;
+  CHECK(why_not(edge_breakout(two.group(), right, right, Length{}, f_c, model, trace)) ==
+        "inserts A and B are not in one face");
+  HeadedFace outside = edges_at(10, 900, 900, 900);
+  outside.sites[0].outline.outer.clear();
+  CHECK(why_not(edge_breakout(outside.group(), {0.6, 0.8, 0.0}, right, Length{}, f_c, model, trace)) ==
+        "insert A does not lie inside the outline of its face");
+}
+
+TEST_CASE("at an angle to any of the four edges both parts count alike") {
+  const double c = cosine(35.0 * deg), s = sine(35.0 * deg), V = V_b_lb(10.0);
+  const double expected = 1.0 / std::hypot(c / V, s / (2.0 * V));
+  CHECK(lb(edges_at(10, 900, 900, 900), {c, s, 0.0}) == Approx(expected));
+  CHECK(lb(edges_at(900, 10, 900, 900), {-c, s, 0.0}) == Approx(expected));
+  CHECK(lb(edges_at(900, 900, 10, 900), {s, c, 0.0}) == Approx(expected));
+  CHECK(lb(edges_at(900, 900, 900, 10), {s, -c, 0.0}) == Approx(expected));
+}

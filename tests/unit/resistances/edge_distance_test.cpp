@@ -147,3 +147,53 @@ TEST_CASE(
     CHECK(in(inch, seen.nearest) == Approx(in(inch, expected.nearest)));
   }
 }
+
+// An edge ahead that only its inner end brings within 45 deg counts from there: 3 m ahead, from 1.2 m beside
+// to 4 m.
+TEST_CASE("an edge that begins beside the straight line ahead counts, in each direction and on either side") {
+  const Points ahead_right = {{-10.0 * m, -4.0 * m}, {3.0 * m, -4.0 * m},  {3.0 * m, -1.2 * m},
+                              {20.0 * m, -1.2 * m},  {20.0 * m, 10.0 * m}, {-10.0 * m, 10.0 * m}};
+  const double reach_m = std::hypot(3.0, 1.2);
+  for (const bool mirrored : {false, true}) {
+    Points outline = ahead_right;
+    if (mirrored) {
+      for (auto& p : outline) p.y = -p.y;
+      std::reverse(outline.begin(), outline.end());
+    }
+    for (int quarter = 0; quarter < 4; ++quarter) {
+      CAPTURE(mirrored, quarter);
+      Points turned;
+      for (const auto& p : outline) {
+        if (quarter == 0) turned.push_back(p);
+        if (quarter == 1) turned.push_back({-p.x, -p.y});
+        if (quarter == 2) turned.push_back({-p.y, p.x});
+        if (quarter == 3) turned.push_back({p.y, -p.x});
+      }
+      const auto site = HeadedFace(turned).site_at("A", Length{}, Length{}, Angle{});
+      const auto edges = assessed(edge_distances(site, site.u, site.v));
+      // Ahead of this direction the edge; the other way 10 m.
+      CHECK(in(m, edges.c[static_cast<std::size_t>(quarter)]) == Approx(reach_m));
+      CHECK(in(m, edges.c[static_cast<std::size_t>(quarter ^ 1)]) == Approx(10.0));
+      CHECK(in(m, edges.nearest) == Approx(reach_m));
+    }
+  }
+}
+
+TEST_CASE("an edge wholly beyond 45 deg is none of that direction") {
+  // From 3.1 m beside at 3 m ahead: what counts ahead is the end 20 m away.
+  const Points outline = {{-10.0 * m, -8.0 * m}, {3.0 * m, -8.0 * m},  {3.0 * m, -3.1 * m},
+                          {20.0 * m, -3.1 * m},  {20.0 * m, 10.0 * m}, {-10.0 * m, 10.0 * m}};
+  const auto site = HeadedFace(outline).site_at("A", Length{}, Length{}, Angle{});
+  const auto edges = assessed(edge_distances(site, site.u, site.v));
+  CHECK(in(m, edges.c[0]) == Approx(20.0));
+  CHECK(in(m, edges.c[3]) == Approx(std::hypot(3.0, 3.1)));  // below, at 44 deg, the edge that faces down
+}
+
+TEST_CASE("a corner that is there twice changes nothing") {
+  Points doubled = box;
+  doubled.insert(doubled.begin() + 1, doubled[1]);
+  doubled.push_back(doubled.front());
+  const auto once = distances_in(HeadedFace(box), 30.0 * inch, 10.0 * inch);
+  const auto twice = distances_in(HeadedFace(doubled), 30.0 * inch, 10.0 * inch);
+  for (std::size_t i = 0; i < 4; ++i) CHECK(twice[i] == Approx(once[i]));
+}

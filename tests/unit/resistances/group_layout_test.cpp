@@ -66,3 +66,12 @@ TEST_CASE("no insert, two faces, or two inserts at one place are not assessed") 
   face.sites[1].face = 3;
   CHECK(why_not(group_layout(face.group())) == "inserts A and B are not in one face");
 }
+
+TEST_CASE("where the edges of one insert are not known in the axes of the first, nor is the layout") {
+  HeadedFace face = wide_face();
+  face.add("A", 0.0 * inch, 0.0 * inch, 6.0 * inch, 30.0 * deg);
+  face.add("B", 12.0 * inch, 0.0 * inch);
+  CHECK(is_assessed(group_layout(face.group())));
+  face.sites[1].outline.outer.clear();
+  CHECK(why_not(group_layout(face.group())) == "insert B does not lie inside the outline of its face");
+}

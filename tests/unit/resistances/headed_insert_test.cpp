@@ -1,8 +1,12 @@
 #include "resistances/headed_insert.hpp"
 
+#include <cmath>
+#include <limits>
+
 #include "support/hand_made_rules.hpp"
 #include "support/headed_face.hpp"
 #include "support/step_named.hpp"
+#include "support/us_rules.hpp"
 
 using namespace firstpick;
 using namespace firstpick::tests;
@@ -173,4 +177,82 @@ TEST_CASE(
                                                                            "hand-made.futa_of_yield",
                                                                            "hand-made.futa_cap"});
   CHECK(source_ids(step_named(trace, "lambda_a")) == std::vector<std::string>{"hand-made.lambda_a"});
+}
+
+TEST_CASE(
+    "by EN 1992-4 the steel counts with f_uk, whatever its yield strength, and never one that yields above "
+    "it") {
+  Case given;
+  given.rules.headed = eu_rules().headed;
+  given.tables.steels.at("mild").futa.value = 150.0 * ksi;
+  given.tables.steels.at("mild").fya.value = 25.0 * ksi;  // 1.9 x 25 and 125 ksi are ACI 318
+  CHECK(in(ksi, assessed(given.outcome()).f_uta) == Approx(150.0));
+  CHECK(in(ksi, assessed(given.outcome()).f_ya) == Approx(25.0));
+  given.tables.steels.at("mild").fya.value = 150.0 * ksi;
+  CHECK(is_assessed(given.outcome()));
+  given.tables.steels.at("mild").fya.value = 150.1 * ksi;
+  CHECK(why_not(given.outcome()) == "the steel strength of insert A1 is not a number above zero");
+  given.rules = hand_made_rules();  // by ACI 318 the least of three counts, here the cap
+  CHECK(in(ksi, assessed(given.outcome()).f_uta) == Approx(125.0));
+}
+
+TEST_CASE("EN 1992-4 is not taken for lightweight concrete") {
+  Case given;
+  given.tables.concretes.at("normalweight").lambda_a.value = 0.85;
+  CHECK(assessed(given.outcome()).lambda_a.value() == 0.85);
+  given.rules.headed = eu_rules().headed;
+  CHECK(why_not(given.outcome()) ==
+        "EN 1992-4 is for normal concrete, and that at insert A1 is normalweight");
+}
+
+TEST_CASE("by EN 1992-4 the steps show f_uk and no factor of the concrete") {
+  Case given;
+  given.rules.headed = eu_rules().headed;
+  Trace trace = Trace::recording();
+  assessed(given.made_of(trace));
+  CHECK(step_named(trace, "f_uk").result.number == Approx(in(MPa, 58.0 * ksi)));
+  CHECK_FALSE(has_step(trace, "lambda_a"));
+}
+
+TEST_CASE("of a headed insert each number that is none is named") {
+  for (const double bad : {0.0, -1.0, std::nan(""), std::numeric_limits<double>::infinity()}) {
+    CAPTURE(bad);
+    Case given;
+    given.insert.embedment = bad * inch;
+    CHECK(why_not(given.outcome()) == "the embedment of insert A1 is not a number above zero");
+    given = Case();
+    given.insert.shank = bad * inch;
+    CHECK(why_not(given.outcome()) == "the shank of insert A1 is not a number above zero");
+    given = Case();
+    given.insert.head_bearing_area = bad * in2;
+    CHECK(why_not(given.outcome()) == "the head_bearing_area of insert A1 is not a number above zero");
+    given = Case();
+    given.site.thickness = bad * inch;
+    CHECK(why_not(given.outcome()) ==
+          "the thickness of the concrete of insert A1 is not a number above zero");
+    given = Case();
+    given.tables.steels.at("mild").futa.value = bad * ksi;
+    CHECK(why_not(given.outcome()) == "the steel strength of insert A1 is not a number above zero");
+    given = Case();
+    given.tables.steels.at("mild").fya.value = bad * ksi;
+    CHECK(why_not(given.outcome()) == "the steel strength of insert A1 is not a number above zero");
+    given = Case();
+    given.tables.concretes.at("normalweight").lambda_a.value = bad;
+    CHECK(why_not(given.outcome()) == "lambda_a of the concrete of insert A1 is not a number above zero");
+  }
+  Case given;
+  given.site.outline.outer.clear();
+  CHECK(why_not(given.outcome()) == "insert A1 does not lie inside the outline of its face");
+}
+
+TEST_CASE("of the keys of a headed insert each absent one alone is named") {
+  Case given;
+  given.insert.embedment.reset();
+  CHECK(why_not(given.outcome()) == "insert A1 has no embedment");
+  given = Case();
+  given.insert.shank.reset();
+  CHECK(why_not(given.outcome()) == "insert A1 has no shank");
+  given = Case();
+  given.insert.steel.clear();
+  CHECK(why_not(given.outcome()) == "insert A1 has no steel");
 }

@@ -97,3 +97,27 @@ TEST_CASE("an insert alone in its face makes no row") {
   CHECK(shear_rows(face.outcomes(), model).empty());
   CHECK(blowout_rows(face.outcomes(), model).empty());
 }
+
+TEST_CASE("the squares of two inserts meet in the axes of either of them") {
+  // 3 h_ef is 18 in. 20 in apart along x: not in axes along x, but at 45 deg 14.1 in both ways.
+  for (const bool first : {true, false}) {
+    HeadedFace face = wide_face();
+    face.add("A", 0.0 * inch, 0.0 * inch, 6.0 * inch, (first ? 45.0 : 0.0) * deg);
+    face.add("B", 20.0 * inch, 0.0 * inch, 6.0 * inch, (first ? 0.0 : 45.0) * deg);
+    CHECK(breakout_groups(face.outcomes(), model) == Sets{{0, 1}});
+  }
+  CHECK(breakout_groups(inserts_at({{0, 0}, {20, 0}}).outcomes(), model) == Sets{{0}, {1}});
+  CHECK(breakout_groups(inserts_at({{0, 0}, {0, 20}}).outcomes(), model) == Sets{{0}, {1}});
+}
+
+TEST_CASE("an insert whose edge is not known in a direction stands in no row of that direction") {
+  HeadedFace face(rectangle(0.0 * inch, 0.0 * inch, 2000.0 * inch, 2000.0 * inch));
+  face.add("A", 900.0 * inch, 10.0 * inch, 6.0 * inch, 30.0 * deg);
+  face.add("B", 912.0 * inch, 10.0 * inch);
+  const Direction aslant{cosine(30.0 * deg), sine(30.0 * deg), 0.0}, down{0.0, -1.0, 0.0};
+  CHECK(row_towards(shear_rows(face.outcomes(), model), -1.0 * aslant) != nullptr);
+  CHECK(row_towards(shear_rows(face.outcomes(), model), down) != nullptr);
+  face.sites[1].outline.outer.clear();  // its own four directions are known already
+  CHECK(row_towards(shear_rows(face.outcomes(), model), -1.0 * aslant) == nullptr);
+  CHECK(row_towards(shear_rows(face.outcomes(), model), down) != nullptr);
+}

@@ -7,8 +7,12 @@
 #include <limits>
 
 #include "resistances/loop_leg.hpp"
+#include "resistances/loop_strands.hpp"
 #include "resistances/through_bolt.hpp"
+#include "support/assessed.hpp"
 #include "support/hand_made_rules.hpp"
+#include "support/step_named.hpp"
+#include "support/us_rules.hpp"
 
 using namespace firstpick;
 using namespace firstpick::tests;
@@ -224,4 +228,149 @@ TEST_CASE("bearing under a plate: coefficient, strength and area, nothing withou
     less.head_bearing_area = bad * mm * mm;
     CHECK_FALSE(is_assessed(resistances::plate_bearing(less, 20.0 * MPa, plates, trace)));
   }
+}
+
+TEST_CASE("strands of a loop: each thing without which there is no factor is named") {
+  Trace trace;
+  const auto why = [&](const plan::Insert& insert, const tables::LoopModel& of) {
+    return why_not(resistances::strand_multiplier(insert, LoopGrip::pin, of, trace));
+  };
+  plan::Insert insert = strand();
+  insert.loop->strands.reset();
+  CHECK(why(insert, model()) == "how many strands loop L1 has is not in the plan");
+  insert.loop.reset();
+  CHECK(why(insert, model()) == "how many strands loop L1 has is not in the plan");
+  insert = strand();
+  insert.loop->strands = 5;
+  CHECK(why(insert, model()) == "no test of a loop of 5 strands is in the tables");
+  insert.loop->strands = 2;
+  CHECK(why(insert, model()) == "whether the strands of loop L1 lie level is not in the plan");
+  for (const double bad :
+       {-0.001, std::numeric_limits<double>::quiet_NaN(), std::numeric_limits<double>::infinity()}) {
+    insert.loop->offset = bad * mm;
+    CHECK(why(insert, model()) == "the offset of the strands of loop L1 is not a usable number");
+  }
+  insert.loop->offset = 25.001 * mm;
+  CHECK(why(insert, model()) == "the strands of loop L1 differ more in height than in any test");
+  insert.loop->offset = 0.0 * mm;
+  for (const double bad : bad_numbers) {
+    tables::LoopModel none = model();
+    none.strands.at(2).value = bad;
+    CHECK(why(insert, none) == "the reduction for the strands of a loop is not a usable number");
+  }
+}
+
+TEST_CASE("strands of a loop: the step says how many, in words of one or of more") {
+  Trace trace = Trace::recording();
+  plan::Insert insert = strand();
+  CHECK(assessed(resistances::strand_multiplier(insert, LoopGrip::hook, model(), trace)).value() == 0.9);
+  CHECK(step_named(trace, "k").words == "what 1 strand of loop L1 holds over one on a thick pin");
+  insert.loop->strands = 3;
+  insert.loop->offset = 1.0 * mm;
+  CHECK(assessed(resistances::strand_multiplier(insert, LoopGrip::pin, model(), trace)).value() ==
+        Approx(2.5 * 0.6));
+  CHECK(step_named(trace, "k").words == "what 3 strands of loop L1 hold over one on a thick pin");
+}
+
+TEST_CASE(
+    "steel of loops: without loop, table or level strands, or with more than one bar, each reason is named") {
+  const tables::RuleSet rules = hand_made_rules();
+  tables::Tables all;
+  all.steels.emplace("soft", tables::Steel{"soft", some(Stress{500.0 * MPa}), some(Stress{250.0 * MPa})});
+  Trace trace;
+  const auto why = [&](const plan::Insert& insert) {
+    return why_not(resistances::loop_leg_steel(insert, LoopGrip::pin, rules, all, trace));
+  };
+  CHECK(why(strand()) == "the table of loops is not there");
+  all.loops = model();
+  plan::Insert insert = strand();
+  insert.loop.reset();
+  CHECK(why(insert) == "the breaking load of the strand of loop L1 is not in the plan");
+  insert = strand();
+  insert.loop->strands = 2;
+  CHECK(why(insert) == "whether the strands of loop L1 lie level is not in the plan");
+  insert = strand();
+  insert.loop->breaking_load = std::numeric_limits<double>::infinity() * kN;
+  CHECK(why(insert) == "the breaking load of loop L1 is not a number above zero");
+  insert.loop->strands = 3;  // each a number, not their product
+  insert.loop->offset = 0.0 * mm;
+  insert.loop->breaking_load = 1e308 * newton;
+  CHECK(why(insert) == "the breaking load of loop L1 is not a number above zero");
+  insert = bar();
+  insert.steel = "soft";
+  insert.loop->diameter.reset();
+  CHECK(why(insert) == "diameter and steel of the bar of loop L1 are not both in the plan");
+  insert.loop.reset();
+  CHECK(why(insert) == "diameter and steel of the bar of loop L1 are not both in the plan");
+  insert = bar();
+  insert.steel = "soft";
+  insert.loop->strands = 2;
+  CHECK(why(insert) == "loop L1 has more than one bar, for which no source was read");
+  insert.loop->strands = 1;
+  for (const double bad : bad_numbers) {
+    CAPTURE(bad);
+    all.steels.at("soft").futa.value = bad * MPa;
+    CHECK(why(insert) == "the steel of loop L1 is not described by numbers above zero");
+    all.steels.at("soft").futa.value = 500.0 * MPa;
+    all.steels.at("soft").fya.value = bad * MPa;
+    CHECK(why(insert) == "the steel of loop L1 is not described by numbers above zero");
+    all.steels.at("soft").fya.value = 250.0 * MPa;
+  }
+  insert.loop->diameter = 1e200 * m;
+  CHECK(why(insert) == "the steel of loop L1 is not described by numbers above zero");
+}
+
+TEST_CASE("steel of a bar loop by EN 1992-4: pi / 4 d^2 f_uk, the limits of ACI 318 not asked") {
+  tables::RuleSet rules = hand_made_rules();
+  tables::Tables all;
+  all.steels.emplace("soft", tables::Steel{"soft", some(Stress{500.0 * MPa}), some(Stress{250.0 * MPa})});
+  plan::Insert insert = bar();
+  insert.steel = "soft";
+  for (const bool by_en : {false, true}) {
+    if (by_en) rules.headed = eu_rules().headed;
+    Trace trace = Trace::recording();
+    const auto R = assessed(resistances::loop_leg_steel(insert, LoopGrip::pin, rules, all, trace));
+    const double expected_kN = std::acos(-1.0) / 4.0 * 225.0 * (by_en ? 500.0 : 475.0) / 1000.0;
+    CHECK(in(kN, R.value) == Approx(expected_kN).epsilon(1e-12));
+    const Step step = step_named(trace, "R");
+    CHECK(step.result.number == Approx(expected_kN).epsilon(1e-12));
+    CHECK(step.given.front().number == Approx(std::acos(-1.0)).epsilon(1e-15));
+    CHECK(step.clause == (by_en ? "EN 1992-4 7.2.1.3" : "ACI 318-19 17.6.1.2"));
+  }
+}
+
+TEST_CASE(
+    "bond of loops: without strength for the formulas, or with a product that is no number, nothing is "
+    "assessed") {
+  const std::string why = "the bond of loop L1 is not described by numbers above zero";
+  for (const double bad : bad_numbers) {
+    resistances::LoopFacts known = facts(20.0);
+    known.formula = bad * MPa;
+    CHECK(why_not(bond(strand(), known)) == why);
+    CHECK(why_not(bond(bar(), known)) == why);
+    known = facts(20.0);
+    known.usable = bad * MPa;
+    CHECK(why_not(bond(bar(), known)) == why);
+  }
+  plan::Insert insert = bar();
+  insert.loop->leg_length = 1e200 * m;
+  insert.loop->diameter = 1e200 * m;
+  CHECK(why_not(bond(insert, facts(20.0))) == why);
+  insert = strand();
+  insert.loop->strands = 2;
+  CHECK(why_not(bond(insert, facts(20.0))) == "whether the strands of loop L1 lie level is not in the plan");
+}
+
+TEST_CASE("bearing under a plate: each a number, not their product") {
+  const tables::PlateModel plates{.bearing = some(Ratio{0.85}),
+                                  .punching = some(RootStress::from_value(220.0)),
+                                  .thread_engagement = some(Ratio{1.5})};
+  Trace trace;
+  plan::Insert insert;
+  insert.id = "P1";
+  CHECK(why_not(resistances::plate_bearing(insert, 20.0 * MPa, plates, trace)) ==
+        "the area of the plate of insert P1 on the concrete is not in the plan");
+  insert.head_bearing_area = 1e200 * m2;
+  CHECK(why_not(resistances::plate_bearing(insert, 1e200 * MPa, plates, trace)) ==
+        "the plate of insert P1 is not described by numbers above zero");
 }

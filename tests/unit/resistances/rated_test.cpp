@@ -1,6 +1,9 @@
 #include "resistances/rated.hpp"
 
 #include <cmath>
+#include <limits>
+#include <optional>
+#include <string>
 
 #include "support/assessed.hpp"
 #include "support/hand_made_rules.hpp"
@@ -65,4 +68,62 @@ TEST_CASE("the step prints the scaling it used") {
   CHECK(step_named(trace, "U").formula == "P * n_P * f / f_at");
   resistances::rated(rated_insert(), 20.0 * MPa, hand_made_rules(), trace);
   CHECK(step_named(trace, "U").formula == "P * n_P");
+}
+
+TEST_CASE("a rating of no usable load, strength or factor, or below a factor of 1, gives no number") {
+  const std::string why = "the rating of insert R1 is not described by usable numbers";
+  for (const double bad : {0.0, -1.0, std::nan(""), std::numeric_limits<double>::infinity()}) {
+    CAPTURE(bad);
+    plan::Insert insert = rated_insert();
+    insert.rating->load = bad * kN;
+    CHECK(why_not(outcome_of(insert, 15.0 * MPa)) == why);
+    insert = rated_insert();
+    insert.rating->at_strength = bad * MPa;
+    CHECK(why_not(outcome_of(insert, 15.0 * MPa)) == why);
+    insert = rated_insert();
+    insert.rating->includes_factor = bad;
+    CHECK(why_not(outcome_of(insert, 15.0 * MPa)) == why);
+    CHECK(why_not(outcome_of(rated_insert(), bad * MPa)) ==
+          "the concrete strength is not a number above zero");
+  }
+  plan::Insert insert = rated_insert();
+  insert.rating->includes_factor = 0.99;
+  CHECK(why_not(outcome_of(insert, 15.0 * MPa)) == why);
+  insert.rating->includes_factor = 1.0;
+  CHECK(in(kN, assessed(outcome_of(insert, 15.0 * MPa)).value) == Approx(40.0));
+  insert.rating->includes_factor = 1e308;
+  CHECK(why_not(outcome_of(insert, 15.0 * MPa)) == why);
+}
+
+TEST_CASE(
+    "where a rating holds only as declared, weaker concrete has none, and the remedy names the lower "
+    "declaration") {
+  CHECK(in(kN, assessed(outcome_of(rated_insert(), 15.0 * MPa, tables::RatingScaling::as_declared)).value) ==
+        Approx(160.0));
+  const auto weaker = [](std::optional<Stress> basis) {
+    tables::RuleSet rules = hand_made_rules();
+    rules.rating_scaling.value = tables::RatingScaling::as_declared;
+    if (basis) rules.rating_basis = made("rating_basis", Stress{*basis});
+    Trace trace;
+    return resistances::rated(rated_insert(), 14.0 * MPa, rules, trace);
+  };
+  const std::string any =
+      "more strength before lifting, or a capacity that the supplier declares for this strength";
+  CHECK(why_not(weaker({})) ==
+        "the rating of insert R1 is declared for 15.0 MPa, and the concrete has 14.0 MPa");
+  CHECK(remedy_for(weaker({})) == any);
+  CHECK(remedy_for(weaker(15.0 * MPa)) == any);  // it is declared for that, and for nothing lower
+  CHECK(remedy_for(weaker(10.0 * MPa)).starts_with("the capacity that its supplier declares for 10.0"));
+}
+
+TEST_CASE("the step prints the root where the rule set scales by it") {
+  tables::RuleSet rules = hand_made_rules();
+  rules.rating_scaling.value = tables::RatingScaling::square_root;
+  Trace trace = Trace::recording();
+  resistances::rated(rated_insert(), 7.5 * MPa, rules, trace);
+  CHECK(step_named(trace, "U").formula == "P * n_P * sqrt(f / f_at)");
+  CHECK(step_named(trace, "U").words ==
+        "load at which insert R1 fails by its declaration, lowered to the strength of this lift");
+  resistances::rated(rated_insert(), 15.0 * MPa, rules, trace);
+  CHECK(step_named(trace, "U").words == "load at which insert R1 fails by its declaration, as declared");
 }

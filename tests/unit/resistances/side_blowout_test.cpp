@@ -1,7 +1,10 @@
 #include "resistances/side_blowout.hpp"
 
 #include <cmath>
+#include <limits>
+#include <string>
 
+#include "resistances/lb_in_terms.hpp"
 #include "support/hand_made_rules.hpp"
 #include "support/headed_face.hpp"
 #include "support/step_named.hpp"
@@ -115,4 +118,100 @@ TEST_CASE("lightweight concrete holds less against blowout, by its factor") {
   face.inserts.front().lambda_a = Ratio{0.75};
   CHECK(in(lbf, of(face.inserts.front())->value) == Approx(0.75 * N_sb_lb(3.0)));
   CHECK(in(lbf, of(face)->value) == Approx(0.75 * N_sb_lb(3.0)));
+}
+
+TEST_CASE(
+    "the corner beside the nearest edge counts, on whichever of its two sides it is, and the trace names the "
+    "edge") {
+  struct Case {
+    double x, y;
+    const char* towards;
+  };
+  // 60 x 60 in: 3 in from one side, 6 in from another
+  for (const Case& at : {Case{57, 6, "+x"},
+                         {57, 54, "+x"},
+                         {3, 6, "-x"},
+                         {3, 54, "-x"},
+                         {6, 57, "+y"},
+                         {54, 57, "+y"},
+                         {6, 3, "-y"},
+                         {54, 3, "-y"}}) {
+    CAPTURE(at.x, at.y);
+    HeadedFace face(rectangle(0.0 * inch, 0.0 * inch, 60.0 * inch, 60.0 * inch));
+    Trace trace = Trace::recording();
+    const auto strength =
+        assessed(side_blowout(face.add("A", at.x * inch, at.y * inch, 9.0 * inch), f_c, model, trace));
+    REQUIRE(strength.has_value());
+    CHECK(in(lbf, strength->value) == Approx(0.75 * N_sb_lb(3.0)));
+    CHECK(step_named(trace, "N_sb_corner").words ==
+          std::string("side-face blowout strength of insert A, edge towards ") + at.towards);
+  }
+}
+
+TEST_CASE("a direction between the axes is printed with its three parts") {
+  HeadedFace face(rectangle(0.0 * inch, 0.0 * inch, 5e3 * inch, 5e3 * inch));
+  Trace trace = Trace::recording();
+  HeadedInsert& insert = face.add("A", 1e3 * inch, 3.0 * inch, 9.0 * inch, 30.0 * deg);
+  const HeadedInsert* const row[] = {&insert};
+  // Straight down is -y whichever way the insert is turned.
+  assessed(side_blowout(Group(row), down, f_c, model, trace, Length{}));
+  CHECK(step_named(trace, "N_sbg").words ==
+        "side-face blowout strength of 1 inserts in a row with A, edge towards -y");
+  CHECK(direction_in_words({0.6, -0.8, 0.0}) == "(0.600, -0.800, 0.000)");
+  CHECK(direction_in_words({-1e-5, 0.8, -0.6}) == "(0.000, 0.800, -0.600)");
+  CHECK(direction_in_words({0.0, 0.0, 1.0}) == "+z");
+  CHECK(direction_in_words({0.0, 0.0, -1.0}) == "-z");
+  CHECK(direction_in_words({0.0, 1.0, 0.0}) == "+y");
+  CHECK(direction_in_words({-1.0, 0.0, 0.0}) == "-x");
+  CHECK(direction_in_words({std::cos(1e-3), std::sin(1e-3), 0.0}) == "(1.000, 0.001, 0.000)");
+}
+
+TEST_CASE("a blowout without head, edge, depth or strength has no number, alone and in a row") {
+  const std::string why =
+      "insert A, its edges or the concrete strength are not described by numbers above zero";
+  for (const double bad : {0.0, -1.0, std::nan(""), std::numeric_limits<double>::infinity()}) {
+    CAPTURE(bad);
+    HeadedFace face = corner();
+    HeadedInsert& insert = face.add("A", 1e3 * inch, 3.0 * inch, 9.0 * inch);
+    const HeadedInsert whole = insert;
+    const auto check = [&](Stress strength) {
+      Trace trace;
+      CHECK(why_not(side_blowout(insert, strength, model, trace)) == why);
+      CHECK(why_not(side_blowout(face.group(), down, strength, model, trace, Length{})) == why);
+      insert = whole;
+    };
+    check(bad * psi);
+    insert.A_brg = bad * in2;
+    check(f_c);
+    insert.h_ef = bad * inch;
+    check(f_c);
+    insert.lambda_a = bad;
+    check(f_c);
+    insert.edges.c[3] = bad * inch;
+    if (!std::isinf(bad)) check(f_c);
+    insert = whole;
+    insert.edges.c[0] = bad * inch;
+    Trace trace;
+    CHECK(why_not(side_blowout(insert, f_c, model, trace)) == why);
+  }
+  HeadedFace face = corner();
+  HeadedInsert& insert = face.add("A", 1e3 * inch, 3.0 * inch, 9.0 * inch);
+  insert.A_brg = 1e308 * in2;
+  Trace trace;
+  CHECK(why_not(side_blowout(insert, 1e308 * psi, model, trace)) == why);  // each a number, not their product
+  CHECK(why_not(side_blowout(face.group(), down, 1e308 * psi, model, trace, Length{})) == why);
+  CHECK(why_not(side_blowout(Group{}, down, f_c, model, trace, Length{})) == "a row without inserts");
+  face.sites[0].outline.outer.clear();
+  CHECK(why_not(side_blowout(face.group(), {0.6, 0.8, 0.0}, f_c, model, trace, Length{})) ==
+        "insert A does not lie inside the outline of its face");
+}
+
+TEST_CASE("a row at exactly 2.5 c_a1 does not blow out, one step deeper it does") {
+  // In metres that are whole parts of two.
+  for (const double h_ef_m : {0.15625, std::nextafter(0.15625, 1.0)}) {
+    HeadedFace face(rectangle(0.0 * m, 0.0 * m, 100.0 * m, 100.0 * m));
+    face.add("A", 50.0 * m, 0.0625 * m, h_ef_m * m);
+    CHECK(of(face).has_value() == (h_ef_m > 0.15625));
+    CHECK(of(face.inserts[0]).has_value() == (h_ef_m > 0.15625));
+  }
 }

@@ -1,6 +1,10 @@
 #include "resistances/steel_shear.hpp"
 #include "resistances/steel_tension.hpp"
 
+#include <cmath>
+#include <limits>
+#include <string>
+
 #include "support/hand_made_rules.hpp"
 #include "support/headed_face.hpp"
 #include "support/step_named.hpp"
@@ -38,4 +42,25 @@ TEST_CASE("a trace that does not record stays empty") {
   Trace trace;
   assessed(steel_tension(insert, trace));
   CHECK(trace.steps().empty());
+}
+
+TEST_CASE("without area or strength, or where their product is no number, steel has no strength") {
+  const std::string why = "the steel of insert A is not described by numbers above zero";
+  HeadedFace face = wide_face();
+  HeadedInsert& insert = face.add("A", 0.0 * inch, 0.0 * inch);
+  const HeadedInsert whole = insert;
+  Trace trace;
+  const auto check = [&] {
+    CHECK(why_not(steel_tension(insert, trace)) == why);
+    CHECK(why_not(steel_shear(insert, model, trace)) == why);
+    insert = whole;
+  };
+  for (const double bad : {0.0, -1.0, std::nan(""), std::numeric_limits<double>::infinity()}) {
+    insert.A_se = bad * in2;
+    check();
+    insert.f_uta = bad * ksi;
+    check();
+  }
+  insert.A_se = 1e200 * m2, insert.f_uta = 1e200 * ksi;
+  check();
 }
