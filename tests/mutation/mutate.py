@@ -8,7 +8,8 @@ BUILD is an up-to-date build of this checkout with its tests (-DBUILD_TESTING=ON
 run, lies a copy of src/{loads,demands,resistances,checks} with all chosen changes compiled in at once, each behind a
 question that the environment variable FIRSTPICK_MUTANT answers (mutant.hpp); the test programs of BUILD are linked with it
 (relinked.py). What does not compile is taken out and counted apart: the types caught it. Changes of tables/*.toml need
-no compiler: the programs run in a folder whose tables are a copy.
+no compiler: the programs run in a folder whose tables are a copy. --folders takes some of the four: the choice in these
+stays the same, the rest is not compiled and is as it was built (what the rest has of their headers is not changed).
 
 Each test case is run once unchanged, to learn how long it takes and which changes it passes by. A change is then shown only
 to the test cases that pass it by (a change of a table: to all of the programs TABLE_PROGRAMS), the shorter ones first; the
@@ -199,8 +200,7 @@ def main():
     parser.add_argument("--longest", type=float, default=20.0, help="seconds of the longest test case taken")
     parser.add_argument("--source-programs", default=",".join(SOURCE_PROGRAMS), help="and changes of the source")
     parser.add_argument("--table-programs", default=",".join(TABLE_PROGRAMS), help="what changes of tables are shown to")
-    parser.add_argument("--folders", default=",".join(places.FOLDERS),
-                        help="some of the four: less to compile; the choice in each is the same")
+    parser.add_argument("--folders", default=",".join(places.FOLDERS), help="of src: the changes of these alone")
     parser.add_argument("--only", default="", help="only changes whose line in the results this finds")
     parser.add_argument("--again", default="", help="run these again: survived, or not reached")
     asked = parser.parse_args()
@@ -219,8 +219,8 @@ def main():
             share = (asked.sources - len(chosen)) // (len(folders) - i)
             chosen += places.spread(here, min(share, len(here)), asked.seed, lambda c: "")
         print(f"{len(everything)} places in sources, {len(chosen)} chosen", flush=True)
-    folders = asked.folders.split(",")
-    chosen = {n: c for n, c in enumerate(chosen, 1) if c.path.split("/")[1] in folders}
+    asked_folders = asked.folders.split(",")
+    chosen = {n: c for n, c in enumerate(chosen, 1) if c.path.split("/")[1] in asked_folders}
     values = places.table_changes(root) if asked.values else []
     chosen_values = places.spread(values, asked.values, asked.seed, lambda c: c.path) if values else []
     print(f"{len(values)} values in tables, {len(chosen_values)} chosen", flush=True)
@@ -230,7 +230,7 @@ def main():
     if not chosen:
         run_all(asked, root, out, build, {}, {}, chosen_values, asked.table_programs.split(","), began)
         return
-    programs = relinked.Relinked(root, build, out, folders, ["-O1", "-g0"], ["-O2", "-g1"], src=copy)
+    programs = relinked.Relinked(root, build, out, asked_folders, ["-O1", "-g0"], ["-O2", "-g1"], src=copy)
     alive = dict(chosen)
     dropped_at = f"{out}/dropped_{asked.seed}_{asked.sources}.json"  # what did not compile the last time
     if os.path.exists(dropped_at):
@@ -242,7 +242,7 @@ def main():
             by_file[change.path].append((number, change))
         os.makedirs(copy, exist_ok=True)
         wanted = {"mutant.hpp": open(f"{here}/mutant.hpp").read()}
-        for folder in folders:
+        for folder in asked_folders:
             for name in os.listdir(f"{root}/src/{folder}"):
                 text = open(f"{root}/src/{folder}/{name}").read()
                 path = f"src/{folder}/{name}"
