@@ -19,10 +19,15 @@ namespace firstpick::checks {
 
 namespace {
 
+// What is not a number is larger than any.
+void keep_larger(Angle& largest, Angle other) {
+  if (!(other <= largest) && is_finite(largest)) largest = other;
+}
+
 // With form parts, and without those that may be off.
 Angle largest_tilt(const StageFacts& facts) {
   Angle largest = std::get<demands::Hanging>(facts.hanging).tilt;
-  for (const demands::Hanging& without : facts.without_parts) largest = std::max(largest, without.tilt);
+  for (const demands::Hanging& without : facts.without_parts) keep_larger(largest, without.tilt);
   return largest;
 }
 
@@ -36,7 +41,7 @@ std::vector<Finding> beams(const StageFacts& facts) {
     const std::string& beam = facts.rigging->beams[i].id;
     Angle tilt = hanging->carriers[i].tilt;
     for (const demands::Hanging& without : facts.without_parts)
-      if (i < without.carriers.size()) tilt = std::max(tilt, without.carriers[i].tilt);
+      if (i < without.carriers.size()) keep_larger(tilt, without.carriers[i].tilt);
     findings.push_back(compared<Angle>("hanging-tilt", beam, Demand<Angle>{tilt}, Resistance<Angle>{limit.value}, 1.0,
                                        "rule set " + facts.rules.id));
     if (findings.back().result != Result::fail) continue;

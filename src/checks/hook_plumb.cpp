@@ -28,7 +28,8 @@ std::optional<Leaning> farthest_off(const StageFacts& facts) {
   std::optional<Leaning> worst;
   for (const Situation& situation : std::get<std::vector<Situation>>(facts.gear_situations))
     for (const HookPull& pull : hook_pulls(facts, situation).hooks)
-      if (!worst || !(pull.off_plumb <= worst->pull.off_plumb)) worst = Leaning{pull, situation.name};
+      if (!worst || (is_finite(worst->pull.off_plumb) && !(pull.off_plumb <= worst->pull.off_plumb)))
+        worst = Leaning{pull, situation.name};  // what is not a number stays
   return worst;
 }
 

@@ -15,7 +15,7 @@ namespace firstpick::checks {
 struct HookPull {
   std::string hook;
   Force along{};      // |R_h|
-  Angle off_plumb{};  // zero of a hook that holds nothing
+  Angle off_plumb{};  // zero of a hook that holds nothing; not a number where all together hold nothing
 };
 
 struct HookPulls {

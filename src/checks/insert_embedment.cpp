@@ -24,7 +24,7 @@ std::vector<Finding> insert_embedment(const StageFacts& facts, Trace& trace) {
     Finding finding = compared<Length>(id, insert.id, resistances::embedment(insert), room, 1.0, "geometry");
     if (finding.result == Result::fail) {
       finding.text = fmt::format("insert {} is {} deep, the concrete behind it is {} thick", insert.id,
-                                 firstpick::print(*insert.embedment, units),
+                                 firstpick::print(*insert.embedment, units, Rounding::up),
                                  firstpick::print(std::get<Resistance<Length>>(room).value, units, Rounding::down));
       finding.remedy = "a shorter insert, or another place for it";
     }

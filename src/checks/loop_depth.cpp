@@ -36,7 +36,7 @@ std::vector<Finding> loop_depth(const StageFacts& facts, Trace& trace) {
     Finding finding = compared<Length>(id, insert.id, resistances::embedment(insert), room, 1.0, "geometry");
     if (finding.result == Result::fail) {
       finding.text = fmt::format("loop {} is {} deep, the concrete behind it is {} thick", insert.id,
-                                 firstpick::print(*insert.embedment, units),
+                                 firstpick::print(*insert.embedment, units, Rounding::up),
                                  firstpick::print(site.thickness, units, Rounding::down));
       finding.remedy = "a shorter loop, or another place for it";
     }

@@ -31,8 +31,8 @@ Stockiness stockiness(const piece::Body& body, const tables::CrackingModel& limi
   Stockiness found{.size = std::max(extent.x, extent.y), .mean_thickness = 2.0 * body.volume / surface};
   found.slenderness = (found.size / found.mean_thickness).value();
   // What is not a number is not stocky.
-  found.is_stocky = found.mean_thickness > Length{} && found.slenderness <= limits.block_slenderness.value.value() &&
-                    found.size <= limits.block_size.value;
+  found.is_stocky = found.mean_thickness > Length{} && is_finite(found.mean_thickness) &&
+                    found.slenderness <= limits.block_slenderness.value.value() && found.size <= limits.block_size.value;
   return found;
 }
 

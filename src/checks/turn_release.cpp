@@ -28,7 +28,8 @@ std::vector<Finding> turn_release(const StageFacts& facts, Trace& trace) {
   const Direction leans = demands::up_at(std::get<TurnSweep>(*facts.turning).piece.frame, *turn->table_angle);
   Angle swing{};
   const auto look = [&](const demands::Hanging& hanging) {
-    swing = std::max(swing, Angle{std::atan2(norm(cross(leans, hanging.up)), dot(leans, hanging.up)) * radian});
+    const Angle one = std::atan2(norm(cross(leans, hanging.up)), dot(leans, hanging.up)) * radian;
+    if (is_finite(swing) && !(one <= swing)) swing = one;  // what is not a number stays
   };
   look(std::get<demands::Hanging>(facts.hanging));
   for (const demands::Hanging& without : facts.without_parts) look(without);
