@@ -1,9 +1,7 @@
 // Bars of a line that the engineer lets crack, over every situation of the stage.
 //
 //   f_s, f_c     demands/cracked_section.hpp, under r_bend x (N, M), at every place where they may be worst
-//   n = E_s/E_c  E_c = k_E sqrt(f), ACI 318-25 19.2.2.1; or E_10 ((f + df_cm)/10 MPa)^0.3, EN 1992-1-1 table
-//   3.1, of the
-//                rule set; f the strength at the lift
+//   n = E_s/E_c  E_c: resistances/concrete_modulus.hpp, at the strength of the lift
 //   w            crack_width, of the layer nearest to the pulled face
 //
 // Where no bars lie on the pulled half of the depth, the piece must not crack: that tension is told apart.
@@ -21,6 +19,7 @@
 
 #include "checks/line_model.hpp"
 #include "checks/prestressed_bending.hpp"
+#include "resistances/concrete_modulus.hpp"
 
 namespace firstpick::checks {
 
@@ -29,42 +28,6 @@ namespace {
 constexpr double rectangle_within = 1e-6;  // of a rectangle: area, second moment, fibres
 constexpr double bars_aside_within =
     0.02;  // of the width: the middle of all bars from the middle of the section
-
-Outcome<Stress> modulus_of_concrete(const StageFacts& facts, Stress strength, Trace& trace) {
-  const auto kind = facts.tables.concretes.find(facts.plan.concrete.kind);
-  if (kind == facts.tables.concretes.end() || kind->second.lambda_a.value != Ratio::from_value(1.0))
-    return NotAssessed{"the modulus of elasticity of this kind of concrete is not in the tables",
-                       std::string(own_bending_check)};
-  if (!(strength > Stress{}) || !is_finite(strength))
-    return NotAssessed{"the strength of the concrete is not a usable number", {}};
-  const tables::BarModel& bars = facts.rules.bars;
-  if (!bars.E_cm || !bars.mean_over) {
-    const Stress E_c = bars.concrete_modulus.value * root(strength);
-    trace.add([&] {
-      return Step{.words = "modulus of elasticity of the concrete at this strength",
-                  .result = {"E_c", in(MPa, E_c), "MPa"},
-                  .formula = "k_E * sqrt(f)",
-                  .given = {{"k_E", in(root(MPa), bars.concrete_modulus.value), "MPa^0.5"},
-                            {"f", in(MPa, strength), "MPa"}},
-                  .clause = "ACI 318-25 19.2.2.1",
-                  .sources = {bars.concrete_modulus.source}};
-    });
-    return E_c;
-  }
-  const double f_cm_MPa = in(MPa, Stress{strength + bars.mean_over->value});
-  const Stress E_c = bars.E_cm->value * std::pow(f_cm_MPa / 10.0, 0.3);
-  trace.add([&] {
-    return Step{.words = "modulus of elasticity of the concrete at this strength",
-                .result = {"E_c", in(MPa, E_c), "MPa"},
-                .formula = "E_10 * ((f + df_cm) / 10)^0.3",
-                .given = {{"E_10", in(MPa, bars.E_cm->value), "MPa"},
-                          {"f", in(MPa, strength), "MPa"},
-                          {"df_cm", in(MPa, bars.mean_over->value), "MPa"}},
-                .clause = "EN 1992-1-1 table 3.1",
-                .sources = {bars.E_cm->source, bars.mean_over->source}};
-  });
-  return E_c;
-}
 
 NotAssessed bar_gap(const plan::Bar& bar, const std::string& what, const char* key) {
   return {fmt::format("bars '{}': {}", bar.name, what), fmt::format("[[piece.bar]] {}", key)};
@@ -292,7 +255,7 @@ Outcome<CrackedBending> cracked_bending(const StageFacts& facts, const ModelChoi
   const auto made = bar_layers_of(facts.plan, model.axis);
   if (const auto* missing = std::get_if<NotAssessed>(&made)) return *missing;
   const auto& layers = std::get<std::vector<BarsAlong>>(made);
-  const auto modulus = modulus_of_concrete(facts, strength, trace);
+  const auto modulus = resistances::concrete_modulus(facts.plan.concrete, strength, facts.rules, facts.tables, trace);
   if (const auto* missing = std::get_if<NotAssessed>(&modulus)) return *missing;
   const Stress E_s = facts.rules.bars.modulus.value, E_c = std::get<Stress>(modulus);
   const Ratio n = std::max(Ratio::from_value(1.0), Ratio{E_s / E_c});

@@ -25,8 +25,8 @@ Sources sources_of(const tables::En1992HeadedModel& model) {
 }
 
 Sources sources_of(const tables::En1992Tension& model) {
-  const auto& [f_ctm, f_ctk, flexural, flexural_length, plain] = model;
-  return sources(f_ctm, f_ctk, flexural, flexural_length, plain);
+  const auto& [f_ctm, f_ctm_strong, strong_from, mean_over, f_ctk, flexural, flexural_length, plain] = model;
+  return sources(f_ctm, f_ctm_strong, strong_from, mean_over, f_ctk, flexural, flexural_length, plain);
 }
 
 // What another model leaves out has no source.

@@ -1,6 +1,6 @@
 // The calculation as it was done: each computed number leaves a step where it is computed.
 //
-// A step's formula is written in the step's own symbols (+ - * / ^ sqrt min max sin cos tan, numbers, parentheses) so
+// A step's formula is written in the step's own symbols (+ - * / ^ sqrt ln min max sin cos tan, numbers, parentheses) so
 // that a reader with a calculator, and the trace test, can re-compute the result from the printed numbers.
 // Steps cost nothing when nobody asks for them: `add` takes a function that makes the step, called only when recording.
 #pragma once

@@ -4,15 +4,16 @@
 //
 // Source   ACI 318-25 19.2.3.1, k_r is "cracking.rupture" of the rule set. lambda for lightweight concrete is that of
 //          cast-in anchors, "lambda_a" in tables/concretes.toml, the same number.
-// EN       f_ctk,fl = 0.7 max(1.6 - h / 1000 mm; 1) 0.30 f_ck^(2/3), EN 1992-1-1 table 3.1 and 3.1.8 (3.23), where the rule
-//          set names it; f_ck is f below, and h no less than the depth that bends.
+// EN       f_ctk,fl = 0.7 max(1.6 - h / 1000 mm; 1) f_ctm, EN 1992-1-1 table 3.1 and 3.1.8 (3.23), where the rule set
+//          names it; f_ctm as in en_mean_tension.cpp, f_ck is f below, and h no less than the depth that bends.
 // f        the strength shown for this lift, never that of 28 days. Below the floor of the anchor formulas it is lowered as
 //          for them (strength/formula_strength.cpp): the root law is not trusted in very young concrete here either.
 
 #include "resistances/cracking_stress.hpp"
 
 #include <algorithm>
-#include <cmath>
+
+#include "resistances/en_mean_tension.hpp"
 
 namespace firstpick::resistances {
 
@@ -25,16 +26,7 @@ Outcome<Resistance<Stress>> en_cracking_stress(const std::string& kind, Stress f
     return NotAssessed{"EN 1992-1-1 3.1.2 is for normal concrete, and this is " + kind,
                        "a rule set whose formulas cover this concrete"};
   if (!(depth > Length{}) || !is_finite(depth)) return NotAssessed{"the depth of the piece is not a usable number", {}};
-  const double f_ck_MPa = in(MPa, f_ck);
-  const Stress f_ctm = en.f_ctm.value.value() * std::cbrt(f_ck_MPa * f_ck_MPa) * MPa;
-  trace.add([&] {
-    return Step{.words = "mean tensile strength of the concrete at this strength",
-                .result = {"f_ctm", in(MPa, f_ctm), "MPa"},
-                .formula = "k_t * f_ck^(2 / 3)",
-                .given = {{"k_t", en.f_ctm.value.value(), "MPa^(1/3)"}, {"f_ck", f_ck_MPa, "MPa"}},
-                .clause = "EN 1992-1-1 table 3.1",
-                .sources = {en.f_ctm.source}};
-  });
+  const Stress f_ctm = en_mean_tension(f_ck, en, trace);
   const Ratio by_depth =
       std::max(Ratio{1.0}, Ratio{en.flexural.value - depth / en.flexural_length.value});
   const Stress f_ctk_fl = en.f_ctk.value * by_depth * f_ctm;

@@ -3,13 +3,13 @@
 //   v_n = 3/2 k_v lambda sqrt(f)          V_n = k_v lambda sqrt(f) b h, and in a rectangle the largest stress is 3/2 of the mean
 //
 // Source   ACI 318-19 14.5.5.1, k_v is "cracking.shear" of the rule set; lambda as in cracking_stress.cpp.
-// EN       v_n = alpha_pl f_ctk, f_ctk = 0.7 x 0.30 f_ck^(2/3): EN 1992-1-1 12.3.1 and 12.6.3 without compression, where the
-//          rule set names the tension of EN 1992-1-1.
+// EN       v_n = alpha_pl f_ctk, f_ctk = 0.7 f_ctm: EN 1992-1-1 12.3.1 and 12.6.3 without compression, where the rule set
+//          names the tension of EN 1992-1-1; f_ctm as in en_mean_tension.cpp.
 // f        as in cracking_stress.cpp.
 
 #include "resistances/plain_shear.hpp"
 
-#include <cmath>
+#include "resistances/en_mean_tension.hpp"
 
 namespace firstpick::resistances {
 
@@ -40,18 +40,17 @@ Outcome<Resistance<Stress>> plain_shear(const plan::Concrete& concrete, Stress s
     return NotAssessed{"EN 1992-1-1 3.1.2 is for normal concrete, and this is " + concrete.kind,
                        "a rule set whose formulas cover this concrete"};
   const auto& en = *rules.cracking.en;
-  const double f_ck_MPa = in(MPa, strength);
-  const Stress v_n = en.plain.value * en.f_ctk.value * en.f_ctm.value * (std::cbrt(f_ck_MPa * f_ck_MPa) * MPa);
+  const Stress f_ctm = en_mean_tension(strength, en, trace);
+  const Stress v_n = en.plain.value * en.f_ctk.value * f_ctm;
   trace.add([&] {
     return Step{.words = "shear stress at which concrete without bars breaks",
                 .result = {"v_n", in(MPa, v_n), "MPa"},
-                .formula = "alpha_pl * k_05 * k_t * f_ck^(2 / 3)",
+                .formula = "alpha_pl * k_05 * f_ctm",
                 .given = {{"alpha_pl", en.plain.value.value(), "1"},
                           {"k_05", en.f_ctk.value.value(), "1"},
-                          {"k_t", en.f_ctm.value.value(), "MPa^(1/3)"},
-                          {"f_ck", f_ck_MPa, "MPa"}},
+                          {"f_ctm", in(MPa, f_ctm), "MPa"}},
                 .clause = "EN 1992-1-1 12.6.3",
-                .sources = {en.plain.source, en.f_ctk.source, en.f_ctm.source}};
+                .sources = {en.plain.source, en.f_ctk.source}};
   });
   return Resistance<Stress>{v_n};
 }

@@ -6,6 +6,8 @@
 //               f_k = m - k s                           V not known: s of the results
 //   tolerance   f_tol = m - k s
 //
+//   The last two ask for s > 0: results alike to the last digit show no scatter, and their mean is not its own fractile.
+//
 // Source   the choice: usable_strength of the rule set. k: lower_bound.cpp, EN 1990 annex D or the tolerance
 //          bound of a normal sample. r_max: tables/specimens.toml.
 // Range    a bound that is not above zero is no strength. No result is dropped, however far off it lies.
@@ -143,6 +145,11 @@ Outcome<CountedStrength> bound_by_deviation(const Given& given, const Outcome<do
                                             Step step, Trace& trace) {
   if (const auto* gap = std::get_if<NotAssessed>(&k)) return *gap;
   if (!given.of.deviation) return NotAssessed{"one result has no scatter", "test more specimens of this pour"};
+  if (!(given.of.highest > given.of.lowest))
+    return NotAssessed{fmt::format("the {} results are alike to the last digit: a scatter of zero proves nothing, and "
+                                   "the {} would be their mean",
+                                   given.of.n, words_for_choice(given.rules)),
+                       "write each result as the machine gave it, or test more specimens of this pour"};
   const double factor = std::get<double>(k);
   const Stress bound = given.of.mean - factor * *given.of.deviation;
   record_mean(given, trace);

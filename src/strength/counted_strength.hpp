@@ -18,7 +18,7 @@ struct CountedStrength {
 
 // Results must be there and each positive and finite; number, specimen and cure are the caller's to check.
 // Not assessed: the mean of results that lie too far apart, or of which no limit on that is known; a bound
-// that cannot be computed or is not above zero.
+// that cannot be computed or is not above zero, or that would rest on a scatter of zero.
 Outcome<CountedStrength> counted_strength(const plan::Evidence& evidence, const tables::RuleSet& rules,
                                           const tables::Tables& tables, Trace& trace);
 

@@ -103,7 +103,8 @@ struct Reader {
     }
     if (text.ends_with('\r')) text.remove_suffix(1);
     if (const auto at = unreadable_byte(text))
-      return fault({number, first_column + *at}, "this byte is no visible text", "write the file as plain UTF-8");
+      return text[*at] == '\t' ? fault({number, first_column + *at}, "a tab parts no cells here", "part them by commas or semicolons")
+                              : fault({number, first_column + *at}, "this byte is no visible text", "write the file as plain UTF-8");
     if (text.find_first_not_of(' ') == std::string_view::npos || text.starts_with('#')) return;
     if (!has_header && text.find(';') != std::string_view::npos) separator = ';';
 
@@ -144,6 +145,7 @@ std::variant<CsvTable, std::vector<Diagnostic>> read_csv(const std::string& file
   if (reader.has_header && reader.table.rows.empty() && reader.faults.empty())
     reader.fault({}, "the file has a header and no row");
   if (!reader.faults.empty()) return reader.faults;
+  reader.table.separator = reader.separator;
   return std::move(reader.table);
 }
 

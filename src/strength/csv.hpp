@@ -28,6 +28,7 @@ struct Column {
 struct CsvTable {
   std::vector<Column> header;
   std::vector<std::vector<Cell>> rows;  // each as long as the header
+  char separator = ',';
 };
 
 constexpr std::size_t largest_csv_file = 8U << 20;  // bytes

@@ -66,7 +66,7 @@ std::optional<long long> time_in_seconds(Front& front) {
 }
 
 std::optional<int> offset_in_minutes(Front& front) {
-  if (front.take('Z')) return 0;
+  if (front.take('Z') || front.take('z')) return 0;
   const int sign = front.is('-') ? -1 : 1;
   if (!front.take('+') && !front.take('-')) return {};
   const auto hours = front.number(2);
@@ -87,7 +87,7 @@ std::variant<plan::Timestamp, QuantityFault> moment_of(std::string_view text, bo
   Front front{text};
   const auto day_s = day_in_seconds(front);
   if (!day_s) return fault(front, "this is no date");
-  if (!front.take('T') && !front.take(' ')) return fault(front, "a time of day belongs behind the date");
+  if (!front.take('T') && !front.take('t') && !front.take(' ')) return fault(front, "a time of day belongs behind the date");
   const auto time_s = time_in_seconds(front);
   if (!time_s) return fault(front, "this is no time of day");
 

@@ -7,6 +7,7 @@
 #include <fmt/format.h>
 
 #include "strength/csv.hpp"
+#include "strength/log_header.hpp"
 #include "strength/moment_text.hpp"
 #include "units/parse.hpp"
 #include "units/print.hpp"
@@ -15,51 +16,11 @@ namespace firstpick::strength {
 
 namespace {
 
-constexpr const char* header_form = "write a header such as: time,corner [degC]";
-
-bool is_scale(const Column& column) { return quantity_in<Temperature>(1.0, column.unit).has_value(); }
-
-struct Columns {
-  std::size_t time = 0, sensor = 0;
-  std::vector<std::size_t> beside{};  // other columns with a scale
-};
-
-// Which columns are read, or the fault of the header.
-std::variant<Columns, Diagnostic> columns_of(const std::string& file, const CsvTable& table,
-                                             const std::string& sensor) {
-  const auto time = std::ranges::find(table.header, "time", &Column::name);
-  const Place header = table.header.front().place;
-  if (time == table.header.end()) return Diagnostic{file, header, "the header has no column 'time'", header_form};
-  std::vector<std::string_view> names;
-  std::vector<std::size_t> beside;
-  std::optional<std::size_t> found;
-  for (const Column& column : table.header) {
-    const auto index = static_cast<std::size_t>(&column - table.header.data());
-    if (column.name == "time") continue;
-    if (!is_scale(column)) {
-      if (!sensor.empty() && column.name != sensor) continue;
-      return Diagnostic{file, column.place,
-                        fmt::format("the column '{}' does not say its scale: degC, degF or K", column.name),
-                        header_form};
-    }
-    names.push_back(column.name);
-    if (sensor.empty() || column.name == sensor) {
-      if (found)
-        return Diagnostic{file, column.place,
-                          sensor.empty() ? std::string("the log has several sensors, and none is chosen")
-                                         : fmt::format("the log has '{}' twice", sensor),
-                          "write sensor in [temperature_log]: that of the coldest place that matters"};
-      found = index;
-    } else {
-      beside.push_back(index);
-    }
-  }
-  if (!found)
-    return Diagnostic{file, header,
-                      sensor.empty() ? std::string("the header has no sensor")
-                                     : fmt::format("the header has no sensor '{}'", sensor),
-                      names.empty() ? header_form : suggestion(sensor, names)};
-  return Columns{static_cast<std::size_t>(time - table.header.begin()), *found, std::move(beside)};
+// A point or, where semicolons part the cells, a comma before the decimals: "18.4", "18,4".
+std::optional<double> reading_in(Cell cell, char separator) {
+  if (separator == ';' && std::ranges::count(cell.text, ',') == 1 && cell.text.find('.') == std::string::npos)
+    std::ranges::replace(cell.text, ',', '.');
+  return number_in(cell);
 }
 
 // The sensor that is read: its faults refuse the file. One beside it: what it does not read is a doubt, told once; the
@@ -68,15 +29,15 @@ enum class Role { read, beside };
 
 class LogReader {
  public:
-  LogReader(TemperatureLog& log, std::string unit, const tables::MaturityConstants& limits, Role role)
-      : log_(log), unit_(std::move(unit)), limits_(limits), role_(role) {}
+  LogReader(TemperatureLog& log, std::string scale, char separator, const tables::MaturityConstants& limits, Role role)
+      : log_(log), scale_(std::move(scale)), separator_(separator), limits_(limits), role_(role) {}
 
   void row(const Cell& time, const Cell& value) {
     const auto moment = moment_of(time.text);
     if (const auto* wrong = std::get_if<QuantityFault>(&moment))
       return role_ == Role::beside ? void() : fault({time.place.line, time.place.column + wrong->at}, wrong->what, wrong->help);
-    const auto number = number_in(value);
-    const auto temperature = number ? quantity_in<Temperature>(*number, unit_) : std::nullopt;
+    const auto number = reading_in(value, separator_);
+    const auto temperature = number ? quantity_in<Temperature>(*number, scale_) : std::nullopt;
     if (!temperature && role_ == Role::beside) {
       broken_ = true;
       if (!std::exchange(told_missing_, true)) doubt(value.place, "it has no reading here");
@@ -85,7 +46,7 @@ class LogReader {
     if (!temperature)
       return fault(value.place, value.text.empty() ? std::string("the reading is missing")
                                                    : fmt::format("'{}' is no reading", value.text),
-                   "write a number, with a point before its decimals");
+                   separator_ == ';' ? "write a number such as 18.4 or 18,4" : "write a number, with a point before its decimals");
     reading({std::get<plan::Timestamp>(moment), *temperature, time.place}, value.place);
   }
 
@@ -150,7 +111,8 @@ class LogReader {
   }
 
   TemperatureLog& log_;
-  std::string unit_;
+  std::string scale_;
+  char separator_;
   const tables::MaturityConstants& limits_;
   Role role_;
   bool told_missing_ = false;
@@ -167,20 +129,20 @@ std::variant<TemperatureLog, std::vector<Diagnostic>> read_temperature_log(
   auto read = read_csv(file, text);
   if (auto* faults = std::get_if<std::vector<Diagnostic>>(&read)) return std::move(*faults);
   const CsvTable& table = std::get<CsvTable>(read);
-  const auto columns = columns_of(file, table, sensor);
+  const auto columns = log_columns(file, table, sensor);
   if (const auto* fault = std::get_if<Diagnostic>(&columns)) return std::vector{*fault};
-  const auto& [time, value, beside] = std::get<Columns>(columns);
+  const auto& [time, chosen, beside] = std::get<LogColumns>(columns);
 
-  TemperatureLog log{.file = file, .sensor = table.header[value].name};
-  LogReader reader(log, table.header[value].unit, limits, Role::read);
-  for (const auto& row : table.rows) reader.row(row[time], row[value]);
+  TemperatureLog log{.file = file, .sensor = chosen.name};
+  LogReader reader(log, chosen.scale, table.separator, limits, Role::read);
+  for (const auto& row : table.rows) reader.row(row[time], row[chosen.index]);
   if (!reader.faults.empty()) return std::move(reader.faults);
   if (log.readings.empty())
     return std::vector{Diagnostic{file, {}, "no reading of the log can be used", {}}};
-  for (const std::size_t column : beside) {
-    TemperatureLog other{.file = file, .sensor = table.header[column].name};
-    LogReader other_reader(other, table.header[column].unit, limits, Role::beside);
-    for (const auto& row : table.rows) other_reader.row(row[time], row[column]);
+  for (const SensorColumn& column : beside) {
+    TemperatureLog other{.file = file, .sensor = column.name};
+    LogReader other_reader(other, column.scale, table.separator, limits, Role::beside);
+    for (const auto& row : table.rows) other_reader.row(row[time], row[column.index]);
     log.doubts.insert(log.doubts.end(), other.doubts.begin(), other.doubts.end());
     log.beside.push_back(std::move(other));
   }

@@ -29,9 +29,10 @@ struct TemperatureLog {
 
 // Text: a header, `time` first among its columns or anywhere, and one column for each sensor with its scale:
 //
-//   time,corner [degC],core [degC]        degC, degF or K
+//   time,corner [degC],core [degC]        degC, degF or K; more ways to write it: log_header.hpp
 //   2026-03-02T16:40:00-05:00,18.4,19.1
 //
+// Decimals by a point, or by a comma where semicolons part the cells.
 // Faults (no log at all): what read_csv refuses; no column `time`; no scale, or one that is none; `sensor` not
 // there; several sensors and none chosen; a stamp that is no moment with its zone; a cell that is no number.
 // Doubts (a log, and it may not carry a lift): a stamp before or at the one above, a reading outside the range

@@ -59,6 +59,9 @@ En1992HeadedModel en_1992_headed_model(EntryReader& read) {
 
 En1992Tension en_1992_tension(EntryReader& read) {
   return {.f_ctm = read.quantity<Ratio>("cracking.f_ctm", Limit::positive),
+          .f_ctm_strong = read.quantity<Stress>("cracking.f_ctm_strong", Limit::positive),
+          .strong_from = read.quantity<Stress>("cracking.strong_from", Limit::positive),
+          .mean_over = read.quantity<Stress>("bars.mean_over", Limit::positive),
           .f_ctk = read.quantity<Ratio>("cracking.f_ctk", Limit::at_most_one),
           .flexural = read.quantity<Ratio>("cracking.flexural", Limit::at_least_one),
           .flexural_length = read.quantity<Length>("cracking.flexural_length", Limit::positive),

@@ -46,6 +46,9 @@ struct En1992HeadedModel {
 // EN 1992-1-1, tension at which the piece cracks in bending, and in shear.
 struct En1992Tension {
   Sourced<Ratio> f_ctm;             // 0.30: f_ctm = 0.30 f_ck^(2/3), in MPa
+  Sourced<Stress> f_ctm_strong;     // 2.12 MPa: f_ctm = 2.12 ln(1 + f_cm / 10 MPa), in stronger concrete
+  Sourced<Stress> strong_from;      // 50 MPa: f_ck above it
+  Sourced<Stress> mean_over;        // 8 MPa: f_cm = f_ck + 8 MPa
   Sourced<Ratio> f_ctk;             // 0.7: lower fractile over the mean
   Sourced<Ratio> flexural;          // 1.6: f_ctm,fl = max(1.6 - h / 1000 mm; 1) f_ctm
   Sourced<Length> flexural_length;  // 1000 mm

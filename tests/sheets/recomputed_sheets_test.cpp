@@ -116,6 +116,7 @@ class MathReader {
     need("<mo>)</mo>");
     if (name == "min") return *std::ranges::min_element(of);
     if (name == "max") return *std::ranges::max_element(of);
+    if (name == "ln") return std::log(of[0]);
     if (name == "abs") return std::abs(of[0]);
     if (name == "sin") return std::sin(of[0]);
     if (name == "cos") return std::cos(of[0]);

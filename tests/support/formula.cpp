@@ -98,6 +98,7 @@ class Reader {
     if (function == "max" && of.size() > 1) return *std::ranges::max_element(of);
     if (of.size() == 1) {
       if (function == "sqrt") return std::sqrt(of[0]);
+      if (function == "ln") return std::log(of[0]);
       if (function == "sin") return std::sin(of[0]);
       if (function == "cos") return std::cos(of[0]);
       if (function == "tan") return std::tan(of[0]);

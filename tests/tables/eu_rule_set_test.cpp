@@ -111,6 +111,9 @@ TEST_CASE("cracking of the piece by the European rule set: EN 1992-1-1 as quoted
   REQUIRE(eu().cracking.en);
   const En1992Tension& tension = *eu().cracking.en;
   check(tension.f_ctm, 0.3, one, Basis::quoted, "table 3.1");
+  check(tension.f_ctm_strong, 2.12, N_per_mm2, Basis::quoted, "table 3.1");
+  check(tension.strong_from, 50, N_per_mm2, Basis::quoted, "table 3.1");
+  check(tension.mean_over, 8, N_per_mm2, Basis::quoted, "table 3.1");
   check(tension.f_ctk, 0.7, one, Basis::quoted, "table 3.1");
   check(tension.flexural, 1.6, one, Basis::quoted, "3.1.8 (3.23)");
   check(tension.flexural_length, 1000, millimetre, Basis::quoted, "3.1.8 (3.23)");

@@ -23,6 +23,43 @@ std::string text_of(const fs::path& file) {
   return {std::istreambuf_iterator<char>(in), {}};
 }
 
+std::vector<std::string> texts_of(const toml::table& table, std::string_view key) {
+  std::vector<std::string> all;
+  for (const toml::node& text : *table.get(key)->as_array()) all.push_back(text.value<std::string>().value());
+  return all;
+}
+
+// The list at the end of the file of reasons; a number of it that a test holds after all is a fault.
+void read_not_held(Covered& all) {
+  const std::string file = "tests/verification/no_outside_check.toml";
+  const toml::table read = std::get<toml::table>(tables::parse_toml(file, text_of(file)));
+  for (const toml::node& node : *read.get("not_held")->as_array()) {
+    const toml::table& one = *node.as_table();
+    all.not_held.push_back({one.get("source")->value<std::string>().value(), texts_of(one, "numbers"),
+                            one.get("unit")->value<std::string>().value(), one.get("why")->value<std::string>().value()});
+  }
+  for (const auto& test : fs::directory_iterator("tests/verification")) {
+    const std::string name = test.path().filename().string();
+    if (!name.ends_with(test_ending) || name.starts_with(own_test)) continue;
+    const std::string text = text_of(test.path());
+    for (const NotHeld& one : all.not_held)
+      for (const std::string& number : one.numbers)
+        if (text.find(number) != std::string::npos)
+          all.faults.push_back(number + " is told as held by nothing, and stands in " + name);
+  }
+}
+
+std::string not_held_table(const std::vector<NotHeld>& all) {
+  std::string text = "\nNumbers of outside sources that were read, and that nothing is held to, because the program computes no such thing:\n\n"
+                     "| source | numbers | why nothing is held to them |\n|---|---|---|\n";
+  for (const NotHeld& one : all) {
+    text += "| " + one.source + " | ";
+    for (std::size_t i = 0; i < one.numbers.size(); ++i) text += (i == 0 ? "" : ", ") + one.numbers[i];
+    text += " (" + one.unit + ") | " + one.why + " |\n";
+  }
+  return text;
+}
+
 std::string top_comment(const fs::path& file) {
   std::ifstream in(file);
   std::string text, line;
@@ -194,7 +231,9 @@ Covered coverage_of_source_tree() {
     if (tables.back().starts_with("tables/rules/")) rule_sets.insert(file.path().stem().string());
   }
   std::ranges::sort(tables);
-  return covered(claims, rules, tables, rule_sets);
+  Covered all = covered(claims, rules, tables, rule_sets);
+  read_not_held(all);
+  return all;
 }
 
 std::string coverage_tables(const Covered& covered) {
@@ -206,7 +245,8 @@ std::string coverage_tables(const Covered& covered) {
          std::to_string(covered.rules.size()) + " rules have a check from outside; the reasons of the\n"
          "others are in `tests/verification/no_outside_check.toml`.\n\n" +
          table(covered.rules, "rule", true) + "\n" + table(covered.tables, "table", true) + "\n" +
-         table(covered.others, "what else", false);
+         table(covered.others, "what else", false) +
+         (covered.not_held.empty() ? std::string() : not_held_table(covered.not_held));
 }
 
 }  // namespace firstpick::verification

@@ -22,6 +22,13 @@ struct Coverage {
   std::string why_none;         // from outside
 };
 
+// Numbers of an outside source that nothing is held to, and why.
+struct NotHeld {
+  std::string source;
+  std::vector<std::string> numbers;  // as printed there
+  std::string unit, why;
+};
+
 // What there is: test name -> the comment at its top, and reasons -> what they are for.
 struct Claims {
   std::map<std::string, std::string> comments;
@@ -31,6 +38,7 @@ struct Claims {
 
 struct Covered {
   std::vector<Coverage> rules, tables, others;  // rules in their own order, tables by name
+  std::vector<NotHeld> not_held;
   std::vector<std::string> faults;              // sentences: what has neither check nor reason, or both, or is not known
 };
 

@@ -27,6 +27,8 @@ TEST_CASE("every rule and every table has a check from outside or a written reas
   CHECK(all.faults == Faults{});
   CHECK(all.rules.size() > 60);
   CHECK(all.tables.size() > 12);
+  CHECK(all.not_held.size() >= 5);
+  CHECK(coverage_tables(all).find("27088.3, 32506.0, 24379.5, 18961.8 (MPa)") != std::string::npos);
 }
 
 TEST_CASE("a check is told under its rule set, with the line below it, the other rule set stays an empty cell") {

@@ -1,5 +1,6 @@
-// Maturity functions. Temperature-adjusted age, EN 1992-1-1 (B.10): a unit test of an open library that cites the
-// equation prints 8.37986781 d. Rates at constant temperature and the heat-cured log W (0 to 24 h) and freezing
+// Maturity functions. Temperature-adjusted age, EN 1992-1-1 (B.10): a unit test of the open library structuralcodes of
+// the fib, which cites the equation, prints 8.37986781 d; lists of different lengths raise an error there, and here a length
+// and its temperature are one thing (CuringInterval), and a row of a log with a cell too few is refused. Rates at constant temperature and the heat-cured log W (0 to 24 h) and freezing
 // log F are computed tables: arithmetic on the equations, mean temperature per interval. A textbook example after
 // Plowman (from memory; its arithmetic recomputed). Tolerance: half a unit of the last printed digit.
 //

@@ -42,6 +42,17 @@ TEST_CASE("EN: by the depth of the piece, and never less than in pure tension") 
   }
 }
 
+// Above C50/60 f_ctm = 2.12 ln(1 + (f_ck + 8) / 10): at 62 MPa 2.12 ln 8 = 4.408 MPa. The power alone would give 4.700 MPa.
+TEST_CASE("EN: stronger than C50/60, tension follows the logarithm, which asks for more strength than the power") {
+  const auto at = [](double f_MPa) { return in(MPa, assessed(stress_of("normalweight", f_MPa * MPa, 900.0 * mm, "eu")).value); };
+  CHECK(at(62.0) == Approx(0.7 * 2.12 * std::log(8.0)));
+  CHECK(at(50.0) == Approx(0.7 * 0.3 * std::pow(50.0, 2.0 / 3.0)));
+  const double just_above = std::nextafter(50.0, 51.0);
+  CHECK(at(just_above) == Approx(0.7 * 2.12 * std::log(6.8)));
+  CHECK(at(just_above) < at(50.0));
+  for (const double f : {55.0, 60.0, 80.0, 90.0}) CHECK(at(f) < 0.7 * 0.3 * std::pow(f, 2.0 / 3.0));
+}
+
 TEST_CASE("no cracking stress for a strength, depth or concrete that is none") {
   const double inf = std::numeric_limits<double>::infinity(), nan = std::nan("");
   for (const std::string set : {"us", "eu"})

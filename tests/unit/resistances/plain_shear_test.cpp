@@ -2,6 +2,7 @@
 
 #include "resistances/plain_shear.hpp"
 
+#include <cmath>
 #include <limits>
 
 #include <catch2/catch.hpp>
@@ -42,10 +43,13 @@ TEST_CASE("plain shear: 2 sqrt(f) in psi, the largest stress of a rectangle") {
 
 TEST_CASE("plain shear by EN 1992-1-1: 0.8 x 0.7 x 0.3 f^(2/3)") {
   Made lift;
-  lift.rules.cracking.en = tables::En1992Tension{made_ratio("f_ctm", 0.3), made_ratio("f_ctk", 0.7),
+  lift.rules.cracking.en = tables::En1992Tension{made_ratio("f_ctm", 0.3), made("strong", Stress{2.12 * MPa}),
+                                                 made("from", Stress{50.0 * MPa}), made("over", Stress{8.0 * MPa}),
+                                                 made_ratio("f_ctk", 0.7),
                                                  made_ratio("flexural", 1.6), made("length", Length{1.0 * m}),
                                                  made_ratio("plain", 0.8)};
   CHECK(in(MPa, assessed(lift.of(27.0 * MPa)).value) == Approx(0.8 * 0.7 * 0.3 * 9.0));
+  CHECK(in(MPa, assessed(lift.of(62.0 * MPa)).value) == Approx(0.8 * 0.7 * 2.12 * std::log(8.0)));
   lift.tables.concretes.at("normalweight").lambda_a.value = Ratio{0.75};
   CHECK_FALSE(why_not(lift.of(27.0 * MPa)).empty());
 }

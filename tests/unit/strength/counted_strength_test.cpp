@@ -68,6 +68,25 @@ TEST_CASE("a bound at or below zero is no strength") {
         "the tolerance bound of the 5 % fractile at 75 % confidence of the results is not above zero");
 }
 
+TEST_CASE("results alike to the last digit: no bound rests on a scatter of zero, whatever their mean rounds to") {
+  for (const double each : {20.0, 20.3, 0.1, 23.456789})
+    for (const std::size_t n : {3U, 5U, 7U}) {
+      CAPTURE(each, n);
+      const std::vector<double> alike(n, each);
+      CHECK(why_not(usable(alike, UsableStrength::fractile_variation_unknown)) ==
+            "the " + std::to_string(n) + " results are alike to the last digit: a scatter of zero proves nothing, and the EN 1990 "
+            "5 % fractile, variation unknown, would be their mean");
+      CHECK(why_not(usable(alike, UsableStrength::tolerance_bound)) ==
+            "the " + std::to_string(n) + " results are alike to the last digit: a scatter of zero proves nothing, and the "
+            "tolerance bound of the 5 % fractile at 75 % confidence would be their mean");
+    }
+  // The lowest asks for no scatter; a known variation is taken instead of theirs, and lowers.
+  CHECK(in(MPa, assessed(usable({20.0, 20.0, 20.0}, UsableStrength::lowest))) == Approx(20.0));
+  CHECK(assessed(usable({20.0, 20.0, 20.0}, UsableStrength::fractile_variation_known)) < 17.0 * MPa);
+  // One digit off, and they have one.
+  CHECK(assessed(usable({20.0, 20.0, 20.1}, UsableStrength::tolerance_bound)) < 20.0 * MPa);
+}
+
 TEST_CASE("two results are too few for a fractile with unknown variation") {
   CHECK(why_not(usable({20.0, 21.0}, UsableStrength::fractile_variation_unknown)) ==
         "a fractile with unknown variation needs three results");

@@ -69,7 +69,7 @@ TEST_CASE("a scale is never guessed") {
   CHECK(faults_of("time,corner\n2026-03-02T16:30:00Z,68\n") ==
         Texts{"1:6 the column 'corner' does not say its scale: degC, degF or K"});
   CHECK(faults_of("time,corner [psi]\n2026-03-02T16:30:00Z,68\n") ==
-        Texts{"1:6 the column 'corner' does not say its scale: degC, degF or K"});
+        Texts{"1:6 the column 'corner [psi]' does not say its scale: degC, degF or K"});
 }
 
 TEST_CASE("several sensors: one must be chosen, by its name") {
@@ -93,7 +93,8 @@ TEST_CASE("rows and quotes that do not fit the header are faults") {
         Texts{"2:22 the quote of this cell does not end at the end of the cell"});
   CHECK(faults_of("") == Texts{"0:0 the file is empty: a header was expected"});
   CHECK(faults_of("time,a [degC]\n") == Texts{"0:0 the file has a header and no row"});
-  CHECK(faults_of("when,a [degC]\n2026-03-02T16:30:00Z,18\n") == Texts{"1:1 the header has no column 'time'"});
+  CHECK(faults_of("when,a [degC]\n2026-03-02T16:30:00Z,18\n") == Texts{"1:1 the header has no column 'time', it has 'when'"});
+  CHECK(faults_of("a [degC]\n18\n") == Texts{"1:1 the header has no column 'time'"});
 }
 
 TEST_CASE("comments, blank lines, quotes, a byte order mark and Windows line ends count for nothing") {
@@ -194,4 +195,83 @@ TEST_CASE("the sensors beside the named one are read too: what they do not read,
   // Stamps and gaps are those of the file, and told once.
   CHECK(told(log_of("time,a [degC],b [degC]\n2026-03-02T16:30:00Z,18,18\n2026-03-02T16:30:00Z,18,18\n"
                     "2026-03-02T19:30:00Z,18,19\n", "a").doubts).size() == 2);
+}
+
+TEST_CASE("the column of times as people call it: Time, Date/Time, TIMESTAMP, with or without a byte order mark") {
+  for (const std::string name : {"Time", "TIME", "Date/Time", "date time", "DateTime", "Timestamp", "time_stamp", "\xEF\xBB\xBFTime",
+                                 "\"Date and Time\""}) {
+    CAPTURE(name);
+    CHECK(log_of(name + ",a [degC]\n2026-03-02T16:30:00Z,18\n").readings[0].temperature.value() == Approx(291.15));
+  }
+  CHECK(faults_of("Date,Time,a [degC]\n2026-03-02,16:30,18\n") == Texts{"1:1 the date stands in a column of its own"});
+  CHECK(faults_of("Time,Timestamp,a [degC]\n2026-03-02T16:30:00Z,1,18\n") ==
+        Texts{"1:6 'Time' and 'Timestamp' are both columns of times"});
+  const auto near = std::get<std::vector<Diagnostic>>(read("a [degC],Reading time (UTC)\n18,2026-03-02T16:30:00\n"));
+  REQUIRE(near.size() == 1);
+  CHECK(told(near) == Texts{"1:10 the header has no column 'time', it has 'Reading time (UTC)'"});
+  CHECK(near[0].help == "did you mean 'time'? write a header such as: time,corner [degC]");
+  // Time since the start is no moment: each cell says so.
+  CHECK(faults_of("Time,a [degC]\n0.5,18\n") == Texts{"2:2 this is no date"});
+  CHECK(faults_of("Time,a [degC]\n03/02/2026 16:30,18\n") == Texts{"2:3 this is no date"});
+}
+
+TEST_CASE("a scale as people write it: in parentheses, with a degree sign, never by its letter alone") {
+  for (const std::string scale : {"(degC)", "[degC]", "(\u00B0C)", "[\u00B0C]", "(\u00B0 C)", "(\u2103)"}) {
+    CAPTURE(scale);
+    const auto log = log_of("Time,Temp " + scale + "\n2026-03-02T16:30:00Z,20\n", "Temp");
+    CHECK(log.readings[0].temperature.value() == Approx(293.15));
+  }
+  for (const std::string scale : {"(degF)", "(\u00B0F)", "[\u00B0 F]", "[\u2109]"}) {
+    CAPTURE(scale);
+    const auto log = log_of("Time,Temp" + scale + "\n2026-03-02T16:30:00Z,68\n");
+    CHECK(log.readings[0].temperature.value() == Approx(293.15));
+    CHECK(log.sensor == "Temp");
+  }
+  CHECK(log_of("time,corner (north) (degC)\n2026-03-02T16:30:00Z,20\n").sensor == "corner (north)");
+
+  struct Row {
+    std::string heading, help;
+  };
+  const std::string form = "write a header such as: time,corner [degC]";
+  for (const Row& row : {Row{"Temp (C)", "did you mean 'Temp [degC]'?"}, Row{"Temp [F]", "did you mean 'Temp [degF]'?"},
+                         Row{"Temp (Celsius)", "did you mean 'Temp [degC]'?"}, Row{"Temp (deg C)", "did you mean 'Temp [degC]'?"},
+                         Row{"Temp [\u00BAC]", "did you mean 'Temp [degC]'?"}, Row{"Temp [k]", "did you mean 'Temp [K]'?"},
+                         Row{"Temp_F", "did you mean 'Temp [degF]'?"}, Row{"Temp \u00B0C", "did you mean 'Temp [degC]'?"},
+                         Row{"Temp", form}, Row{"Temp (north)", form}, Row{"Temp [psi]", form}, Row{"(degC)", form}}) {
+    CAPTURE(row.heading);
+    for (const std::string sensor : {"", "Temp"}) {
+      const auto faults = std::get<std::vector<Diagnostic>>(read("time," + row.heading + "\n2026-03-02T16:30:00Z,20\n", sensor));
+      REQUIRE(faults.size() == 1);
+      CHECK(faults[0].place.line == 1);
+      if (sensor.empty() || row.help != form) {
+        CHECK(told(faults) == Texts{"1:6 the column '" + row.heading + "' does not say its scale: degC, degF or K"});
+        CHECK(faults[0].help == row.help);
+      }
+    }
+  }
+}
+
+TEST_CASE("a column beside the sensor whose scale is only seemingly there refuses the file: it may be the coldest place") {
+  CHECK(faults_of("time,corner [degC],core (C)\n2026-03-02T16:30:00Z,18,4\n", "corner") ==
+        Texts{"1:20 the column 'core (C)' does not say its scale: degC, degF or K"});
+  const auto log = log_of("time,corner [degC],core (\u00B0F),battery [V]\n2026-03-02T16:30:00Z,18,41,3\n", "corner");
+  REQUIRE(log.beside.size() == 1);
+  CHECK(log.beside[0].sensor == "core");
+  CHECK(log.beside[0].readings[0].temperature.value() == Approx(278.15));
+}
+
+TEST_CASE("semicolons: decimals by a comma or a point, nothing that could be thousands or two numbers") {
+  const auto log = log_of("time;a (\u00B0C)\n2026-03-02T16:30:00z;18,5\n2026-03-02t17:00:00z;19.5\n");
+  CHECK(log.readings[0].temperature.value() == Approx(291.65));
+  CHECK(log.readings[1].temperature.value() == Approx(292.65));
+  CHECK(log.readings[0].at.text == "2026-03-02 16:30 +00:00");
+  CHECK(faults_of("time;a [K]\n2026-03-02T16:30:00Z;1,293.15\n2026-03-02T16:40:00Z;2,9,3\n2026-03-02T16:50:00Z;,\n") ==
+        Texts{"2:22 '1,293.15' is no reading", "3:22 '2,9,3' is no reading", "4:22 ',' is no reading"});
+  // By commas, a decimal comma makes a cell too many.
+  CHECK(faults_of("time,a [degC]\n2026-03-02T16:30:00Z,18,5\n") == Texts{"2:1 this row has 3 cells, the header has 2"});
+}
+
+TEST_CASE("tabs and letters that are no UTF-8 are told at their place") {
+  CHECK(faults_of("time\ta [degC]\n") == Texts{"1:5 a tab parts no cells here"});
+  CHECK(faults_of("time,a [\xB0" "C]\n") == Texts{"1:9 this byte is no visible text"});
 }
