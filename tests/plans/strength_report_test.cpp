@@ -314,7 +314,7 @@ TEST_CASE("strength: no lift is no answer") {
 }
 
 TEST_CASE(
-    "strength: a season up to 5000 psi may drop by 500 psi, a stronger one by a tenth; told with the entry "
+    "strength: a season up to 5000 psi may drop by 500 psi, a stronger one by a tenth, told with the entry "
     "it rests on") {
   const auto season = [](const std::string& specified, const std::string& rows) {
     return report(
@@ -375,7 +375,7 @@ TEST_CASE("strength: broken specimens are told with their age, their range and a
   CHECK_FALSE(never_cast.broken.value().since_cast);
 }
 
-TEST_CASE("strength: a question without a time says so; a lift without a time is asked for now") {
+TEST_CASE("strength: a question without a time says so, a lift without a time is asked for now") {
   const auto none =
       report_of(answer_strength("pour.toml", growing, "", {}, us_tables(),
                                 [](const std::string&) { return std::optional<std::string>{}; }));

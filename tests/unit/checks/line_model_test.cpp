@@ -44,9 +44,9 @@ Outcome<LineModel> line_from(std::vector<piece::Stretch> stretches) {
   SlabLift lift;
   auto facts = lift.facts();
   facts.bending = std::make_shared<BendingMemo>();
-  facts.bending->stretches = std::move(stretches);
   ModelChoice model;
   model.model = plan::PieceModel::line;
+  facts.anchorage.cut_across.insert_or_assign(model.axis, std::move(stretches));
   return line_model(facts, model);
 }
 

@@ -4,8 +4,10 @@
 #include <catch2/catch.hpp>
 
 #include <cmath>
+#include <future>
 #include <limits>
 #include <string>
+#include <vector>
 
 #include "support/assessed.hpp"
 
@@ -269,4 +271,40 @@ TEST_CASE("a panel: each number that is none, each limit of the balance, with it
   CHECK(why([](Panel& p) {
           p.loads[0].forces.push_back({{6.1 * m, 1.0 * m}, Force{}, {}, {}, {}, true});
         }) == beside);
+}
+
+TEST_CASE("a panel asked again, after others, or by several threads at once, gives the same numbers to the last bit") {
+  const auto numbers = [](const Panel& panel) {
+    std::vector<double> all;
+    for (const auto& bent : assessed(demands::panel_bending(panel)))
+      for (const auto& most : {bent.bottom_tension, bent.top_tension})
+        all.insert(all.end(), {most.moment.value(), in(m, most.at.x), in(m, most.at.y), bent.error});
+    return all;
+  };
+  const Panel panel = on_four_picks();
+  Panel heavier = panel;
+  for (auto& load : heavier.loads) {
+    load.pressure *= 1.5;
+    for (auto& force : load.forces) force.up *= 1.5;
+  }
+  const std::vector<double> first = numbers(panel), of_heavier = numbers(heavier);
+  CHECK(of_heavier.front() == Approx(1.5 * first.front()).epsilon(1e-12));
+  // Each of these differs in one of the numbers that the meshes are made of; together they are more than are kept.
+  std::vector<Panel> others(9, panel);
+  for (std::size_t i = 0; i < 6; ++i) {  // longer, its picks where they were
+    const Length longer = (1.0 + static_cast<double>(i)) * 0.01 * m;
+    for (const std::size_t corner : {1u, 2u}) others[i].outer[corner].x += longer;
+    for (const std::size_t corner : {0u, 3u}) others[i].outer[corner].x -= longer;
+    for (auto& force : others[i].loads[0].forces) force.up *= ((6.0 * m + 2.0 * longer) / (6.0 * m)).value();
+  }
+  others[6].poisson = 0.0, others[7].patch *= 1.2, others[8].strip *= 0.8;
+  for (std::size_t i = 0; i < others.size(); ++i) {
+    CAPTURE(i);
+    CHECK(numbers(others[i]) != first);
+  }
+  CHECK(numbers(panel) == first);
+  std::vector<std::future<std::vector<double>>> threads;
+  for (int i = 0; i < 4; ++i)
+    threads.push_back(std::async(std::launch::async, [&, i] { return numbers(i % 2 == 0 ? panel : heavier); }));
+  for (std::size_t i = 0; i < threads.size(); ++i) CHECK(threads[i].get() == (i % 2 == 0 ? first : of_heavier));
 }

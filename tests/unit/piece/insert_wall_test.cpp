@@ -131,3 +131,42 @@ TEST_CASE("a solid round column is no round wall, and a body whose solid was not
   body.assembly = nullptr;
   CHECK_FALSE(is_assessed(piece::insert_wall(body, 0, at(1000, 100, 1600), 2.0)));
 }
+
+// A round post out of line with the insert leaves its wall as it is, but no longer are all faces flat: the kernel is asked.
+TEST_CASE("lines through flat faces find what the kernel finds: tank, slab with openings, wall with a sloping side") {
+  const std::vector<Solid> slab = {box("slab", at(0, 0, 0), at(3000, 2000, 150)),
+                                   cut(box("window", at(600, 500, -10), at(700, 400, 200))),
+                                   cut(box("corner", at(2600, 1700, -10), at(500, 400, 200))),
+                                   box("rib", at(0, 900, -200), at(3000, 150, 210))};
+  const std::vector<Solid> wedged = {box("floor", at(0, 0, 0), at(2500, 1500, 200)),
+                                     box("wall", at(0, 0, 200), at(2500, 180, 900)),
+                                     wedge("fillet", at(700, 180, 200), at(400, 300, 600), {400.0 * mm, 100.0 * mm}, {0.0 * mm, 0.0 * mm})};
+  struct Case {
+    std::vector<Solid> solids;
+    Position place, post;
+  };
+  const Position in_tank = at(1500, 1200, 200), on_slab = at(1000, 1600, 150), on_floor = at(2000, 1200, 200);
+  const std::vector<Case> cases = {
+      {tank(), at(1000, 100, 1600), in_tank}, {tank(), at(1000, 0, 900), in_tank},    {tank(), at(2900, 700, 1600), in_tank},
+      {slab, at(400, 300, 150), on_slab},     {slab, at(2000, 1400, 150), on_slab},   {slab, at(1500, 980, 150), on_slab},
+      {slab, at(2900, 50, 150), on_slab},     {wedged, at(1500, 90, 1100), on_floor}, {wedged, at(500, 0, 700), on_floor}};
+  for (std::size_t i = 0; i < cases.size(); ++i) {
+    CAPTURE(i);
+    std::vector<Solid> with_post = cases[i].solids;
+    with_post.push_back(cylinder("post", cases[i].post, 100.0 * mm, 500.0 * mm));
+    const auto flat = measured(cases[i].solids, cases[i].place), asked = measured(with_post, cases[i].place);
+    REQUIRE(std::holds_alternative<piece::InsertWall>(flat));
+    REQUIRE(std::holds_alternative<piece::InsertWall>(asked));
+    const auto& one = std::get<piece::InsertWall>(flat);
+    const auto& other = std::get<piece::InsertWall>(asked);
+    CHECK(one.in_face == other.in_face);
+    CHECK(in(mm, one.thickness) == Approx(in(mm, other.thickness)).epsilon(1e-9));
+    CHECK(in(mm, one.off_middle) == Approx(in(mm, other.off_middle)).margin(1e-6));
+    CHECK(std::abs(dot(one.across, other.across)) == Approx(1.0));
+    for (const auto& way : one.ways) {
+      const auto& same = way_along(other, way.towards.x, way.towards.y, way.towards.z);
+      CHECK(in(mm, way.reach) == Approx(in(mm, same.reach)).margin(1e-3));
+      CHECK(way.held == same.held);
+    }
+  }
+}
