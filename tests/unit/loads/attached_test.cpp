@@ -83,3 +83,19 @@ TEST_CASE("a part of no weight or at no point is named") {
     }
   }
 }
+
+TEST_CASE("a part that is taken off before the stage weighs nothing, one of which nobody says so may be off") {
+  plan::Plan plan = plan_with_pallet_and_core();
+  plan.stages = {stage_of(plan::StageKind::strip), stage_of(plan::StageKind::yard)};
+  plan.form->attached[1].until = plan::StageKind::strip;
+  Trace strip = Trace::recording(), yard = Trace::recording();
+  const auto first = assessed(loads::attached_parts(plan, culvert_body(), strip, &plan.stages[0]));
+  CHECK(in(lbf, first.total) == Approx(430.0));
+  const auto later = assessed(loads::attached_parts(plan, culvert_body(), yard, &plan.stages[1]));
+  CHECK(in(lbf, later.total) == Approx(350.0));
+  REQUIRE(later.loads.size() == 2);
+  CHECK(later.loads[1].force == Force{});
+  CHECK(later.may_be_off == std::vector<std::size_t>{0});
+  CHECK(step_named(yard, "W_att_2").words.ends_with(": taken off before this stage"));
+  CHECK(step_named(yard, "W_att_1").words.ends_with(": it may be off, and the loads without it are judged too"));
+}

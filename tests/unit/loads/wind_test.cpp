@@ -117,3 +117,22 @@ TEST_CASE("wind: what is not there, or no number, is named") {
   CHECK(why([](Given& g) { g.stage.wind_speed = 1e200 * m_per_s; }) == no_force);
   CHECK(why([&](Given& g) { g.body.centroid.z = nan * m; }) == no_force);
 }
+
+TEST_CASE("in wind every load is heavier by the factor, and acts higher by what the side area is above the centroid") {
+  loads::WindLoad wind;
+  wind.factor = Ratio{1.2};
+  wind.above = 0.25 * m;
+  const loads::LoadSet set{"hanging",
+                           {{Position{1.0 * m, 2.0 * m, 3.0 * m}, 10.0 * kN}, {Position{}, 5.0 * kN}},
+                           15.0 * kN};
+  const loads::LoadSet blown = loads::in_wind(set, wind, Direction{0.6, 0.0, 0.8});
+  CHECK(blown.name == "hanging in wind");
+  CHECK(in(kN, blown.total) == Approx(18.0));
+  REQUIRE(blown.loads.size() == 2);
+  CHECK(in(kN, blown.loads[0].force) == Approx(12.0));
+  CHECK(in(m, blown.loads[0].at.x) == Approx(1.15));
+  CHECK(in(m, blown.loads[0].at.y) == Approx(2.0));
+  CHECK(in(m, blown.loads[0].at.z) == Approx(3.2));
+  CHECK(in(kN, blown.loads[1].force) == Approx(6.0));
+  CHECK(in(m, blown.loads[1].at.z) == Approx(0.2));
+}

@@ -309,3 +309,27 @@ TEST_CASE("bars by EN 1992-4: exactly the least lengths are enough") {
   CHECK(why_not(Made(0.25 * m, bars).by(eu_rules(), 20.0 * MPa)).find("beyond the body of concrete") !=
         std::string::npos);
 }
+
+TEST_CASE("bars that begin below the body of concrete do not cross its surface") {
+  plan::AnchorBars bars = bars_of_us();
+  bars.top = 13.0 * inch;  // 15 - 4 / 1.5 = 12.33 in
+  CHECK(us_why(bars) ==
+        "the bars about insert A1 do not cross the surface along which the concrete breaks");
+}
+
+TEST_CASE("a hook below and a straight end above: the straight one decides") {
+  plan::AnchorBars bars = bars_of_us();
+  bars.top_end = plan::BarEnd::straight, bars.bottom_end = plan::BarEnd::hook;
+  bars.top = 0.2 * inch;
+  CHECK(us_lb(bars) == Approx(4 * 0.1963495 * 60000 * 12.133333 / 28.471888).epsilon(1e-6));
+}
+
+TEST_CASE("beside bars an unknown pry-out stays unknown, and without values for bars it stays what it is") {
+  Trace trace;
+  Made made(300.0 * mm, bars_of_eu());
+  const Outcome<Resistance<Force>> unknown = NotAssessed{"no cone", {}}, whole = Resistance<Force>{100.0 * kN};
+  CHECK(why_not(resistances::pryout_beside_bars(made.face.group(), unknown, eu_rules(), trace)) == "no cone");
+  tables::RuleSet without = eu_rules();
+  without.anchor_bars.reset();
+  CHECK(in(kN, assessed(resistances::pryout_beside_bars(made.face.group(), whole, without, trace)).value) == 100.0);
+}

@@ -275,3 +275,14 @@ TEST_CASE("at an angle to any of the four edges both parts count alike") {
   CHECK(lb(edges_at(900, 900, 10, 900), {s, c, 0.0}) == Approx(expected));
   CHECK(lb(edges_at(900, 900, 900, 10), {s, -c, 0.0}) == Approx(expected));
 }
+
+TEST_CASE("the steps of a row name its edge, its number and its strength") {
+  HeadedFace face = edges_at(10, 900, 900, 900);
+  face.add("B", 0.0 * inch, 12.0 * inch);
+  Trace trace = Trace::recording();
+  const auto R = assessed(edge_breakout(face.group(), right, right, Length{}, f_c, model, trace));
+  REQUIRE(R);
+  CHECK(step_named(trace, "R").result.number == Approx(42.0 / 30.0 * V_b_lb(10.0)));
+  CHECK(step_named(trace, "R").words ==
+        "edge breakout strength of 2 inserts in a row with A against its shear, edge towards +x");
+}

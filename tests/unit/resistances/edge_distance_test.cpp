@@ -197,3 +197,12 @@ TEST_CASE("a corner that is there twice changes nothing") {
   const auto twice = distances_in(HeadedFace(doubled), 30.0 * inch, 10.0 * inch);
   for (std::size_t i = 0; i < 4; ++i) CHECK(twice[i] == Approx(once[i]));
 }
+
+TEST_CASE("a corner whose second number is none has no distances") {
+  for (const double bad :
+       {std::numeric_limits<double>::quiet_NaN(), std::numeric_limits<double>::infinity()}) {
+    auto site = HeadedFace(box).site_at("A", 30.0 * inch, 10.0 * inch, Angle{});
+    site.outline.outer[2].y = bad * inch;
+    CHECK(why_not(edge_distances(site, site.u, site.v)) == "insert A does not lie inside the outline of its face");
+  }
+}

@@ -1,5 +1,8 @@
 #include "resistances/embedment.hpp"
 
+#include <cmath>
+#include <limits>
+
 #include "support/assessed.hpp"
 #include "support/hand_made_rules.hpp"
 #include "support/step_named.hpp"
@@ -25,4 +28,18 @@ TEST_CASE("an insert without embedment is not assessed, with the line to write")
   insert.id = "A1";
   CHECK(why_not(embedment(insert)) == "insert A1 has no embedment");
   CHECK(remedy_for(embedment(insert)) == "[[insert]] embedment = \"... in\"");
+}
+
+TEST_CASE("a thickness or an embedment that is no number above zero is named") {
+  plan::Insert insert;
+  insert.id = "A1";
+  piece::InsertSite site;
+  Trace trace;
+  for (const double bad : {0.0, -1.0, std::nan(""), std::numeric_limits<double>::infinity()}) {
+    site.thickness = bad * inch;
+    CHECK(why_not(embedment_room(insert, site, hand_made_headed_model(), trace)) ==
+          "the concrete behind insert A1 has no usable thickness");
+    insert.embedment = bad * inch;
+    CHECK(why_not(embedment(insert)) == "the embedment of insert A1 is not a number above zero");
+  }
 }

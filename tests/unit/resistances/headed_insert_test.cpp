@@ -256,3 +256,21 @@ TEST_CASE("of the keys of a headed insert each absent one alone is named") {
   given.insert.steel.clear();
   CHECK(why_not(given.outcome()) == "insert A1 has no steel");
 }
+
+TEST_CASE("a rule set that credits no strength of steel leaves none") {
+  Case given;
+  for (const double bad : {0.0, -1.0}) {
+    given.rules.headed.futa_cap.value = bad * ksi;
+    CHECK(why_not(given.outcome()) == "the steel strength of insert A1 is not a number above zero");
+  }
+}
+
+TEST_CASE("a pitch that is no number above zero leaves no area") {
+  Case given;
+  for (const double bad : {0.0, -0.1, std::nan("")}) {
+    given.insert.thread_pitch = bad * inch;
+    given.insert.threaded.reset();
+    CHECK(why_not(given.outcome()) ==
+          "what the thread_pitch leaves of the shank of insert A1 is not a number above zero");
+  }
+}

@@ -374,3 +374,12 @@ TEST_CASE("bearing under a plate: each a number, not their product") {
   CHECK(why_not(resistances::plate_bearing(insert, 1e200 * MPa, plates, trace)) ==
         "the plate of insert P1 is not described by numbers above zero");
 }
+
+TEST_CASE("grip of strand: without a loop in the plan nothing is known of its pin") {
+  Trace trace;
+  plan::Insert insert = strand();
+  insert.loop.reset();
+  CHECK(why_not(resistances::strand_grip(insert, false, model(), trace)) ==
+        "what goes through loop L1 is no hook, and its diameter is not in the plan");
+  CHECK(assessed(resistances::strand_grip(insert, true, model(), trace)) == LoopGrip::hook);
+}

@@ -1,5 +1,8 @@
 #include "resistances/pryout.hpp"
 
+#include <cmath>
+#include <limits>
+
 #include "support/hand_made_rules.hpp"
 #include "support/headed_face.hpp"
 #include "support/step_named.hpp"
@@ -54,4 +57,17 @@ TEST_CASE("the step names one insert with (a) of its clause, a group with (b)") 
   CHECK(step_named(one, "V_cp").clause == "ACI 318-19 17.7.3.1(a)");
   CHECK(step_named(two, "V_cp").words == "pryout strength of 2 inserts, with A");
   CHECK(step_named(two, "V_cp").clause == "ACI 318-19 17.7.3.1(b)");
+}
+
+TEST_CASE("a depth that is none, or a strength past every number, gives no pry-out strength") {
+  Trace trace;
+  for (const double bad : {0.0, -1.0, std::nan(""), std::numeric_limits<double>::infinity()}) {
+    HeadedFace face = wide_face();
+    face.add("A", 0.0 * inch, 0.0 * inch);
+    face.inserts[0].h_ef = bad * inch;
+    CHECK_FALSE(is_assessed(pryout(face.group(), N_cb, model, trace)));
+  }
+  HeadedFace face = wide_face();
+  face.add("A", 0.0 * inch, 0.0 * inch);
+  CHECK_FALSE(is_assessed(pryout(face.group(), Resistance<Force>{1.7e308 * newton}, model, trace)));
 }
