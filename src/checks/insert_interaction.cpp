@@ -5,6 +5,7 @@
 // Source   ACI 318-19 17.8; EN 1992-4:2018 table 7.3 where the rule set names that model. Rule page: docs/rules/insert-interaction.md.
 
 #include <algorithm>
+#include <cmath>
 
 #include <fmt/format.h>
 
@@ -28,7 +29,8 @@ Outcome<resistances::Uses> largest(const StageFacts& facts, std::size_t situatio
                                               : uses.concrete_shear;
     const ModeCheck& check = facts.modes.at(situation, insert, mode);
     if (check.comparison.result == Result::missing) return NotAssessed{check.comparison.why, check.comparison.remedy};
-    if (check.applies && !check.comparison.utilization) return NotAssessed{"a utilization was not computed", {}};
+    if (check.applies && !(check.comparison.utilization.value_or(std::nan("")) >= 0.0))
+      return NotAssessed{"a utilization was not computed", {}};
     most = std::max(most, Ratio{check.comparison.utilization.value_or(0.0)});
   }
   return uses;

@@ -81,7 +81,8 @@ std::vector<Finding> pick_count(const StageFacts& facts, Trace& trace) {
 
   const auto& limit = facts.rules.flat_piece;
   const UnitSystem units = facts.plan.piece.units;
-  const auto [height, width] = extent_as_picked(facts);
+  const Extent extent = extent_as_picked(facts);
+  const Length height = extent.height, width = extent.width;
   trace.add([&] {
     return Step{.words = "height up to which this piece counts as flat",
                 .result = {"h_flat", in(m, Length{limit.value * width}), "m"},

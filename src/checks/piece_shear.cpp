@@ -34,10 +34,11 @@ Outcome<Ratio> depth_over_bars(const StageFacts& facts) {
   std::optional<Length> least;
   for (const plan::Bar& bar : piece.bars)
     for (const Position& at : bar.line) {
+      if (!is_finite(at.z)) return NotAssessed{"the place of a bar is not a usable number", "[[piece.bar]] line"};
       const Length to_bar = std::max(at.z - facts.body.lowest.z, facts.body.highest.z - at.z);
       least = std::min(least.value_or(to_bar), to_bar);
     }
-  if (!least || !(*least > Length{}) || !is_finite(*least) || !(*least <= depth))
+  if (!least || !(*least > Length{}) || !(*least <= depth))
     return NotAssessed{"the piece may crack, and no bars are in it that could carry it then", "[[piece.bar]]"};
   return Ratio{depth / *least};
 }
