@@ -8,8 +8,10 @@
 #include <set>
 #include <thread>
 
+#include "checks/words_on_bending.hpp"
 #include "fingerprint.hpp"
 #include "pipeline.hpp"
+#include "plan/sign_off.hpp"
 #include "tables/toml_file.hpp"
 
 namespace firstpick {
@@ -65,6 +67,7 @@ Answered answer(const Task& task, const AuditQuestion& question, const tables::T
     const auto& evidence = whole.plan.concrete.evidence;
     answered.entry = audit::entry_of(whole.report, evidence ? evidence->tested : std::nullopt, question.now_s,
                                      question.offset_s);
+    answered.entry.bending = checks::words_on_bending(whole.plan, whole.report.stages);
     answered.entry.text_hash = sha256_of({*task.file->text});
     answered.cautions = whole.report.cautions;
     answered.not_checked = whole.report.not_checked;
@@ -86,6 +89,18 @@ std::string key_of(const Task& task) {
 void add_new(std::vector<std::string>& all, const std::vector<std::string>& more) {
   for (const std::string& each : more)
     if (std::ranges::find(all, each) == all.end()) all.push_back(each);
+}
+
+// The plan that has the text which was signed and no sign-off beside it; empty: none.
+std::string plan_signed_by(const AuditFile& sign_off, const std::vector<audit::Entry>& entries,
+                           const tables::Tables& tables) {
+  if (!sign_off.text) return {};
+  const auto read = plan::read_sign_off(sign_off.path, *sign_off.text, tables);
+  const auto* was = std::get_if<plan::SignOff>(&read);
+  if (!was) return {};
+  for (const audit::Entry& entry : entries)
+    if (entry.text_hash == was->plan && entry.sign_off.kind == checks::SignOffState::Kind::none) return entry.file;
+  return {};
 }
 
 // Each answer in its place, whichever thread finds it.
@@ -148,9 +163,6 @@ audit::Audit make_audit(const AuditQuestion& question, const tables::Tables& tab
     if (is_new) tasks.push_back(std::move(task));
     task_of.emplace_back(place->second);
   }
-  for (const auto& [path, file] : sign_offs)
-    if (!used.contains(path)) audit.orphans.push_back(file->name);
-
   const std::vector<Answered> judged = answers(tasks, question, tables, told);
   for (std::size_t i = 0; i < audit.entries.size(); ++i) {
     if (!task_of[i]) continue;
@@ -163,6 +175,8 @@ audit::Audit make_audit(const AuditQuestion& question, const tables::Tables& tab
     add_new(audit.not_checked, judged[*task_of[i]].not_checked);
   }
   audit::tell_same_pieces(audit.entries);
+  for (const auto& [path, file] : sign_offs)
+    if (!used.contains(path)) audit.orphans.push_back({file->name, plan_signed_by(*file, audit.entries, tables)});
   return audit;
 }
 

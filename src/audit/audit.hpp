@@ -25,6 +25,7 @@ struct Entry {
 
   std::string rule, subject, reason, remedy;  // what governs: the worst that fails, else is missing, else comes nearest
   std::optional<double> utilization;          // of it
+  std::vector<std::string> bending;           // "may crack, as the engineer states", ...: checks/words_on_bending.hpp
   std::vector<std::string> missing;           // "rules: why", each reason once
   std::vector<std::string> unconfirmed;       // ids of values from memory
   std::vector<std::string> overridden;        // table entries replaced by the plant's own
@@ -47,7 +48,11 @@ struct Audit {
   std::string folder, made;               // time of the audit, in words
   std::vector<Entry> entries;             // in the order of their files
   std::size_t shift_files = 0, strength_files = 0, sign_offs = 0;  // beside the plans, not judged here
-  std::vector<std::string> orphans;       // sign-offs whose plan is gone
+  struct Orphan {
+    std::string file;                     // a sign-off without a plan of its name
+    std::string plan;                     // a plan that nobody signed and whose text it is of: it was renamed; empty: none
+  };
+  std::vector<Orphan> orphans;
   std::vector<std::string> unread;        // folders that could not be looked into
   std::string since;                      // file of the earlier audit; empty: none was given
   std::vector<Change> changes;

@@ -10,6 +10,7 @@
 #include "board/pour_evidence.hpp"
 #include "board/zoned_times.hpp"
 #include "checks/evaluate.hpp"
+#include "checks/words_on_bending.hpp"
 #include "strength/break_statistics.hpp"
 #include "strength/log_doubt.hpp"
 
@@ -52,9 +53,10 @@ std::optional<Conflict> take_evidence(plan::Plan& plan, checks::StrengthQuestion
   return {};
 }
 
-// What a reader of the board must know of the evidence, where it stops nothing.
-void tell_notes(const plan::Plan& plan, const checks::StrengthQuestion* pour, const PieceQuestion& question,
-                const tables::Tables& tables, Judged& judged) {
+// What a reader of the board must know of bending and evidence, where it stops nothing.
+void tell_notes(const plan::Plan& plan, const checks::Report& report, const checks::StrengthQuestion* pour,
+                const PieceQuestion& question, const tables::Tables& tables, Judged& judged) {
+  for (std::string& words : checks::words_on_bending(plan, report.stages)) judged.notes.push_back(std::move(words));
   if (plan.concrete.evidence && judged.usable)
     if (std::string wide = strength::wide_range_text(*plan.concrete.evidence, tables); !wide.empty())
       judged.notes.push_back(std::move(wide));
@@ -135,7 +137,7 @@ PieceAnswer judge_piece(const PieceQuestion& question, const tables::Tables& tab
   judged.sign_off = question.sign_off;
   tell_governing(report, judged);
   tell_whose_specimens(plan, question.pour, judged);
-  tell_notes(plan, pour ? &*pour : nullptr, question, tables, judged);
+  tell_notes(plan, report, pour ? &*pour : nullptr, question, tables, judged);
   if (conflict && judged.verdict != Verdict::no_go) {
     judged.verdict = Verdict::hold;
     judged.rule = conflict->rule;

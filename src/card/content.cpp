@@ -152,13 +152,21 @@ std::string what_it_is(const Source& source) {
   return inert(source.what, std::max(left, least)) + ": " + value;
 }
 
+std::string counted(std::size_t count, std::string_view one, std::string_view many) {
+  return fmt::format("{} {}", count, count == 1 ? one : many);
+}
+
 std::vector<SmallPrint> small_print_of(const Report& report, std::size_t at) {
   SmallPrint unconfirmed{"From memory, to be confirmed by the engineer of record", {}};
   for (const Source& s : report.unconfirmed)
     unconfirmed.texts.push_back(what_it_is(s));
-  unconfirmed.in_short = fmt::format(
-      "{} values from memory, to be confirmed by the engineer of record: firstpick sheet names them.",
-      unconfirmed.texts.size());
+  unconfirmed.names = unconfirmed.title + ": ";
+  for (const Source& s : report.unconfirmed)
+    unconfirmed.names += (unconfirmed.names.ends_with(": ") ? "" : ", ") + inert(s.id, 60);
+  unconfirmed.names += ".";
+  unconfirmed.in_short = counted(unconfirmed.texts.size(), "value", "values") +
+                         " from memory, to be confirmed by the engineer of record: see the calculation sheet, part \"From "
+                         "memory\".";
   SmallPrint others{"Other stages of this plan: this card is not for them", {}};
   for (std::size_t i = 0; i < report.stages.size(); ++i)
     if (i != at) {
@@ -171,11 +179,11 @@ std::vector<SmallPrint> small_print_of(const Report& report, std::size_t at) {
   for (const checks::Reason& reason : checks::reasons({&report.stages[at], 1}, checks::Result::note))
     noted.texts.push_back(inert(reason.text, 500));
   for (const std::string& text : noted.texts)
-    noted.in_short += (noted.in_short.empty() ? "Noted: " : "; ") + inert(text, 300);
+    noted.in_short += (noted.in_short.empty() ? "Noted: " : "; ") + inert(text, 200);
   SmallPrint unchecked{"Not checked by this version", report.not_checked}, cautions{"Standing cautions", {}};
   unchecked.in_short =
-      fmt::format("This version does not check everything ({} matters): firstpick sheet names them.",
-                  unchecked.texts.size());
+      fmt::format("This version does not check everything ({}): see the calculation sheet, part \"Not checked\".",
+                  counted(unchecked.texts.size(), "matter", "matters"));
   for (std::string& text : unchecked.texts) text = inert(text, 200);
   for (const std::string& text : report.cautions) cautions.texts.push_back(inert(text, 500));
   std::vector<SmallPrint> all;

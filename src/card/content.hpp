@@ -33,7 +33,8 @@ struct ReasonText {
 struct SmallPrint {
   std::string title;
   std::vector<std::string> texts;
-  std::string in_short{};  // what stands there instead where the page is full; empty: it is never shortened
+  std::string names{};     // what stands there instead where there is less room: each by its short name; empty: `in_short`
+  std::string in_short{};  // where the page is full; empty: it is never shortened
 };
 
 struct Card {

@@ -11,7 +11,7 @@ namespace firstpick::card {
 class Flow {
  public:
   // `inset`: between the frame and the words.
-  Flow(std::string name, double x, double y, double width, double inset = 4.0);
+  Flow(std::string name, double x, double y, double width, double inset = 3.0);
 
   void words(const Words& words, double indent = 0.0);  // a paragraph below what stands
   // A paragraph beside a mark of its own ("1.", "-"), which stands in the indent.

@@ -54,7 +54,7 @@ void draw_sign(Verdict verdict, const Point& at, double r, Box& box) {
 }  // namespace
 
 std::vector<Box> heading(const Card& card, double x, double y, double width) {
-  const double high = 88.0;  // the code does not shrink: a telephone must read it
+  const double high = 78.0;  // the code does not shrink: a telephone must read it
   const double code_side = high, sign = 54.0, word_size = card.verdict == Verdict::go ? 44.0 : 34.0;
   const Words word{.text = std::string(checks::word_for(card.verdict)), .size = word_size, .bold = true};
   const Extent word_extent = extent_of(word, 400.0);

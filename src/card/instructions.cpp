@@ -76,7 +76,7 @@ std::vector<std::string> steps_of(const plan::Plan& plan, const checks::Report& 
       steps.push_back("Only now free the form: what leaves with the piece hangs on the hook already.");
     steps.push_back(
         "Break the suction at one end or corner first." +
-        (is_pull_known(report, at, pulls) ? fmt::format(" The scale stays below {}.", pull_limit(report, at, pulls)) : ""));
+        (is_pull_known(report, at, pulls) ? fmt::format(" The scale does not go beyond {}.", pull_limit(report, at, pulls)) : ""));
   }
   std::string clear = "Lift a hand's width clear. Pause: level";
   if (stage.tilt)
@@ -109,7 +109,7 @@ std::vector<std::string> stops_of(const plan::Plan& plan, const checks::Report& 
                                   const checks::PullsOnScale& pulls) {
   std::vector<std::string> stops = {
       is_pull_known(report, at, pulls)
-          ? fmt::format("the scale reaches {}", pull_limit(report, at, pulls))
+          ? fmt::format("the scale shows more than {}", pull_limit(report, at, pulls))
           : "the load on the hook is not known on this card: do not lift, ask the engineer",
       is_turn(plan, at, plan::TurnMethod::edge)
           ? "the edge slides or lifts, or a leg hangs slack where this card does not say so"

@@ -7,13 +7,17 @@
 
 #include "card/flow.hpp"
 #include "card/heading.hpp"
+#include "card/table_columns.hpp"
 
 namespace firstpick::card {
 
 namespace {
 
-constexpr double margin = 24.0, between = 4.0;
-constexpr double least_drawing = 112.0;  // height of the drawings below which letters shrink instead
+constexpr double margin = 18.0, between = 3.0;
+constexpr double least_drawing = 104.0;  // height of the drawings below which the small print is shortened instead
+constexpr double low_drawing = 80.0;     // and below which letters shrink
+
+enum class Brevity { all, names, counts };
 
 struct Trial {
   Page page;
@@ -25,8 +29,13 @@ struct Room {
   double scale;         // of what is read at arm's length
   double fine;          // of table, gear and small print
   std::size_t most;     // of a list
-  bool in_short;        // the small print
+  Brevity brevity;      // of the small print
+  const ColumnWidths& table;
   bool anyway = false;  // wanted whole though it does not fit
+  double least = smallest_letters;
+  double drawing = least_drawing;
+
+  double fine_letters(double size) const { return std::max(least, size * fine); }
 };
 
 std::string more(std::size_t count) { return fmt::format("and {} more: see firstpick check", count); }
@@ -41,16 +50,19 @@ double add_beside(std::vector<Box>& boxes, const std::vector<Flow>& flows, doubl
 
 double add_facts(const Card& card, std::vector<Box>& boxes, const Room& room) {
   std::vector<Flow> flows;
-  const double each = (room.width - between * static_cast<double>(card.facts.size() - 1)) /
-                      static_cast<double>(card.facts.size());
+  const double free = room.width - between * static_cast<double>(card.facts.size() - 1);
+  constexpr std::array<double, 4> of_a_lift = {0.24, 0.32, 0.235, 0.205};  // the strength says most
+  double x = room.x;
   for (std::size_t i = 0; i < card.facts.size(); ++i) {
     const Fact& fact = card.facts[i];
-    Flow flow("fact: " + fact.label, room.x + static_cast<double>(i) * (each + between), room.y, each);
+    const double share = card.facts.size() == of_a_lift.size() ? of_a_lift[i] : 1.0 / static_cast<double>(card.facts.size());
+    Flow flow("fact: " + fact.label, x, room.y, share * free);
+    x += share * free + between;
     flow.words({.text = fact.label, .size = 9.0 * room.scale, .bold = true});
     const double size = (fact.value.size() > 12 ? 13.0 : 19.0) * room.scale;
     for (const std::string* value : {&fact.value, &fact.second})
       flow.words({.text = *value, .size = size, .bold = true});
-    flow.words({.text = fact.note, .size = 7.4 * room.fine});
+    flow.words({.text = fact.note, .size = room.fine_letters(7.4)});
     flows.push_back(std::move(flow));
   }
   return add_beside(boxes, flows, 1.2);
@@ -58,18 +70,16 @@ double add_facts(const Card& card, std::vector<Box>& boxes, const Room& room) {
 
 double add_legs(const Card& card, std::vector<Box>& boxes, const Room& room) {
   Flow flow("legs", room.x, room.y, room.width, 3.0);
-  const std::array<double, 11> shares = {0.03,  0.12,  0.075, 0.07,  0.075, 0.135,
-                                        0.12,  0.185, 0.065, 0.065, 0.06};
-  std::vector<double> widths;
-  for (const double share : shares) widths.push_back(share * flow.inner_width());
+  const double size = room.fine_letters(8.4);
+  const std::vector<double> widths = columns_for(room.table, size, flow.inner_width());
   std::size_t shown = 0;
   for (const auto& row : card.legs) {
     if (shown > room.most) break;
-    flow.row(row, widths, {.text = "", .size = 8.4 * room.fine, .bold = shown == 0});
+    flow.row(row, widths, {.text = "", .size = size, .bold = shown == 0});
     if (shown++ == 0) flow.rule();
   }
   if (card.legs.size() > shown)
-    flow.words({.text = more(card.legs.size() - shown), .size = 8.4 * room.fine, .bold = true});
+    flow.words({.text = more(card.legs.size() - shown), .size = size, .bold = true});
   boxes.push_back(flow.framed(0.5));
   return flow.bottom() + between;
 }
@@ -94,36 +104,61 @@ void add_piece(const Card& card, const Room& room, double size, Flow& flow) {
   flow.gap(0.3 * size);
 }
 
-double add_instructions(const Card& card, std::vector<Box>& boxes, const Room& room) {
+// Widths of the first two of three columns, as shares.
+struct Columns {
+  double first, second;
+};
+
+struct Instructions {
+  Flow steps, ticks, no_gear;  // the third column still empty
+  double beside() const { return std::max(steps.bottom(), ticks.bottom()); }
+};
+
+Instructions instructions_in(const Columns& columns, const Card& card, const Room& room) {
   const double free = room.width - 2 * between, size = letters_of_steps * room.scale;
-  const double first = 0.44 * free, second = 0.31 * free;
-  Flow steps("steps", room.x, room.y, first), ticks("ticks", room.x + first + between, room.y, second),
-      no_gear("piece and gear", room.x + first + second + 2 * between, room.y, free - first - second);
-  steps.words({.text = "In this order", .size = 1.15 * size, .bold = true});
+  const double first = columns.first * free, second = columns.second * free;
+  Instructions made{Flow("steps", room.x, room.y, first), Flow("ticks", room.x + first + between, room.y, second),
+                    Flow("piece and gear", room.x + first + second + 2 * between, room.y, free - first - second)};
+  made.steps.words({.text = "In this order", .size = 1.15 * size, .bold = true});
   for (std::size_t i = 0; i < card.steps.size(); ++i)
-    steps.item(fmt::format("{}.", i + 1), {.text = card.steps[i], .size = size}, 1.5 * size);
-  steps.gap(0.3 * size);
-  add_list("STOP, lower if you can, when", card.stops, card.stops.size(), size, steps);
-  ticks.words({.text = "Tick by hand before the lift", .size = 1.15 * size, .bold = true});
+    made.steps.item(fmt::format("{}.", i + 1), {.text = card.steps[i], .size = size}, 1.5 * size);
+  made.steps.gap(0.3 * size);
+  add_list("STOP, lower if you can, when", card.stops, card.stops.size(), size, made.steps);
+  made.ticks.words({.text = "Tick by hand before the lift", .size = 1.15 * size, .bold = true});
   for (const std::string& text : card.ticks) {
-    ticks.tick({.text = text, .size = size});
-    ticks.gap(0.12 * size);
+    made.ticks.tick({.text = text, .size = size});
+    made.ticks.gap(0.12 * size);
   }
-  const auto with_letters = [&](double small) {
-    Flow gear = no_gear;
-    add_piece(card, room, small, gear);
-    add_list("Landing, by the plan", card.landing, room.most, small, gear);
-    add_list("Gear of this lift, and no other", card.gear, room.most, small, gear);
+  return made;
+}
+
+double add_instructions(const Card& card, std::vector<Box>& boxes, const Room& room) {
+  const auto third = [&](const Instructions& beside, double letters) {
+    Flow gear = beside.no_gear;
+    add_piece(card, room, letters, gear);
+    add_list("Landing, by the plan", card.landing, room.most, letters, gear);
+    add_list("Gear of this lift, and no other", card.gear, room.most, letters, gear);
     return gear;
   };
-  const double least = 8.0 * room.fine, beside = std::max(steps.bottom(), ticks.bottom());
-  Flow gear = with_letters(least);
-  for (double larger = least + 0.2; larger <= size; larger += 0.2) {  // as large as there is room beside the others
-    Flow trial = with_letters(larger);
-    if (trial.bottom() > beside) break;
+  const double least = room.fine_letters(8.0);
+  // Another share for the column that is the highest, where all three are lower so.
+  Instructions made = instructions_in({0.44, 0.31}, card, room);
+  Flow gear = third(made, least);
+  const bool gear_is_highest = gear.bottom() > made.beside();
+  const std::array<Columns, 2> others = gear_is_highest ? std::array<Columns, 2>{{{0.44, 0.28}, {0.41, 0.29}}}
+                                                        : std::array<Columns, 2>{{{0.47, 0.30}, {0.50, 0.29}}};
+  for (const Columns& columns : others) {
+    Instructions other = instructions_in(columns, card, room);
+    Flow its_gear = third(other, least);
+    if (std::max(other.beside(), its_gear.bottom()) >= std::max(made.beside(), gear.bottom())) break;
+    made = std::move(other), gear = std::move(its_gear);
+  }
+  for (double larger = least + 0.2; larger <= letters_of_steps * room.scale; larger += 0.2) {  // as large as there is room
+    Flow trial = third(made, larger);
+    if (trial.bottom() > made.beside()) break;
     gear = std::move(trial);
   }
-  return add_beside(boxes, {steps, ticks, gear}, 0.5);
+  return add_beside(boxes, {made.steps, made.ticks, gear}, 0.5);
 }
 
 double add_reasons(const Card& card, std::vector<Box>& boxes, const Room& room) {
@@ -164,7 +199,7 @@ double add_signals(const Card& card, std::vector<Box>& boxes, const Room& room) 
   for (std::size_t i = 0; i < card.signals.size(); ++i) {
     const Signal& signal = card.signals[i];
     const double size = 8.6 * room.scale, word_width = 7.2 * size;
-    Flow flow(fmt::format("signal {}", i + 1), room.x, y, room.width, 2.0);
+    Flow flow(fmt::format("signal {}", i + 1), room.x, y, room.width, 1.4);
     flow.item(std::string(signal.word), {.text = signal.text, .size = size, .bold = true}, word_width);
     Box box = flow.framed(1.0);
     box.lines.push_back(
@@ -177,9 +212,9 @@ double add_signals(const Card& card, std::vector<Box>& boxes, const Room& room) 
 }
 
 double add_write_in(const Card& card, std::vector<Box>& boxes, const Room& room) {
-  const std::size_t columns = 3, rows = (card.write_in.size() + columns - 1) / columns;
+  const std::size_t columns = card.write_in.size() > 6 ? 4 : 3, rows = (card.write_in.size() + columns - 1) / columns;
   const double each = (room.width - static_cast<double>(columns - 1) * between) / static_cast<double>(columns),
-               size = 8.4 * room.fine;
+               size = room.fine_letters(8.4);
   std::vector<Flow> flows;
   for (std::size_t column = 0; column < columns; ++column) {
     Flow flow(fmt::format("written by hand {}", column + 1),
@@ -194,11 +229,12 @@ double add_write_in(const Card& card, std::vector<Box>& boxes, const Room& room)
 }
 
 double add_small_print(const Card& card, std::vector<Box>& boxes, const Room& room) {
-  const double size = 6.8 * room.fine;
+  const double size = room.fine_letters(6.8);
   Flow flow("small print", room.x, room.y, room.width, 2.0);
   for (const SmallPrint& print : card.small_print) {
-    if (room.in_short && !print.in_short.empty()) {
-      flow.words({.text = print.in_short, .size = size});
+    const std::string& shorter = room.brevity == Brevity::names && !print.names.empty() ? print.names : print.in_short;
+    if (room.brevity != Brevity::all && !shorter.empty()) {
+      flow.words({.text = shorter, .size = size});
       continue;
     }
     std::string all = print.title + ": ";
@@ -243,8 +279,8 @@ Trial go_card(const Card& card, const std::optional<Drawing>& hangs, const std::
   Flow turn("the turn", room.x, room.y, left);
   add_list("How it turns", card.turn, card.turn.size(), letters, turn);
   const double told = card.turn.empty() ? 0.0 : turn.bottom() - room.y + between;
-  const double least = hangs ? told + (card.turn.empty() ? least_drawing : 0.8 * least_drawing)
-                             : std::max(least_drawing, told - between);
+  const double least = hangs ? told + (card.turn.empty() ? room.drawing : 0.8 * room.drawing)
+                             : std::max(room.drawing, told - between);
   if (least > free && !room.anyway) return {std::move(page), least - free};  // drawings take most of the time
   const double high = std::max(free, least);
   if (!card.turn.empty()) boxes.push_back(turn.framed(0.5, hangs ? 0.0 : room.y + high));
@@ -288,31 +324,45 @@ Page lay_out(const Card& card, const std::optional<Drawing>& hangs, const std::o
   const bool may_lift = card.verdict == checks::Verdict::go;
   const std::size_t everything =
       std::max({card.legs.size(), card.gear.size(), card.reasons.size(), card.piece.size(), std::size_t{1}});
-  const auto trial = [&](double scale, double fine, bool in_short, std::size_t most, bool anyway = false) {
-    const Room room{0.0, 0.0, 0.0, 0.0, scale, fine, most, in_short, anyway};
+  const ColumnWidths table = widths_of(card.legs);
+  const auto trial = [&](double scale, double fine, Brevity brevity, std::size_t most, bool anyway = false,
+                         double least = smallest_letters, double drawing = low_drawing) {
+    const Room room{0.0, 0.0, 0.0, 0.0, scale, fine, most, brevity, table, anyway, least, drawing};
     return may_lift ? go_card(card, hangs, above, empty_page(paper), room)
                     : other_card(card, empty_page(paper), room);
   };
   struct Sizes {
     double scale, fine;
-    bool in_short;
+    Brevity brevity;
+    double drawing = least_drawing;
   };
   constexpr double legible = legible_at_arms_length / letters_of_steps;
   std::vector<Sizes> sizes;
-  for (const double scale : {1.25, 1.12, 1.0}) sizes.push_back({scale, scale, false});
-  for (const bool in_short : {false, true})
-    for (const double fine : {0.96, 0.9, 0.84, 0.8, 0.76}) sizes.push_back({legible, fine, in_short});
-  for (const double fine : {0.72, 0.68, 0.64, 0.6}) sizes.push_back({legible, fine, true});
-  for (const double scale : {0.92, 0.88, 0.84, 0.8, 0.76, 0.72}) sizes.push_back({scale, std::min(scale, 0.7), true});
-  for (const double fine : {0.66, 0.62, 0.58, 0.54, 0.5}) sizes.push_back({fine + 0.06, fine, true});
+  for (const double scale : {1.25, 1.12, 1.0}) sizes.push_back({scale, scale, Brevity::all});
+  for (const Brevity brevity : {Brevity::all, Brevity::names, Brevity::counts})
+    for (const double fine : {0.96, 0.88, 0.8, 0.72}) sizes.push_back({legible, fine, brevity});
+  for (const double scale : {legible, 0.92, 0.88, 0.84, 0.8, 0.76, 0.72})
+    sizes.push_back({scale, 0.72, Brevity::counts, low_drawing});
   for (const Sizes& each : sizes)
-    if (Trial whole = trial(each.scale, each.fine, each.in_short, everything); whole.over <= 0.0)
+    if (Trial whole = trial(each.scale, each.fine, each.brevity, everything, false, smallest_letters, each.drawing);
+        whole.over <= 0.0)
       return std::move(whole.page);
   const Sizes& last = sizes.back();
-  for (std::size_t most = everything; most > 1; --most)
-    if (Trial shorter = trial(last.scale, last.fine, true, most); shorter.over <= 0.0)
-      return std::move(shorter.page);
-  return trial(last.scale, last.fine, true, 1, true).page;
+  std::size_t fits = 0, too_many = everything;  // more of a list never takes less room
+  std::optional<Page> longest;
+  while (too_many - fits > 1) {
+    const std::size_t most = fits + (too_many - fits) / 2;
+    if (Trial shorter = trial(last.scale, last.fine, last.brevity, most); shorter.over <= 0.0)
+      fits = most, longest = std::move(shorter.page);
+    else
+      too_many = most;
+  }
+  if (longest) return *std::move(longest);
+  // Cautions of a plant's own, without end: all of them, in letters as small as it takes.
+  for (const double least : {5.0, 4.0, 3.0})
+    if (Trial small = trial(last.scale, least / 8.4, last.brevity, 1, false, least); small.over <= 0.0)
+      return std::move(small.page);
+  return trial(last.scale, last.fine, last.brevity, 1, true).page;
 }
 
 }  // namespace firstpick::card

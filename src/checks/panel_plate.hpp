@@ -1,6 +1,9 @@
 // What the two ways to load a panel have in common: level (panel_tension.cpp), and turned (turned_panel_tension.cpp).
 #pragma once
 
+#include <optional>
+#include <string>
+
 #include "checks/panel_face.hpp"
 #include "checks/piece_bending.hpp"
 #include "demands/panel_bending.hpp"
@@ -12,6 +15,9 @@ demands::Panel plate_of(const StageFacts& facts, const PanelFace& face);
 
 // Of one situation of a level panel.
 demands::PanelLoad panel_load(const StageFacts& facts, const BendingLoads& loads, const PanelFace& face);
+
+// Of one situation of a turned panel, by its name, with its one load; nothing where there is none, or it is not assessed.
+std::optional<demands::Panel> turned_panel_in(const StageFacts& facts, const PanelFace& face, const std::string& situation);
 
 // Takes the tension of one situation into the worst of all. `as_cast` behind the side: " as cast" where it is turned.
 void look_at(BendingTension& worst, const demands::PanelBending& bending, const PanelFace& face,

@@ -45,17 +45,17 @@ Outcome<demands::Roll> roll_of(const StageFacts& facts) {
 void record(const demands::Roll& roll, Force weight, const tables::RuleSet& rules, Trace& trace) {
   trace.add([&] {
     Step step{.words = "roll of the hanging piece under a side pull at its rim",
-              .result = {"phi", in(deg, roll.angle), "deg"},
+              .result = {"theta_roll", in(deg, roll.angle), "deg"},
               .clause = "statics",
               .sources = {rules.side_pull.source, rules.maximum_roll.source}};
     if (roll.angle == Angle{} || !(roll.angle < 90.0 * deg)) return step;
     step.result = {"M_side", roll.pull.value() / 1000.0, "kN m"};
-    step.words += ": the moment that it balances when it has rolled by phi";
-    step.formula = "W_least * (d * cos(phi) + z * sin(phi))";
+    step.words += ": the moment that it balances when it has rolled by theta_roll";
+    step.formula = "W_least * (d * cos(theta_roll) + z * sin(theta_roll))";
     step.given = {{"W_least", in(kN, weight), "kN"},
                   {"d", in(m, roll.inside), "m"},
                   {"z", in(m, roll.depth), "m"},
-                  {"phi", roll.angle.value(), "rad"}};
+                  {"theta_roll", roll.angle.value(), "rad"}};
     return step;
   });
 }

@@ -79,8 +79,12 @@ std::vector<BreakoutFace> breakout_faces(const StageFacts& facts) {
       face.outline = drawn_outline(site.outline, site, at, view);
     }
     const resistances::Square square{.centre = {}, .half_side = area->half_side};
+    std::vector<std::vector<plan::PlanarPoint>> reached;
+    for (auto& part : resistances::reached_parts(site.outline, square))
+      reached.push_back(drawn_outline({std::move(part), {}}, site, at, view).outer);
     face.bodies.push_back({site.insert, view.seen(at), area->half_side,
-                           drawn_outline(resistances::covered_part(site.outline, square), site, at, view)});
+                           drawn_outline(resistances::covered_part(site.outline, square), site, at, view),
+                           std::move(reached)});
     std::string names;
     for (const piece::InsertSite* each : area->inserts) names += (names.empty() ? "" : ", ") + each->insert;
     if (std::ranges::find(face.areas, names, &std::pair<std::string, Area>::first) == face.areas.end())
@@ -91,9 +95,13 @@ std::vector<BreakoutFace> breakout_faces(const StageFacts& facts) {
   return all;
 }
 
-std::optional<TensionLine> line_picture(const StageFacts& facts, const ModelChoice& model, const Situation& situation,
+std::optional<TensionLine> line_picture(const StageFacts& facts, const ModelChoice& model, const std::string& name,
                                    Ratio raise) {
-  const auto state = line_state(facts, model, situation);
+  const auto* situations = std::get_if<std::vector<Situation>>(&facts.gear_situations);
+  if (!situations) return {};
+  const auto situation = std::ranges::find(*situations, name, &Situation::name);
+  if (situation == situations->end()) return {};
+  const auto state = line_state(facts, model, *situation);
   if (!is_assessed(state)) return {};
   TensionLine line{.axis = model.axis == plan::Axis::x ? "x" : "y", .sections = {}};
   for (const demands::BeamSection& section : std::get<demands::BeamState>(state).sections)
@@ -101,12 +109,26 @@ std::optional<TensionLine> line_picture(const StageFacts& facts, const ModelChoi
   return line;
 }
 
-std::optional<TensionMap> map_picture(const StageFacts& facts, const Situation& situation, Ratio raise) {
+// The panel with its one load.
+std::optional<demands::Panel> level_panel_in(const StageFacts& facts, const PanelFace& face, const std::string& name) {
+  const auto* situations = std::get_if<std::vector<Situation>>(&facts.gear_situations);
+  if (!situations) return {};
+  const auto situation = std::ranges::find(*situations, name, &Situation::name);
+  if (situation == situations->end()) return {};
+  const auto loads = bending_loads(facts, *situation);
+  if (!is_assessed(loads)) return {};
+  demands::Panel panel = plate_of(facts, face);
+  panel.loads = {panel_load(facts, std::get<BendingLoads>(loads), face)};
+  return panel;
+}
+
+std::optional<TensionMap> map_picture(const StageFacts& facts, const std::string& situation, Ratio raise) {
   const auto face = panel_face(facts.plan, facts.body);
-  const auto loads = bending_loads(facts, situation);
-  if (!face || !is_assessed(loads)) return {};
-  const demands::PanelLoad load = panel_load(facts, std::get<BendingLoads>(loads), *face);
-  const demands::Panel panel = plate_of(facts, *face);
+  if (!face) return {};
+  const auto loaded = is_turned(facts) ? turned_panel_in(facts, *face, situation) : level_panel_in(facts, *face, situation);
+  if (!loaded) return {};
+  const demands::Panel& panel = *loaded;
+  const demands::PanelLoad& load = panel.loads.front();
   const auto estimate = demands::PanelEstimate::of(panel);
   if (!estimate) return {};
 
@@ -149,22 +171,18 @@ std::optional<TensionPicture> tension_picture(const StageFacts& facts, const Sta
   // The stress that would be drawn is that of the loads: not of strands, nor of concrete that has cracked.
   if (!facts.plan.piece.strands.empty() || facts.plan.piece.may_crack) return {};
   const auto cracking = std::ranges::find(stage.findings, std::string_view("piece-cracking"), &Finding::rule);
-  if (cracking == stage.findings.end() || cracking->situation.empty() || facts.stage.kind == plan::StageKind::turn)
-    return {};
-  const auto* situations = std::get_if<std::vector<Situation>>(&facts.gear_situations);
-  const auto* up = std::get_if<Direction>(&facts.up_before);
-  if (!situations || !up || up->z < level_normal) return {};
-  const auto situation = std::ranges::find(*situations, cracking->situation, &Situation::name);
+  if (cracking == stage.findings.end() || cracking->situation.empty() || bending_gap(facts)) return {};
   Trace silent;
   const auto raise = bending_raise(facts, silent);
-  if (situation == situations->end() || !is_assessed(raise)) return {};
+  if (!is_assessed(raise)) return {};
 
-  TensionPicture picture{.situation = situation->name, .allowed = {}, .map = {}, .line = {}};
+  TensionPicture picture{.situation = cracking->situation, .turned = is_turned(facts), .allowed = {}, .map = {}, .line = {}};
   if (cracking->capacity)
     if (const auto* allowed = std::get_if<Stress>(&*cracking->capacity)) picture.allowed = *allowed;
   const ModelChoice model = piece_model(facts.plan, facts.body, facts.rules.cracking);
-  if (model.model == plan::PieceModel::line) picture.line = line_picture(facts, model, *situation, std::get<Ratio>(raise));
-  if (model.model == plan::PieceModel::panel) picture.map = map_picture(facts, *situation, std::get<Ratio>(raise));
+  if (model.model == plan::PieceModel::line && !picture.turned)
+    picture.line = line_picture(facts, model, picture.situation, std::get<Ratio>(raise));
+  if (model.model == plan::PieceModel::panel) picture.map = map_picture(facts, picture.situation, std::get<Ratio>(raise));
   if (!picture.line && !picture.map) return {};
   return picture;
 }

@@ -20,6 +20,7 @@ struct BreakoutFace {
     plan::PlanarPoint at;
     Length half_side{};
     piece::Outline covered;            // what of the face the body of this insert takes
+    std::vector<std::vector<plan::PlanarPoint>> reached;  // of that, what counts: without what lies behind an opening
   };
   std::string side;                    // "top", "bottom", "side that looks towards +x": in words
   piece::Outline outline;
@@ -27,7 +28,7 @@ struct BreakoutFace {
   std::vector<std::pair<std::string, Area>> areas;  // "A1, A2" and their A_Nc, overlaps once
 };
 
-// Of a level panel, in x and y of the piece.
+// Of a panel, in x and y of the piece as cast.
 struct TensionMap {
   struct Cell {
     plan::PlanarPoint middle;
@@ -51,6 +52,7 @@ struct TensionLine {
 
 struct TensionPicture {
   std::string situation;
+  bool turned = false;                 // while it is turned or after: a map of the bending alone
   std::optional<Stress> allowed;       // before it cracks, over the factor
   std::optional<TensionMap> map;
   std::optional<TensionLine> line;

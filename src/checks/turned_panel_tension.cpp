@@ -142,18 +142,36 @@ std::optional<NotAssessed> add_turning(Turned& turned, const StageFacts& facts, 
   return {};
 }
 
+Outcome<Turned> turned_of(const StageFacts& facts, const PanelFace& face) {
+  Turned turned{plate_of(facts, face), {}};
+  turned.panel.in_plane = true;
+  turned.panel.thickness = face.thickness;
+  if (facts.stage.kind == plan::StageKind::turn)
+    if (auto refused = add_turning(turned, facts, face)) return *std::move(refused);
+  if (auto refused = add_hung(turned, facts, face)) return *std::move(refused);
+  if (turned.situations.empty()) return NotAssessed{"no situation loads the piece", {}};
+  return turned;
+}
+
 }  // namespace
+
+std::optional<demands::Panel> turned_panel_in(const StageFacts& facts, const PanelFace& face, const std::string& situation) {
+  const auto made = turned_of(facts, face);
+  if (!is_assessed(made)) return {};
+  const Turned& turned = std::get<Turned>(made);
+  const auto named = std::ranges::find(turned.situations, situation, &Situation::name);
+  if (named == turned.situations.end()) return {};
+  demands::Panel panel = turned.panel;
+  panel.loads = {turned.panel.loads.at(static_cast<std::size_t>(named - turned.situations.begin()))};
+  return panel;
+}
 
 Outcome<BendingTension> turned_panel_tension(const StageFacts& facts) {
   const auto face = panel_face(facts.plan, facts.body);
   if (!face) return no_panel();
-  Turned turned{plate_of(facts, *face), {}};
-  turned.panel.in_plane = true;
-  turned.panel.thickness = face->thickness;
-  if (facts.stage.kind == plan::StageKind::turn)
-    if (auto refused = add_turning(turned, facts, *face)) return *std::move(refused);
-  if (auto refused = add_hung(turned, facts, *face)) return *std::move(refused);
-  if (turned.situations.empty()) return NotAssessed{"no situation loads the piece", {}};
+  const auto made = turned_of(facts, *face);
+  if (const auto* gap = std::get_if<NotAssessed>(&made)) return *gap;
+  const Turned& turned = std::get<Turned>(made);
   const auto bent = demands::panel_bending(turned.panel);
   if (const auto* missing = std::get_if<NotAssessed>(&bent)) return *missing;
 

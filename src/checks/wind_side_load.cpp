@@ -27,9 +27,9 @@ std::vector<Finding> wind_side_load(const StageFacts& facts, Trace& trace) {
   const auto& limit = facts.rules.maximum_swing;
   trace.add([&] {
     return Step{.words = "swing of the piece as the gust takes it from plumb",
-                .result = {"psi", in(deg, wind.swing), "deg"},
-                .formula = "2 * phi",
-                .given = {{"phi", in(deg, wind.lean), "deg"}},
+                .result = {"theta_swing", in(deg, wind.swing), "deg"},
+                .formula = "2 * theta_wind",
+                .given = {{"theta_wind", in(deg, wind.lean), "deg"}},
                 .clause = "energy of a pendulum",
                 .sources = {limit.source, facts.rules.wind_caution.source}};
   });

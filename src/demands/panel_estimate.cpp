@@ -21,21 +21,33 @@ PanelMoment moment(double value, const PlatePoint& p) {
 
 struct PanelEstimate::Parts {
   std::unique_ptr<const PlateSolver> solver;
+  struct Ground {
+    PlateMesh mesh;
+    PlateShape shape;
+    std::array<PlatePoint, 2> edge;
+  };
+  std::optional<Ground> ground;  // that the panel stands on
   std::vector<PlatePoint> reading;
   double radius_m = 0.0, across_x_m = 0.0, across_y_m = 0.0;
 
   std::optional<std::vector<PlateNodeLoad>> node_loads(const PanelLoad& load) const {
     std::vector<PlateNodeLoad> made;
+    const auto add = [&](int node, double share, const PanelForce& force) {
+      const double arm_m = in(m, force.above_middle);
+      made.push_back({3 * node, -share * in(newton, force.up)});
+      made.push_back({3 * node + 1, share * arm_m * in(newton, force.along_y)});
+      made.push_back({3 * node + 2, -share * arm_m * in(newton, force.along_x)});
+    };
     for (const PanelForce& force : load.forces) {
       const auto shares = solver->shares(plate_point(force.at));
       if (!shares) return {};
-      const double arm_m = in(m, force.above_middle);
-      for (const PlateShare& corner : *shares) {
-        made.push_back({3 * corner.node, -corner.share * in(newton, force.up)});
-        made.push_back({3 * corner.node + 1, corner.share * arm_m * in(newton, force.along_y)});
-        made.push_back({3 * corner.node + 2, -corner.share * arm_m * in(newton, force.along_x)});
-      }
+      for (const PlateShare& corner : *shares) add(corner.node, corner.share, force);
     }
+    if (!load.edge) return made;
+    const auto on_edge =
+        ground ? edge_shares(ground->mesh, ground->shape, ground->edge, plate_point(load.edge->at)) : std::nullopt;
+    if (!on_edge) return {};
+    for (const EdgeShare& each : *on_edge) add(each.node, each.share, *load.edge);
     return made;
   }
 
@@ -111,6 +123,8 @@ std::shared_ptr<const PanelEstimate> PanelEstimate::of(const Panel& panel) {
   posed.poisson = panel.poisson.value();
   posed.held = holding_nodes(*mesh);
   parts->solver = std::make_unique<const PlateSolver>(*mesh, posed);
+  if (panel.edge)
+    parts->ground = {*mesh, shape, {plate_point((*panel.edge)[0]), plate_point((*panel.edge)[1])}};
   parts->radius_m = 0.5 * in(m, panel.patch);
   parts->across_x_m = std::min(in(m, panel.strip), 0.5 * width_m);
   parts->across_y_m = std::min(in(m, panel.strip), 0.5 * height_m);

@@ -22,7 +22,8 @@ class PanelEstimate {
   PanelEstimate(const PanelEstimate&) = delete;
   PanelEstimate& operator=(const PanelEstimate&) = delete;
 
-  // Not assessed: a force beside the panel, numbers that are not usable.
+  // Of a panel that stands on an edge (Panel::edge) its bending alone, not what the forces along it bring.
+  // Not assessed: a force beside the panel, an edge that would lift at one end, numbers that are not usable.
   Outcome<std::vector<PanelBending>> bending(const std::vector<PanelLoad>& loads) const;
 
   // For drawings: the principal moments of one load at places, each a mean over a disc of diameter Panel::patch as

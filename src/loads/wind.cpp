@@ -37,14 +37,15 @@ void record(const WindLoad& wind, const Terms& terms, const plan::Stage& stage, 
     return step;
   });
   trace.add([&] {
-    return Step{.words = "lean of the hook line in a steady wind", .result = {"tan_phi", std::tan(phi), "1"},
+    return Step{.words = "lean of the hook line in a steady wind", .result = {"tan_theta_wind", std::tan(phi), "1"},
                 .formula = "F_w / W_least",
                 .given = {{"F_w", in(kN, wind.force), "kN"}, {"W_least", in(kN, terms.least), "kN"}},
                 .clause = "statics"};
   });
   trace.add([&] {
     return Step{.words = "pull of the piece in a gust, over its weight", .result = {"k_w", wind.factor.value(), "1"},
-                .formula = "(3 - 2 * cos(phi)) / cos(phi)", .given = {{"phi", phi, "rad"}},
+                .formula = "(3 - 2 * cos(theta_wind)) / cos(theta_wind)",
+                .given = {{"theta_wind", phi, "rad"}},
                 .clause = "energy of a pendulum"};
   });
 }

@@ -15,6 +15,7 @@ std::string audit_html(const audit::Audit& audit);
 
 // Words that every view shares.
 std::string summary_of(const audit::Audit& audit);               // "12 plans: 3 NO-GO, 2 broken, 4 HOLD, 3 GO"
+std::string beside_of(const audit::Audit& audit);                // "1 shift file, 2 strength files, 1 sign-off"
 std::vector<std::string> warnings_of(const audit::Audit& audit);  // what a safety officer looks at first
 std::string reason_of(const audit::Entry& entry);                // of a broken plan its first fault, with its place
 std::string age_of(const audit::Entry& entry);                   // "tested 2026-03-03 07:10, 2.1 days ago"

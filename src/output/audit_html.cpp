@@ -59,6 +59,7 @@ std::string row(const Entry& e) {
   std::string governs = html_text(reason_of(e));
   if (!e.rule.empty()) governs += fmt::format("<div class=\"rule\">{}, {}</div>", html_text(e.rule), html_text(e.subject));
   if (!e.remedy.empty()) governs += "<div>&gt; " + html_text(e.remedy) + "</div>";
+  governs += lines(e.bending);
   std::string rests;
   if (e.standing != Standing::broken) rests = fmt::format("<div>{}</div>", html_text(age_of(e)));
   rests += lines(e.missing);
@@ -87,8 +88,7 @@ std::string audit_html(const Audit& audit) {
       policy_hash(audit_style), policy_hash(audit_script), html_text("Audit of " + audit.folder), audit_style);
   out += fmt::format("<h1>{}</h1>\n<p>Made {}</p>\n<p class=\"sum\">{}</p>\n", html_text("Audit of " + audit.folder),
                      html_text(audit.made), html_text(summary_of(audit)));
-  out += fmt::format("<p>Beside them, not judged here: {} shift files, {} strength files, {} sign-offs.</p>\n",
-                     audit.shift_files, audit.strength_files, audit.sign_offs);
+  out += fmt::format("<p>Beside them, not judged here: {}.</p>\n", beside_of(audit));
   out += list("Look at", warnings_of(audit));
   if (!audit.since.empty()) {
     std::vector<std::string> changes;

@@ -33,6 +33,7 @@ Json entry(const audit::Entry& e) {
           {"utilization", number(e.utilization)},
           {"reason", text_or_null(reason_of(e))},
           {"remedy", text_or_null(e.remedy)},
+          {"bending", e.bending},
           {"missing", e.missing},
           {"unconfirmed", e.unconfirmed},
           {"replaced", e.overridden},

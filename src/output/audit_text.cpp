@@ -46,6 +46,7 @@ std::string entry_text(const Entry& entry, const TerminalStyle& style) {
   const std::string reason = reason_of(entry);
   out += more(reason.empty() ? "governs: " + governs : governs.empty() ? reason : fmt::format("{} [{}]", reason, governs));
   if (entry.standing == Standing::broken) return out;
+  if (!entry.bending.empty()) out += more("noted: " + joined(entry.bending, "; "));
   if (entry.missing.size() > 1 || (entry.missing.size() == 1 && entry.standing != Standing::hold))
     out += more(fmt::format("missing: {}", joined(entry.missing, "; ")));
   out += more(fmt::format("{}; {}", age_of(entry), checks::in_words(entry.sign_off)));
@@ -61,6 +62,17 @@ std::string list(std::string_view title, const std::vector<std::string>& items, 
   std::string out = fmt::format("\n{}\n", title);
   for (const std::string& item : items) out += paragraph("  - ", "    ", printable(item), style.width);
   return out;
+}
+
+// What was signed is the text of the plan: it may go with it under another name.
+std::string orphan_in_words(const Audit::Orphan& orphan) {
+  if (!orphan.plan.empty())
+    return fmt::format("a sign-off without its plan: {}; it is of the text of {}, which counts as not signed: rename the "
+                       "sign-off as that plan is named, or sign the plan again",
+                       orphan.file, orphan.plan);
+  return fmt::format("a sign-off without its plan: {}; if the plan was renamed, rename the sign-off with it; if it was "
+                     "changed too, sign it again; if it is gone, delete the sign-off",
+                     orphan.file);
 }
 
 }  // namespace
@@ -96,6 +108,14 @@ std::string summary_of(const Audit& audit) {
                      count_of(audit, Standing::hold), count_of(audit, Standing::go));
 }
 
+std::string beside_of(const Audit& audit) {
+  const auto counted = [](std::size_t count, std::string_view word) {
+    return fmt::format("{} {}{}", count, word, count == 1 ? "" : "s");
+  };
+  return fmt::format("{}, {}, {}", counted(audit.shift_files, "shift file"), counted(audit.strength_files, "strength file"),
+                     counted(audit.sign_offs, "sign-off"));
+}
+
 std::vector<std::string> warnings_of(const Audit& audit) {
   std::vector<std::string> all;
   const auto tell = [&](std::size_t count, std::string_view words) {
@@ -111,11 +131,12 @@ std::vector<std::string> warnings_of(const Audit& audit) {
   tell(in_state(SignOffState::Kind::faulty), "with a sign-off that cannot be read");
   tell(in_state(SignOffState::Kind::none), "not signed");
   tell(of([](const Entry& e) { return !e.missing.empty(); }), "with evidence missing");
+  tell(of([](const Entry& e) { return !e.bending.empty(); }), "that may crack, or whose bending is checked elsewhere");
   tell(of([](const Entry& e) { return e.evidence_run_out; }), "with a strength test that has run out by now: GO was for the lift of its plan");
   tell(of([](const Entry& e) { return !e.unconfirmed.empty(); }), "on values from memory that nobody has confirmed");
   tell(of([](const Entry& e) { return !e.overridden.empty(); }), "with table entries of the plant's own");
   tell(of([](const Entry& e) { return !e.same_piece.empty(); }), "with another plan of the same piece and revision");
-  for (const std::string& file : audit.orphans) all.push_back("a sign-off without its plan: " + file);
+  for (const audit::Audit::Orphan& orphan : audit.orphans) all.push_back(orphan_in_words(orphan));
   for (const std::string& folder : audit.unread) all.push_back("not looked into: " + folder);
   return all;
 }
@@ -123,8 +144,7 @@ std::vector<std::string> warnings_of(const Audit& audit) {
 std::string audit_text(const Audit& audit, const TerminalStyle& style) {
   std::string out = paragraph("", "    ", "Audit of " + printable(audit.folder), style.width);
   out += paragraph("    ", "    ", printable("made " + audit.made + "; " + summary_of(audit)), style.width);
-  out += paragraph("    ", "    ", fmt::format("beside them, not judged here: {} shift files, {} strength files, {} sign-offs",
-                                               audit.shift_files, audit.strength_files, audit.sign_offs), style.width);
+  out += paragraph("    ", "    ", "beside them, not judged here: " + beside_of(audit), style.width);
   out += list("Look at", warnings_of(audit), style);
   if (!audit.since.empty()) {
     std::vector<std::string> changes;
@@ -153,12 +173,12 @@ std::string audit_text(const Audit& audit, const TerminalStyle& style) {
 
 std::string audit_csv(const Audit& audit) {
   std::string out = csv_row({"file", "verdict", "mark", "revision", "title", "engineer", "rules", "rule", "subject",
-                             "utilization", "reason", "remedy", "missing", "unconfirmed", "replaced", "tested",
+                             "utilization", "reason", "remedy", "bending", "missing", "unconfirmed", "replaced", "tested",
                              "evidence age days", "sign-off", "same piece", "fingerprint"});
   for (const Entry& e : audit.entries)
     out += csv_row({e.file, std::string(word_for(e.standing)), e.mark, e.revision, e.title, e.engineer, e.rules, e.rule,
                     e.subject, e.utilization ? fmt::format("{:.4f}", *e.utilization) : "", reason_of(e), e.remedy,
-                    joined(e.missing, "; "), joined(e.unconfirmed, "; "), joined(e.overridden, "; "), e.tested,
+                    joined(e.bending, "; "), joined(e.missing, "; "), joined(e.unconfirmed, "; "), joined(e.overridden, "; "), e.tested,
                     e.evidence_age_days ? fmt::format("{:.2f}", *e.evidence_age_days) : "",
                     e.standing == Standing::broken ? "" : checks::in_words(e.sign_off), joined(e.same_piece, "; "),
                     e.fingerprint});

@@ -73,7 +73,8 @@ Sides sides_of(const Square& square) {
 
 // What `sides` leaves of the convex ring, in convex parts: beyond its first side, beyond its second of the
 // rest, ...
-void append_outside(std::vector<Ring>& parts, Ring ring, const Sides& sides) {
+template <class AllSides>
+void append_outside(std::vector<Ring>& parts, Ring ring, const AllSides& sides) {
   for (const HalfPlane& side : sides) {
     if (ring.size() < 3) return;
     Ring beyond = clipped(ring, side.other_side());
@@ -130,18 +131,46 @@ double concrete_m2(const piece::Outline& outline, const Ring& ring) {
   for (const auto& hole : outline.holes) area += signed_area_m2(inside(hole, ring));
   return area;
 }
-double hidden_m2(const piece::Outline& outline, const Ring& part, const Point_m& c) {
-  double hidden = 0.0;
+// What each edge hides of the convex ring: convex too.
+std::vector<Ring> shades_in(const piece::Outline& outline, const Ring& part, const Point_m& c) {
+  std::vector<Ring> shades;
   const auto add = [&](const std::vector<plan::PlanarPoint>& edges) {
     for (std::size_t i = 0; i < edges.size(); ++i) {
       const auto &p = edges[i], &q = edges[(i + 1) % edges.size()];
-      const Ring shade = behind(part, c, {in(m, p.x), in(m, p.y)}, {in(m, q.x), in(m, q.y)});
-      if (shade.size() > 2) hidden += std::max(0.0, concrete_m2(outline, shade));
+      Ring shade = behind(part, c, {in(m, p.x), in(m, p.y)}, {in(m, q.x), in(m, q.y)});
+      if (shade.size() > 2) shades.push_back(std::move(shade));
     }
   };
   if (has_inward_corner(outline.outer)) add(outline.outer);
   for (const auto& hole : outline.holes) add(hole);
+  return shades;
+}
+double hidden_m2(const piece::Outline& outline, const Ring& part, const Point_m& c) {
+  double hidden = 0.0;
+  for (const Ring& shade : shades_in(outline, part, c)) hidden += std::max(0.0, concrete_m2(outline, shade));
   return hidden;
+}
+
+std::vector<HalfPlane> sides_of_convex(const Ring& ring) {  // counter-clockwise
+  constexpr double a_point_m = 1e-9;
+  std::vector<HalfPlane> sides;
+  for (std::size_t i = 0; i < ring.size(); ++i) {
+    const Point_m &p = ring[i], &q = ring[(i + 1) % ring.size()];
+    const double a = q.y - p.y, b = p.x - q.x;
+    if (std::hypot(a, b) > a_point_m) sides.push_back({a, b, a * p.x + b * p.y});
+  }
+  return sides;
+}
+
+// The convex ring without the convex shade. A ring beside it stays whole.
+void append_without(std::vector<Ring>& parts, Ring ring, const Ring& shade) {
+  constexpr double a_sliver_m2 = 1e-12;
+  const std::vector<HalfPlane> sides = sides_of_convex(shade);
+  Ring both = ring;
+  for (const HalfPlane& side : sides)
+    if (both.size() > 2) both = clipped(both, side);
+  if (both.size() < 3 || signed_area_m2(both) < a_sliver_m2) parts.push_back(std::move(ring));
+  else append_outside(parts, std::move(ring), sides);
 }
 
 std::vector<plan::PlanarPoint> with_units(const Ring& ring) {
@@ -187,6 +216,20 @@ Area reached_area(const piece::Outline& outline, const std::vector<Square>& squa
     reached_m2 += std::max(0.0, whole - hidden_m2(outline, part, centre));
   });
   return reached_m2 * m2;
+}
+
+std::vector<std::vector<plan::PlanarPoint>> reached_parts(const piece::Outline& outline, const Square& square) {
+  const Ring corners = corners_of(square);
+  std::vector<Ring> parts{corners};
+  for (const Ring& shade : shades_in(outline, corners, {in(m, square.centre.x), in(m, square.centre.y)})) {
+    std::vector<Ring> left;
+    for (Ring& part : parts) append_without(left, std::move(part), shade);
+    parts = std::move(left);
+  }
+  std::vector<std::vector<plan::PlanarPoint>> reached;
+  for (const Ring& part : parts)
+    if (Ring solid = inside(outline.outer, part); solid.size() > 2) reached.push_back(with_units(solid));
+  return reached;
 }
 
 piece::Outline covered_part(const piece::Outline& outline, const Square& square) {

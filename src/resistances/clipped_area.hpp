@@ -26,4 +26,9 @@ Area reached_area(const piece::Outline& outline, const std::vector<Square>& squa
 // What of the outline one square covers, for drawings; a part of it in two pieces hangs together along the square's sides.
 piece::Outline covered_part(const piece::Outline& outline, const Square& square);
 
+
+// What a straight line from the square's centre reaches of it, as parts beside each other, for drawings. Openings are still
+// in them.
+std::vector<std::vector<plan::PlanarPoint>> reached_parts(const piece::Outline& outline, const Square& square);
+
 }  // namespace firstpick::resistances

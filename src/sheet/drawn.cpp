@@ -84,7 +84,8 @@ Figure breakout_figure(const checks::BreakoutFace& face, const Report& report, c
   const double high = high_for(face.outline.outer, wide - 60.0, 300.0) + 16.0;
   Box box{.name = "breakout", .at = {0.0, 0.0, wide, high}, .lines = {}, .texts = {}};
   const Scaled scaled(face.outline.outer, {30.0, 8.0, wide - 60.0, high - 16.0});
-  for (const auto& body : face.bodies) box.lines.push_back(area(scaled.ring(body.covered.outer), 0.85));
+  for (const auto& body : face.bodies)
+    for (const auto& part : body.reached) box.lines.push_back(area(scaled.ring(part), 0.85));
   for (const auto& body : face.bodies) {
     for (const auto& hole : body.covered.holes) box.lines.push_back(area(scaled.ring(hole), 1.0));
     box.lines.push_back(line(scaled.ring(body.covered.outer), 0.6, true));
@@ -96,7 +97,7 @@ Figure breakout_figure(const checks::BreakoutFace& face, const Report& report, c
     write(box, body.insert, {at.x, at.y - 9.0}, Align::centre, true);
   }
   std::string words = "breakout bodies on the " + face.side;
-  std::string told = caption + ": " + face.side + ", areas A_Nc of the breakout bodies, grey, cut off at edges and openings: ";
+  std::string told = caption + ": " + face.side + ", areas A_Nc of the breakout bodies, grey, cut off at edges and openings, white where it lies behind an opening: ";
   for (std::size_t i = 0; i < face.areas.size(); ++i)
     told += fmt::format("{}{} {}", i == 0 ? "" : "; ", face.areas[i].first, print(face.areas[i].second, report.units));
   return {told, {wide, high, {std::move(box)}}, words};
@@ -126,10 +127,23 @@ void draw_legend(Box& box, double y, bool of_allowed) {
   write(box, of_allowed ? "of the tension allowed" : "of the largest tension", {x, y});
 }
 
+// What of a rectangle lies on the side of another, which cells at the rim of a face may pass.
+Rect within(const Rect& cell, const Rect& face) {
+  const double x = std::max(cell.x, face.x), y = std::max(cell.y, face.y);
+  return {x, y, std::min(cell.x + cell.width, face.x + face.width) - x, std::min(cell.y + cell.height, face.y + face.height) - y};
+}
+
+Rect around(const std::vector<Point>& points) {
+  const auto [left, right] = std::ranges::minmax(points, {}, &Point::x);
+  const auto [above, below] = std::ranges::minmax(points, {}, &Point::y);
+  return {left.x, above.y, right.x - left.x, below.y - above.y};
+}
+
 // Cells of one grey beside each other in one bar.
 void draw_cells(Box& box, const checks::TensionMap& map, Stress checks::TensionMap::Cell::*face, Stress whole,
                 const Scaled& scaled) {
   const double side = scaled.points_per_metre() * in(m, map.side);
+  const Rect rim = around(scaled.ring(map.outline.outer));
   for (std::size_t i = 0; i < map.cells.size();) {
     const auto band = [&](std::size_t at) { return band_of((map.cells[at].*face / whole).value()); };
     std::size_t end = i + 1;
@@ -138,8 +152,9 @@ void draw_cells(Box& box, const checks::TensionMap& map, Stress checks::TensionM
       ++end;
     const Point from = scaled(map.cells[i].middle);
     if (band(i) > 0)
-      box.lines.push_back(area(card::outline({from.x - side / 2, from.y - side / 2,
-                                              side * static_cast<double>(end - i), side}), greys[band(i)]));
+      box.lines.push_back(area(card::outline(within({from.x - side / 2, from.y - side / 2,
+                                                     side * static_cast<double>(end - i), side}, rim)),
+                               greys[band(i)]));
     i = end;
   }
 }
@@ -169,7 +184,8 @@ Figure map_figure(const checks::TensionPicture& picture, const Report& report, c
   draw_legend(box, high - line_high, of_allowed);
   const std::string allowed =
       picture.allowed ? fmt::format("; {} is allowed", print(*picture.allowed, report.units, Rounding::down)) : "";
-  return {caption + ": largest tension in bending, " + picture.situation + allowed +
+  return {caption + ": largest tension in bending" + (picture.turned ? " alone, without that along the panel, " : ", ") +
+              picture.situation + allowed +
               ". Circles: picks. At them the rule reads the mean over a strip, which is in the calculation and not here. "
               "The shades are from a coarse mesh: the number that counts is in the calculation.",
           {wide, high, {std::move(box)}}, "tension in bending over the panel, as shades"};

@@ -146,7 +146,7 @@ std::string number_as_mathml(const std::string& text) {
 std::string letters(std::string_view name) {
   static constexpr std::pair<std::string_view, std::string_view> greek[] = {
       {"phi", "&#966;"},  {"psi", "&#968;"}, {"lambda", "&#955;"},
-      {"beta", "&#946;"}, {"rho", "&#961;"}, {"pi", "&#960;"}};
+      {"beta", "&#946;"}, {"rho", "&#961;"}, {"pi", "&#960;"}, {"theta", "&#952;"}};
   for (const auto& [word, letter] : greek)
     if (name == word) return std::string(letter);
   return std::string(name);
@@ -155,6 +155,12 @@ std::string letters(std::string_view name) {
 }  // namespace
 
 std::optional<Formula> formula_of(std::string_view text) { return Reader(text).whole(); }
+
+std::optional<Formula> formula_of(const Step& step) {
+  if (step.formula.empty()) return {};
+  auto formula = formula_of(step.formula);
+  return formula && formula->kind == Kind::number ? std::nullopt : formula;
+}
 
 std::string figures(double number) { return fmt::format("{:.6g}", number); }
 

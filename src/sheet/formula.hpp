@@ -1,6 +1,6 @@
 // A formula of a step as a tree, to be written as MathML or with its numbers put in.
 //
-//   + - * / ^   parentheses   minus in front   sqrt min max sin cos tan abs   pi   numbers   symbols   (record/trace.hpp)
+//   + - * / ^   parentheses   minus in front   sqrt ln min max sin cos tan abs   pi   numbers   symbols   (record/trace.hpp)
 #pragma once
 
 #include <optional>
@@ -21,6 +21,9 @@ struct Formula {
 
 // Nothing where the text is no formula: it is then printed as it stands.
 std::optional<Formula> formula_of(std::string_view text);
+
+// Of a step; empty where it has none, or one number alone, which is its result.
+std::optional<Formula> formula_of(const Step& step);
 
 // A number to six figures, as it stands in every line of the sheet.
 std::string figures(double number);

@@ -6,6 +6,7 @@
 
 #include "card/paint.hpp"
 #include "record/diagnostic.hpp"
+#include "sheet/clause.hpp"
 #include "sheet/formula.hpp"
 #include "sheet/own_units.hpp"
 #include "sheet/write.hpp"
@@ -88,7 +89,7 @@ std::string math(const std::string& cls, const std::string& inner) {
 std::string step_html(const Step& step, UnitSystem units) {
   std::string out = "<div class=\"step\"><p>" + escaped(step.words) + "</p>\n<p>";
   out += math("symbol", symbol_as_mathml(step.result.symbol));
-  if (const auto formula = step.formula.empty() ? std::nullopt : formula_of(step.formula)) {
+  if (const auto formula = formula_of(step)) {
     out += " = " + math("formula", as_mathml(*formula));
     if (!step.given.empty()) out += "<br>= " + math("numbers", as_mathml(with_numbers(*formula, step.given)));
   }
@@ -98,7 +99,8 @@ std::string step_html(const Step& step, UnitSystem units) {
     given += (given.empty() ? "" : ", ") + math("given", symbol_as_mathml(term.symbol)) + " = " +
              math("value", number(term.number)) + unit_of(term, units);
   if (!given.empty()) out += "<p>with " + given + "</p>\n";
-  if (!step.clause.empty()) out += "<p class=\"from\">by " + escaped(step.clause) + "</p>\n";
+  if (const std::string clause = clause_in_words(step); !clause.empty())
+    out += "<p class=\"from\">by " + escaped(clause) + "</p>\n";
   for (const Source& source : step.sources)
     out += fmt::format("<p class=\"from\">from {} = {}: {} ({})</p>\n", escaped(source.id),
                        escaped(source.value_text), escaped(citation(source)), word_for(source.basis));

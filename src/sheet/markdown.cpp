@@ -4,6 +4,7 @@
 #include <fmt/format.h>
 
 #include "record/diagnostic.hpp"
+#include "sheet/clause.hpp"
 #include "sheet/formula.hpp"
 #include "sheet/own_units.hpp"
 #include "sheet/write.hpp"
@@ -29,7 +30,7 @@ std::string unit_of(const Term& term, UnitSystem units) {
 // Four spaces make it code: nothing in it is markup.
 std::string step_text(const Step& step, UnitSystem units) {
   std::string out = escaped(step.words) + "\n\n    " + step.result.symbol;
-  if (const auto formula = step.formula.empty() ? std::nullopt : formula_of(step.formula)) {
+  if (const auto formula = formula_of(step)) {
     out += " = " + as_text(*formula) + "\n      ";
     if (!step.given.empty()) out += " = " + as_text(with_numbers(*formula, step.given)) + "\n      ";
   }
@@ -39,7 +40,7 @@ std::string step_text(const Step& step, UnitSystem units) {
     given += fmt::format("{}`{} = {}{}`", given.empty() ? "" : ", ", term.symbol, figures(term.number),
                          unit_of(term, units));
   if (!given.empty()) out += "with " + given + "\n\n";
-  if (!step.clause.empty()) out += "- by " + escaped(step.clause) + "\n";
+  if (const std::string clause = clause_in_words(step); !clause.empty()) out += "- by " + escaped(clause) + "\n";
   for (const Source& source : step.sources)
     out += fmt::format("- from {} = {}: {} ({})\n", escaped(source.id), escaped(source.value_text),
                        escaped(citation(source)), word_for(source.basis));

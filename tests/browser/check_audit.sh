@@ -1,7 +1,7 @@
 #!/bin/sh
 # The pages of audit and calculation sheet in a real browser, wide and 390 pixels: nothing on the console, nothing asked of a
 # network, sorting and filter work, every text has its contrast and stays inside; pictures to look at.
-# Not part of tests/run.sh: Chromium is a large package.
+# tests/run.sh runs it where Chromium is installed, and does not install it: it is a large package.
 # Usage: apt-get install --no-install-recommends chromium fonts-dejavu-core
 #        sh tests/browser/check_audit.sh PROGRAM [FOLDER FOR PICTURES]
 set -eu

@@ -1,7 +1,7 @@
 #!/bin/sh
 # The page at the crane in a real browser, at 1920 x 1080 and 390 pixels: its script runs under its own policy, says nothing
 # on the console, every text has its contrast and stays inside, every verdict has word and mark; fresh and old.
-# Not part of tests/run.sh: Chromium is a large package.
+# tests/run.sh runs it where Chromium is installed, and does not install it: it is a large package.
 # Usage: apt-get install --no-install-recommends chromium fonts-dejavu-core; sh tests/browser/check_page.sh [FOLDER FOR PICTURES]
 set -eu
 cd "$(dirname "$0")/../.."

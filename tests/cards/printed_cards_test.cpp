@@ -211,8 +211,8 @@ TEST_CASE("the card of the manhole base holds every field that an operator needs
       "DANGER",
       "WARNING",
       "CAUTION",
-      "values from memory, to be confirmed by the engineer of record",
-      "This version does not check everything",
+      "From memory, to be confirmed by the engineer of record: ",  // by name where there is room
+      "Not checked by this version",
       "As it hangs",
       "Picks from above"};
   for (const std::string& field : fields) {

@@ -106,7 +106,7 @@ is "with its state" yes "$(says out '"state": "changed since sign-off"')"
 is "the audit holds" 3 "$(status_of audit "$plans" --now $now --since "$folder/before.json")"
 is "it counts what was changed" yes "$(says out '1 changed since sign-off')"
 is "what is worse than before" yes "$(says out 'worse: base.toml, was GO, is HOLD')"
-is "a shift file is no plan of it" yes "$(says out '1 shift files')"
+is "a shift file is no plan of it" yes "$(says out '1 shift file,')"
 
 # better, new, gone, broken
 "$program" audit "$plans" --json --now $now >"$folder/second.json"
@@ -121,7 +121,15 @@ cp "$folder/broken.toml" "$plans/broken.toml"
 is "a broken plan outranks it" 2 "$(status_of audit "$plans" --now $now)"
 is "it is told with its place" yes "$(says out 'broken.toml:1:')"
 is "and the others are judged" yes "$(says out '3 plans: 1 NO-GO, 1 broken, 0 HOLD, 1 GO')"
-rm "$plans/base.toml"
+mv "$plans/base.toml" "$plans/base-b.toml"
+status_of audit "$plans" --now $now --json >/dev/null
+is "a plan that was renamed has lost its signature, and where it is is told" yes \
+   "$(says out 'a sign-off without its plan: base.signed.toml; it is of the text of base-b.toml, which counts as not signed: rename')"
+printf '\n# another text\n' >>"$plans/base-b.toml"
+status_of audit "$plans" --now $now --json >/dev/null
+is "renamed and changed, nobody knows whose it was" yes \
+   "$(says out 'a sign-off without its plan: base.signed.toml; if the plan was renamed, rename')"
+rm "$plans/base-b.toml"
 status_of audit "$plans" --now $now >/dev/null
 is "a signature without its plan is told" yes "$(says out 'a sign-off without its plan: base.signed.toml')"
 

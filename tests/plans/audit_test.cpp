@@ -198,6 +198,7 @@ TEST_CASE("hostile text in any field reaches no view of an audit unescaped") {
                      .subject = hostile,
                      .reason = hostile,
                      .remedy = hostile,
+                     .bending = {hostile},
                      .missing = {hostile, hostile + "2"},
                      .unconfirmed = {hostile},
                      .overridden = {hostile},
@@ -206,7 +207,7 @@ TEST_CASE("hostile text in any field reaches no view of an audit unescaped") {
                                   .verdict_then = hostile, .changed = {hostile}, .fault = hostile},
                      .same_piece = {hostile}};
   audit::Entry broken{.file = hostile, .faults = {{.file = hostile, .what = hostile, .help = hostile}}};
-  const audit::Audit audit{.folder = hostile, .made = hostile, .entries = {entry, broken}, .orphans = {hostile},
+  const audit::Audit audit{.folder = hostile, .made = hostile, .entries = {entry, broken}, .orphans = {{hostile, hostile}},
                            .unread = {hostile}, .since = hostile,
                            .changes = {{audit::Change::Kind::worse, hostile, hostile, hostile}},
                            .cautions = {hostile}, .not_checked = {hostile}};
@@ -224,6 +225,33 @@ TEST_CASE("hostile text in any field reaches no view of an audit unescaped") {
   CHECK(json.find('\x1b') == std::string::npos);
   CHECK(json.find('\x07') == std::string::npos);
   CHECK(std::ranges::all_of(json, [](char c) { return c == '\n' || (c >= 0x20 && c < 0x7F); }));
+}
+
+TEST_CASE("an audit tells which plans may crack and whose bending is checked elsewhere, and of the others nothing") {
+  using Texts = std::vector<std::string>;
+  auto files = some_plans();
+  files.push_back({"plans/plank.toml", "plank.toml", contents_of("tests/plans/ok/plank-that-may-crack.toml")});
+  files.push_back({"plans/block.toml", "block.toml", contents_of("tests/plans/hold/legs-crossed-under-a-beam.toml")});
+  const audit::Audit audit = audit_of(files);
+  for (const audit::Entry& entry : audit.entries) {
+    CAPTURE(entry.file);
+    if (entry.file == "plank.toml") CHECK(entry.bending == Texts{"may crack, as the engineer states"});
+    else if (entry.file == "block.toml")
+      CHECK(entry.bending == Texts{"bending checked elsewhere, as the plan states: calculation made for the test"});
+    else CHECK(entry.bending.empty());
+  }
+  const std::string text = output::audit_text(audit, {});
+  CHECK(text.find("noted: may crack, as the engineer states") != std::string::npos);
+  CHECK(text.find("2 that may crack, or whose bending is checked elsewhere") != std::string::npos);
+  CHECK(output::audit_html(audit).find("<div>bending checked elsewhere, as the plan states: calculation made for the test</div>") !=
+        std::string::npos);
+  CHECK(output::audit_json(audit).find("\"bending\": [\n        \"may crack, as the engineer states\"") != std::string::npos);
+}
+
+TEST_CASE("what lies beside the plans is counted in its number") {
+  audit::Audit audit;
+  audit.shift_files = 1, audit.strength_files = 2, audit.sign_offs = 1;
+  CHECK(output::beside_of(audit) == "1 shift file, 2 strength files, 1 sign-off");
 }
 
 TEST_CASE("an audit against an earlier one tells another use, plan, test or sign-off under the same verdict") {

@@ -160,6 +160,21 @@ TEST_CASE("board: one pour that is named for several forms is told on each of th
   CHECK(board_of(shift_text(same + same), files(pour), now).lines[0].judged.notes.empty());
 }
 
+TEST_CASE("board: a piece that may crack, or whose bending is checked elsewhere, says so on its line") {
+  FileTexts texts = files(pour);
+  texts["plank.toml"] = contents_of("tests/plans/ok/plank-that-may-crack.toml");
+  texts["block.toml"] = contents_of("tests/plans/hold/legs-crossed-under-a-beam.toml");
+  const auto notes_of = [&](const std::string& plan, const std::string& cast) {
+    const auto board = board_of(shift_text(piece_text(plan, "", "count = 1\n", cast)), texts, now);
+    for (const std::string& note : board.lines.front().judged.notes)
+      CHECK(output::board_html(board).find("<div class=\"note\">! " + note + "</div>") != std::string::npos);
+    return board.lines.front().judged.notes;
+  };
+  CHECK(notes_of("plank.toml", "2026-03-02T16:00:00") == std::vector<std::string>{"may crack, as the engineer states"});
+  CHECK(notes_of("block.toml", "2026-03-02T16:30:00") ==
+        std::vector<std::string>{"bending checked elsewhere, as the plan states: calculation made for the test"});
+}
+
 TEST_CASE("board: results too far apart, too young, or to be used too long are HOLD, a wide range is told") {
   CHECK(judged(files(changed(pour, "24.1 MPa", "44.1 MPa"))).rule == "strength-evidence");
   const auto wide = judged(files(changed(pour, "24.1 MPa", "28 MPa")));

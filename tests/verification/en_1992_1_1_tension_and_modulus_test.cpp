@@ -14,6 +14,7 @@
 #include "resistances/concrete_modulus.hpp"
 #include "resistances/cracking_stress.hpp"
 #include "support/assessed.hpp"
+#include "support/formula.hpp"
 #include "support/step_named.hpp"
 #include "support/us_rules.hpp"
 
@@ -46,6 +47,17 @@ double E_cm_MPa(double f_ck_MPa) {
 TEST_CASE("LebeDigital: f_ctm of f_ck 30 and 60 MPa") {
   CHECK(f_ctm_MPa(30) == Approx(2.896468).margin(5e-7));
   CHECK(f_ctm_MPa(60) == Approx(4.354742).margin(5e-7));
+}
+
+TEST_CASE("what is printed of f_ctm gives its number again, on both sides of C50/60") {
+  for (const double f_ck_MPa : {30.0, 60.0}) {
+    Trace trace = Trace::recording();
+    assessed(resistances::cracking_stress(normal_concrete(), f_ck_MPa * MPa, 1.0 * m, eu(), us_tables(), trace));
+    const Step step = step_named(trace, "f_ctm");
+    Symbols symbols;
+    for (const Term& term : step.given) symbols[term.symbol] = term.number;
+    CHECK(value_of(step.formula, symbols) == Approx(step.result.number).epsilon(1e-12));
+  }
 }
 
 TEST_CASE("fib structuralcodes: f_ctm(t) of beta_cc 0.32, alpha 2/3 and f_ctm 3.45 MPa") {

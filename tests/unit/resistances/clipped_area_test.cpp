@@ -115,16 +115,21 @@ TEST_CASE(
   }
 }
 
+namespace {
+
+double area_in2(const std::vector<plan::PlanarPoint>& ring) {
+  double twice = 0.0;
+  for (std::size_t i = 0; i < ring.size(); ++i) {
+    const auto &a = ring[i], &b = ring[(i + 1) % ring.size()];
+    twice += in(inch, a.x) * in(inch, b.y) - in(inch, b.x) * in(inch, a.y);
+  }
+  return 0.5 * twice;
+}
+
+}  // namespace
+
 TEST_CASE("the part of an outline under one square has the area that it covers") {
   const piece::Outline window{slab.outer, {opening(15.0 * inch, 10.0 * inch, 4.0 * inch, 5.0 * inch)}};
-  const auto area_in2 = [](const std::vector<plan::PlanarPoint>& ring) {
-    double twice = 0.0;
-    for (std::size_t i = 0; i < ring.size(); ++i) {
-      const auto &a = ring[i], &b = ring[(i + 1) % ring.size()];
-      twice += in(inch, a.x) * in(inch, b.y) - in(inch, b.x) * in(inch, a.y);
-    }
-    return 0.5 * twice;
-  };
   for (const Square& one : {square(20, 15, 5), square(15, 12, 6), square(38, 2, 8), square(20, 15, 9, 30.0 * deg),
                             square(-20, 15, 5), square(17, 12, 1)}) {
     const piece::Outline part = covered_part(window, one);
@@ -132,4 +137,29 @@ TEST_CASE("the part of an outline under one square has the area that it covers")
     for (const auto& hole : part.holes) sum += area_in2(hole);
     CHECK(sum == Approx(covered_in2(window, {one})).margin(1e-9));
   }
+}
+
+TEST_CASE("the parts that are drawn as reached have the area that counts: without what lies behind an opening or a notch") {
+  const piece::Outline window{slab.outer, {opening(15.0 * inch, 10.0 * inch, 4.0 * inch, 5.0 * inch)}};
+  const piece::Outline notched{{{0.0 * inch, 0.0 * inch},
+                                {40.0 * inch, 0.0 * inch},
+                                {40.0 * inch, 30.0 * inch},
+                                {22.0 * inch, 30.0 * inch},
+                                {22.0 * inch, 12.0 * inch},
+                                {20.0 * inch, 12.0 * inch},
+                                {20.0 * inch, 30.0 * inch},
+                                {0.0 * inch, 30.0 * inch}},
+                               {}};
+  std::size_t hidden = 0;
+  for (const piece::Outline* outline : {&slab, &window, &notched})
+    for (const Square& one : {square(12, 12, 8), square(12, 15, 10), square(24, 12, 9, 30.0 * deg), square(25, 20, 9),
+                              square(17, 22, 12), square(38, 2, 8), square(5, 5, 3), square(17, 6, 14)}) {
+      double sum = 0.0;
+      for (const auto& part : reached_parts(*outline, one)) sum += area_in2(part);
+      const double counts = in(in2, reached_area(*outline, {one}));
+      CAPTURE(in(inch, one.centre.x), in(inch, one.centre.y), outline->outer.size(), outline->holes.size());
+      CHECK(sum == Approx(counts).margin(1e-6));
+      if (counts < covered_in2(*outline, {one}) - 1.0) ++hidden;
+    }
+  CHECK(hidden >= 6);
 }

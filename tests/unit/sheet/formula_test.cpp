@@ -1,5 +1,6 @@
 // Formulas of steps as trees: what is written means what was read.
 
+#include "sheet/clause.hpp"
 #include "sheet/formula.hpp"
 
 #include <catch2/catch.hpp>
@@ -59,4 +60,22 @@ TEST_CASE("MathML of a fraction, a root, a power, a lower index and a large numb
   CHECK(symbol_as_mathml("psi_c_left") == "<msub><mi>&#968;</mi><mi>c,left</mi></msub>");
   CHECK(as_mathml({Formula::Kind::number, "1.5e+06", {}}) ==
         "<mrow><mn>1.5</mn><mo>&#215;</mo><msup><mn>10</mn><mrow><mn>6</mn></mrow></msup></mrow>");
+}
+
+TEST_CASE("a formula that is one number is not printed beside its result") {
+  CHECK_FALSE(sheet::formula_of(Step{.words = {}, .result = {"psi_ed", 1.0, "1"}, .formula = "1"}));
+  CHECK_FALSE(sheet::formula_of(Step{.words = {}, .result = {"psi_ed", 1.0, "1"}}));
+  CHECK(sheet::formula_of(Step{.words = {}, .result = {"x", 2.0, "1"}, .formula = "1 + 1"}));
+}
+
+TEST_CASE("the clause of a step stands with its source where it is no more than a place in it") {
+  Step step{.words = {}, .result = {"T_max", 1.0, "kN"}, .clause = "(d)"};
+  CHECK(sheet::clause_in_words(step) == "(d)");
+  step.sources.push_back({.title = "Rules of slings", .locator = "table 1"});
+  step.sources.push_back({.title = "Rules of precast lifts", .locator = "(d)"});
+  CHECK(sheet::clause_in_words(step) == "Rules of precast lifts, (d)");
+  step.clause = "statics";
+  CHECK(sheet::clause_in_words(step) == "statics");
+  step.clause.clear();
+  CHECK(sheet::clause_in_words(step).empty());
 }
