@@ -40,8 +40,6 @@ struct Model {
   std::vector<std::pair<std::size_t, double>> loads_kN;
 
   std::size_t on_body(std::size_t body, const Point& at) {
-    for (const std::size_t node : bodies[body])  // what meets there turns about it
-      if (distance(nodes[node - 1], disturbed(at)) < 1e-9) return node;
     nodes.push_back(disturbed(at));
     bodies[body].push_back(nodes.size());
     return nodes.size();
@@ -158,62 +156,6 @@ std::optional<std::vector<Force>> calculix_tensions(const demands::HungPiece& pi
     tensions.push_back(std::max(0.0, strain) * piece.legs[i].axial_stiffness);
   }
   return tensions;
-}
-
-namespace {
-
-// A rope over a sheave, as two legs that share its length: by how much the first is longer than an even start, and by how
-// much more it then pulls.
-struct Rope {
-  std::array<std::size_t, 2> legs{};
-  double shift_m = 0.0, last_shift_m = 0.0, last_more_kN = 0.0;
-};
-
-std::vector<Rope> ropes_of(const demands::HungPiece& piece) {
-  std::vector<Rope> ropes;
-  for (std::size_t carrier = 0; carrier < piece.carriers.size(); ++carrier) {
-    std::vector<std::size_t> legs;
-    for (std::size_t leg = 0; leg < piece.legs.size(); ++leg)
-      if (piece.carriers[carrier].is_sheave && piece.legs[leg].from_carrier == carrier) legs.push_back(leg);
-    if (legs.size() == 2) ropes.push_back({{legs[0], legs[1]}});
-  }
-  for (const auto& group : piece.equalised)
-    if (group.size() == 2) ropes.push_back({{group[0], group[1]}});
-  return ropes;
-}
-
-}  // namespace
-
-std::optional<std::vector<Force>> calculix_tensions_over_sheaves(const demands::HungPiece& piece,
-                                                                 const demands::Hanging& rest) {
-  constexpr double first_m = 0.020, second_m = 0.012, even = 1e-4;
-  std::vector<Rope> ropes = ropes_of(piece);
-  for (Rope& rope : ropes) rope.shift_m = first_m;
-  for (int run = 0; run < 25; ++run) {
-    demands::HungPiece legs = piece;
-    for (const Rope& rope : ropes) {
-      const auto &one = rest.spans[rope.legs[0]], &other = rest.spans[rope.legs[1]];
-      const double a = in(m, norm(one[1] - one[0])), b = in(m, norm(other[1] - other[0]));
-      const double whole = in(m, piece.legs[rope.legs[0]].length + piece.legs[rope.legs[1]].length);
-      legs.legs[rope.legs[0]].length = (whole * a / (a + b) + rope.shift_m) * m;
-      legs.legs[rope.legs[1]].length = (whole * b / (a + b) - rope.shift_m) * m;
-    }
-    const auto tensions = calculix_tensions(legs, rest);
-    if (!tensions) return {};
-    double most = 0.0, uneven = 0.0;
-    for (const Force& tension : *tensions) most = std::max(most, in(kN, tension));
-    for (Rope& rope : ropes) {
-      const double more = in(kN, (*tensions)[rope.legs[0]] - (*tensions)[rope.legs[1]]);
-      uneven = std::max(uneven, std::abs(more));
-      const double next = run == 0 || more == rope.last_more_kN
-                              ? second_m
-                              : rope.shift_m - more * (rope.shift_m - rope.last_shift_m) / (more - rope.last_more_kN);
-      rope.last_shift_m = rope.shift_m, rope.last_more_kN = more;
-      rope.shift_m = std::clamp(next, -0.1, 0.1);
-    }
-    if (uneven <= even * most) return tensions;
-  }
-  return {};
 }
 
 }  // namespace firstpick::tests

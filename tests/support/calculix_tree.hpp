@@ -14,9 +14,4 @@ namespace firstpick::tests {
 // Tension of each leg. Nothing: it did not run, or wrote no result. Legs that stretch, no sheaves, no equalised legs.
 std::optional<std::vector<Force>> calculix_tensions(const demands::HungPiece& piece, const demands::Hanging& rest);
 
-// The same with ropes of two legs that run over sheaves: their length is shared between the two, and what each has of it is
-// searched for until CalculiX gives both the same tension, from 20 mm beside ours. Nothing: the search finds no such length.
-std::optional<std::vector<Force>> calculix_tensions_over_sheaves(const demands::HungPiece& piece,
-                                                                 const demands::Hanging& rest);
-
 }  // namespace firstpick::tests

@@ -19,7 +19,7 @@ using namespace firstpick::tests;
 
 namespace {
 
-void compare(const HungPiece& piece, std::size_t slack_legs = 0, bool over_sheaves = false) {
+void compare(const HungPiece& piece, std::size_t slack_legs = 0) {
   const Hanging ours = hung(piece);
   const double load_kN = in(kN, total_of(piece));
   const auto is_slack = [&](const demands::LegForce& leg) { return in(kN, leg.tension) < 1e-3 * load_kN; };
@@ -28,7 +28,7 @@ void compare(const HungPiece& piece, std::size_t slack_legs = 0, bool over_sheav
     WARN("CalculiX (ccx) is not installed: nothing was compared");
     return;
   }
-  const auto theirs = over_sheaves ? calculix_tensions_over_sheaves(piece, ours) : calculix_tensions(piece, ours);
+  const auto theirs = calculix_tensions(piece, ours);
   REQUIRE(theirs);
   REQUIRE(theirs->size() == piece.legs.size());
   for (std::size_t i = 0; i < piece.legs.size(); ++i) {
@@ -110,28 +110,3 @@ TEST_CASE("CalculiX: two hooks with four legs each, one leg 2 mm long") {
   piece.loads = {{at_m(0.3, 0.1, -0.3), 200.0 * kN}};
   compare(piece);
 }
-
-// Below the hook two sheaves, each with one rope to two picks on its side, and between them two legs: one rope more than
-// statics needs. `longer`: of the first of the two legs.
-HungPiece on_two_sheaves(Length longer) {
-  HungPiece piece;
-  const Position hook = at_m(0.0, 0.0, 3.6);
-  for (const double x : {-1.0, 1.0}) {
-    const std::size_t sheave = piece.carriers.size();
-    const Position at = at_m(1.15 * x, 0.05, 1.6);
-    piece.legs.push_back({"sheave", Position{}, norm(at - hook), 30000.0 * kN, {}, {}, sheave});
-    for (const double y : {-0.8, 0.8})
-      piece.legs.push_back({"A", at_m(1.5 * x, y, 0.0), norm(at_m(1.5 * x, y, 0.0) - at), 15000.0 * kN, sheave, {}, {}});
-    piece.carriers.push_back({"sheave", 0.5 * kN, Position{}, true});
-  }
-  for (const double y : {-0.9, 0.9}) piece.legs.push_back(leg_from(hook, hook, at_m(0.0, y, 0.0), 20000.0 * kN));
-  piece.legs[6].length += longer;
-  piece.loads = {{at_m(0.08, 0.05, -0.4), 120.0 * kN}};
-  return piece;
-}
-
-TEST_CASE("CalculiX: two rolling sheaves and two legs on one hook, the load off the middle") {
-  compare(on_two_sheaves(Length{}), 0, true);
-}
-
-TEST_CASE("CalculiX: the same with one of the two legs 4 mm long") { compare(on_two_sheaves(4.0 * mm), 0, true); }
