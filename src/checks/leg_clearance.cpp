@@ -1,7 +1,7 @@
 // The legs, the hooks and the beams have room beside the concrete, and the legs beside each other.
 //
-//   no line through the concrete        else NO-GO
-//   distance >= c_leg                   of a leg or a beam from the concrete, of two legs from each other; else HOLD
+//   no line through the concrete or a beam    else NO-GO
+//   distance >= c_leg                   of a leg or a beam from the concrete, of legs and beams from each other; else HOLD
 //   distance >= c_hook                  of a hook and the rope above it from the concrete; else HOLD; of two hooks: NO-GO
 //
 // Lines are where they are as the piece hangs, with form parts and without those that may be off; in a turn at every angle
@@ -51,7 +51,10 @@ Finding judged(const StageFacts& facts, const TooNear& near) {
       return refused(subject,
                      fmt::format("{} pass {} from each other, {} is the least{}", near.what,
                                  print(near.length, units, Rounding::down), print(near.least, units, Rounding::up), at),
-                     "legs that do not cross: each to the pick on its own side", Result::missing);
+                     "legs that do not cross each other or a beam: each to the pick on its own side", Result::missing);
+    case TooNear::Kind::through_beam:
+      return refused(subject, fmt::format("{} would go through each other{}", near.what, at),
+                     "legs that pass beside the beam, or points of it elsewhere", Result::fail);
     case TooNear::Kind::hooks:
       return refused(subject,
                      fmt::format("{} are {} from each other, {} is the least{}", near.what,

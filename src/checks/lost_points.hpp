@@ -12,11 +12,12 @@
 namespace firstpick::checks {
 
 // One for each rope of the rigging (an insert, its clutch, its leg: the same loss), in the order of the legs: the
-// survivor that is asked for most of what breaks it. Empty in a turn and where the stage names no rigging.
+// survivor that is asked for most of what breaks it. Empty where the stage names no rigging.
 //
 //   u = n_step (W + W_att) at the survivor / its ultimate resistance
 //
-// The piece hangs free on the others; n_step is the largest of the rule set's factor for the sudden transfer, of the
+// In a turn (but off a table, where it hangs in the end) the piece stays at its angle, and every angle of the sweep
+// counts; a hook with one pick left does not hold it. Else the piece hangs free on the others; n_step is the largest of the rule set's factor for the sudden transfer, of the
 // dynamic factor of the stage, and of what a pendulum pulls at the lowest point of its swing, let go at theta:
 //
 //   3 - 2 cos(theta)        theta: from the attitude before to that on what is left

@@ -5,7 +5,7 @@
 // Source   that one point goes first and the others follow is the common sequence of fatal lifts (docs/rules/point-loss.md).
 //          Whether a lift that would not survive it is made is the rule set's choice, "loss_of_a_point": report (a note),
 //          hold, refuse.
-// Passes in a turn; and where the rule set only reports and nobody asks for the report (StageFacts::tells_losses).
+// Passes where the rule set only reports and nobody asks for the report (StageFacts::tells_losses).
 
 #include <fmt/format.h>
 
@@ -20,15 +20,15 @@ std::string in_words(const PointLoss& loss, UnitSystem units) {
                                 ? fmt::format(", and the piece swings by {}", print(*loss.swing, units, Rounding::up))
                                 : std::string();
   if (!loss.use) return fmt::format("without {}: {}{}", loss.lost, loss.why, swing);
-  return fmt::format("without {}, {} is asked for {} of what breaks it ({}){}", loss.lost, loss.survivor,
-                     print_utilization(*loss.use), loss.rule, swing);
+  const std::string when = loss.when.empty() ? std::string() : ", " + loss.when;
+  return fmt::format("without {}, {} is asked for {} of what breaks it ({}){}{}", loss.lost, loss.survivor,
+                     print_utilization(*loss.use), loss.rule, when, swing);
 }
 
 std::vector<Finding> point_loss(const StageFacts& facts, Trace& trace) {
   constexpr std::string_view id = "point-loss";
   const std::string& subject = facts.stage.rigging;
   const auto weight = facts.rules.loss_of_a_point.value;
-  if (facts.stage.kind == plan::StageKind::turn) return {passed(id, subject)};
   if (weight == tables::LossOfAPoint::report && !facts.tells_losses) return {passed(id, subject)};
   if (!facts.rigging) return {missing(id, subject, "the stage names no rigging", "[[stage]] rigging = \"...\"")};
 

@@ -48,6 +48,7 @@ struct PointLoss {
   std::string why;             // then
   std::vector<LegReport> legs{};        // those that are left, as they pull at the worst moment
   std::optional<Angle> swing{};         // of the piece until it hangs on what is left; absent: it finds no rest
+  std::string when{};                   // in a turn: "turned to 37.0 deg", where most is asked
 };
 
 // A turn, with the angles at which most is asked.
@@ -76,7 +77,7 @@ struct StageReport {
   std::optional<Stress> required_strength;
   std::vector<LegReport> legs;
   std::vector<InsertReport> inserts;
-  std::vector<PointLoss> losses;   // worst first; empty in a turn
+  std::vector<PointLoss> losses;   // worst first
   std::vector<Finding> findings;   // in the order of the rule list
 };
 

@@ -23,7 +23,8 @@ struct Line {
   std::string what;
   Position lower, upper;                    // a leg to an insert starts there
   const piece::InsertSite* site = nullptr;  // of that insert
-  bool is_leg = true;
+  std::string beam{};                       // the beam that it is a line of; empty: a leg
+  std::string from{}, to{};                 // of a leg: the beams that its upper and its lower end are fixed to
 };
 
 struct HookPlace {
@@ -66,10 +67,14 @@ class Room {
     for (std::size_t i = 0; i < drawn.lines.size(); ++i)
       for (std::size_t j = i + 1; j < drawn.lines.size(); ++j) {
         const Line &a = drawn.lines[i], &b = drawn.lines[j];
-        if (!a.is_leg || !b.is_leg || meet(a, b)) continue;
-        const Length apart = demands::segments_apart({a.lower, a.upper}, {b.lower, b.upper});
-        if (!(apart >= least))
-          keep(TooNear::Kind::near_each_other, fmt::format("{} and {}", a.what, b.what), apart, least, drawn.situation);
+        if (a.beam.empty() && b.beam.empty()) {
+          if (meet(a, b)) continue;
+          const Length apart = demands::segments_apart({a.lower, a.upper}, {b.lower, b.upper});
+          if (!(apart >= least))
+            keep(TooNear::Kind::near_each_other, fmt::format("{} and {}", a.what, b.what), apart, least, drawn.situation);
+        } else if (a.beam != b.beam) {
+          look_at_beam(b.beam.empty() ? b : a, b.beam.empty() ? a : b, drawn.situation);
+        }
       }
   }
 
@@ -84,9 +89,25 @@ class Room {
       found_.push_back({kind, what, length, least, situation});
       return;
     }
-    const bool through = kind == TooNear::Kind::through, was = known->kind == TooNear::Kind::through;
+    const auto crosses = [](TooNear::Kind one) { return one == TooNear::Kind::through || one == TooNear::Kind::through_beam; };
+    const bool through = crosses(kind), was = crosses(known->kind);
     if (through ? !was || length > known->length : !was && length < known->length)
       *known = {kind, what, length, least, situation};
+  }
+
+  // A leg, or a line of another beam, beside a line of a beam. A leg that is fixed to the beam starts on it: its clutch or
+  // shackle there is not asked.
+  void look_at_beam(const Line& one, const Line& of_beam, const std::string& situation) {
+    const Length least = facts_.rules.leg_clearance.value, end = facts_.rules.leg_end.value;
+    const Length length = norm(one.upper - one.lower);
+    const bool below = one.from == of_beam.beam, above = one.to == of_beam.beam;
+    if (!(length > (below && above ? 2.0 : below || above ? 1.0 : 0.0) * end)) return;
+    const Position along = (end / length).value() * (one.upper - one.lower);
+    const Length apart = demands::segments_apart({above ? one.lower + along : one.lower, below ? one.upper - along : one.upper},
+                                                 {of_beam.lower, of_beam.upper});
+    const std::string what = fmt::format("{} and {}", one.what, of_beam.what);
+    if (!(apart > goes_through)) keep(TooNear::Kind::through_beam, what, apart, least, situation);
+    else if (!(apart >= least)) keep(TooNear::Kind::near_each_other, what, apart, least, situation);
   }
 
   std::optional<NotAssessed> look(const Line& line, const std::string& situation) {
@@ -155,12 +176,20 @@ void add_hooks(const plan::Rigging& rigging, const demands::Hanging& hanging, Dr
   }
 }
 
+// The beam that has this point; empty: no beam.
+std::string beam_of(const plan::Rigging& rigging, const std::string& point) {
+  for (const plan::Beam& beam : rigging.beams)
+    if (std::ranges::find(beam.points, point, &plan::BeamPoint::id) != beam.points.end()) return beam.id;
+  return {};
+}
+
 Drawn as_it_hangs(const StageFacts& facts, const demands::Hanging& hanging, std::string situation) {
   const plan::Rigging& rigging = *facts.rigging;
   Drawn drawn{std::move(situation), hanging.up, {}, {}};
   for (std::size_t leg = 0; leg < rigging.legs.size() && leg < hanging.spans.size(); ++leg) {
     const auto& [upper, lower] = hanging.spans[leg];
-    drawn.lines.push_back({name_of(rigging.legs[leg], rigging), lower, upper, site_of(facts, rigging.legs[leg].to)});
+    drawn.lines.push_back({name_of(rigging.legs[leg], rigging), lower, upper, site_of(facts, rigging.legs[leg].to), {},
+                           beam_of(rigging, rigging.legs[leg].from), beam_of(rigging, rigging.legs[leg].to)});
   }
   // A beam as the lines between its points, a frame with them.
   for (std::size_t i = 0; i < rigging.beams.size() && i < hanging.carriers.size(); ++i) {
@@ -169,7 +198,7 @@ Drawn as_it_hangs(const StageFacts& facts, const demands::Hanging& hanging, std:
       for (std::size_t b = a + 1; b < points.size(); ++b)
         if (const Position from = on(hanging.carriers[i], points[a].at), to = on(hanging.carriers[i], points[b].at);
             norm(to - from) > goes_through)
-          drawn.lines.push_back({"beam " + rigging.beams[i].id, from, to, nullptr, false});
+          drawn.lines.push_back({"beam " + rigging.beams[i].id, from, to, nullptr, rigging.beams[i].id});
   }
   add_hooks(rigging, hanging, drawn);
   return drawn;

@@ -9,9 +9,9 @@
 namespace firstpick::checks {
 
 struct TooNear {
-  enum class Kind { through, near_concrete, near_each_other, hooks };
+  enum class Kind { through, near_concrete, near_each_other, through_beam, hooks };
   Kind kind = Kind::through;
-  std::string what;       // "the leg to A1", "the hook", "beam B", "the legs to A1 and A2", "hooks n and s"
+  std::string what;       // "the leg to A1", "the hook", "beam B", "the leg to A1 and beam B", "hooks n and s"
   Length length{};        // inside the concrete; else the distance
   Length least{};         // that it should have; zero where it goes through
   std::string situation;  // "turned to 30 deg", "without form parts"; empty: as it hangs

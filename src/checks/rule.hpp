@@ -67,6 +67,9 @@ std::vector<Finding> insert_edge_breakout(const StageFacts& facts, Trace& trace)
 std::vector<Finding> insert_pryout(const StageFacts& facts, Trace& trace);
 std::vector<Finding> insert_interaction(const StageFacts& facts, Trace& trace);
 std::vector<Finding> insert_rating(const StageFacts& facts, Trace& trace);
+std::vector<Finding> insert_edge_distance(const StageFacts& facts, Trace& trace);
+std::vector<Finding> insert_spacing(const StageFacts& facts, Trace& trace);
+std::vector<Finding> picks_too_low(const StageFacts& facts, Trace& trace);
 std::vector<Finding> attached_parts(const StageFacts& facts, Trace& trace);
 std::vector<Finding> pick_count(const StageFacts& facts, Trace& trace);
 std::vector<Finding> crane_thresholds(const StageFacts& facts, Trace& trace);

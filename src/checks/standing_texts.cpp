@@ -165,11 +165,11 @@ std::vector<std::string> not_checked(BendingChecked bending) {
           ? "an edge that rests on uneven ground or is dragged, a table that lets go late, a crane that does not follow"
           : "bending of the piece while it is turned, drag of the edge, a table that lets go late, a crane that does not "
             "follow",
-      "legs against beams, and legs, hooks and beams against what stands around the form",
+      "legs, hooks and beams against what stands around the form",
       "ties on the vehicle, the ride, what stands or is stored on top, ground that gives way",
       "what a piece hits while it swings after one point lets go, and what that asks of beams and sheaves",
       "bending and buckling of lifting beams, and what their plates ask besides the rating",
-      "limits of edge distance, spacing and reinforcement that the supplier sets for a rated insert",
+      "limits of thickness and reinforcement that the supplier sets for a rated insert",
       "how a clutch or a hook sits on the insert: engaged, the right way round, not worn",
       "wind on form parts, beams and slings, wind that bends the piece, and what it does to the crane",
       "snow, ice, trapped water and anything else on the piece that the plan does not list",

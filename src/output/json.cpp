@@ -122,6 +122,7 @@ Json stage(const checks::StageReport& s) {
     for (const auto& each : loss.legs) left.push_back(leg(each));
     losses.push_back({{"lost", loss.lost}, {"survivor", loss.survivor}, {"rule", loss.rule},
                       {"use_of_ultimate", number(loss.use)}, {"why", text_or_null(loss.why)},
+                      {"when", text_or_null(loss.when)},
                       {"swing_deg", number(deg, loss.swing)}, {"legs", std::move(left)}});
   }
   Json cranes = Json::array();

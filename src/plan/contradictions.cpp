@@ -131,6 +131,24 @@ void check_form(const Plan& plan, Reading& reading) {
                          "until = the kind of one of the stages");
 }
 
+// A piece leaves its form first, and is lifted no more once it is set.
+void check_order_of_stages(const Plan& plan, Faults& faults) {
+  for (std::size_t i = 1; i < plan.stages.size(); ++i) {
+    const Stage& stage = plan.stages[i];
+    const Stage& before = plan.stages[i - 1];
+    if (stage.kind == StageKind::strip)
+      faults.add(stage.place,
+                 fmt::format("a stage strip behind the stage {} in line {}: the piece is out of its form by then",
+                             word_for(before.kind), before.place.line),
+                 "stages stand in the order of the work, strip first");
+    else if (before.kind == StageKind::set)
+      faults.add(stage.place,
+                 fmt::format("a stage {} behind the stage set in line {}: the piece stands where it stays by then",
+                             word_for(stage.kind), before.place.line),
+                 "stages stand in the order of the work, set last");
+  }
+}
+
 void check_moments(Reading& reading) {
   const auto& moments = reading.moments;
   if (moments.empty()) return;

@@ -27,6 +27,9 @@ struct Rating {                       // the supplier's declared capacity
   std::optional<Angle> maximum_angle;      // of the pull from the axis of the insert
   std::optional<Axis> plane;               // of an insert that is made to be pulled in one plane: along it in the face
   std::optional<Angle> in_plane_within;    // a pull that leaves that plane by more is across it
+  std::optional<Length> minimum_edge;      // distance from every edge of the face that it is declared for
+  std::optional<Length> minimum_corner;    // the same along the edge of a panel to its ends
+  std::optional<Length> minimum_spacing;   // from insert to insert
   std::vector<RatedRange> ranges;          // where the declared load changes with the direction of the pull
   Place place;
 };

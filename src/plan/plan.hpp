@@ -309,6 +309,8 @@ struct Stage {
   std::optional<Ratio> dynamic_factor;      // stated by the engineer instead of the table's
   // What somebody saw before the lift; not looked at is not the same as not there.
   std::optional<bool> hook_latch, exclusion_zone, tag_line, signaller;
+  // What makes a lift critical where it is false.
+  std::optional<bool> load_in_view, clear_of_power_lines, operator_agrees;
   std::string critical_lift_plan;           // number of the written plan of a critical lift
   std::optional<Speed> wind_speed;          // of a gust where the piece hangs; absent: still air, and told
   std::optional<Ratio> wind_coefficient;    // stated by the engineer instead of the table's

@@ -29,6 +29,9 @@ Rating read_rating(const toml::table& table, Reading& reading) {
   rating.at_strength = in.quantity<Stress>("at_strength");
   rating.includes_factor = in.number("includes_factor");
   rating.maximum_angle = in.quantity<Angle>("maximum_angle");
+  rating.minimum_edge = in.quantity<Length>("minimum_edge");
+  rating.minimum_corner = in.quantity<Length>("minimum_corner");
+  rating.minimum_spacing = in.quantity<Length>("minimum_spacing");
   rating.plane = in.choice<Axis>("plane", axis_words);
   rating.in_plane_within = in.quantity<Angle>("in_plane_within");
   if (in.has("in_plane_within") && !in.has("plane"))
@@ -167,6 +170,9 @@ Stage read_stage(const toml::table& table, Reading& reading) {
   stage.exclusion_zone = in.yes_no("exclusion_zone");
   stage.tag_line = in.yes_no("tag_line");
   stage.signaller = in.yes_no("signaller");
+  stage.load_in_view = in.yes_no("load_in_view");
+  stage.clear_of_power_lines = in.yes_no("clear_of_power_lines");
+  stage.operator_agrees = in.yes_no("operator_agrees");
   stage.critical_lift_plan = in.line("critical_lift_plan");
   stage.wind_speed = in.quantity<Speed>("wind_speed");
   if (const auto coefficient = in.number("wind_coefficient")) stage.wind_coefficient = Ratio{*coefficient};

@@ -51,6 +51,7 @@ std::variant<PlanWithLayout, std::vector<Diagnostic>> read_plan_with_layout(cons
   reading.names.report(faults);
   check_riggings(read.plan, reading);
   check_form(read.plan, reading);
+  check_order_of_stages(read.plan, faults);
   check_moments(reading);
   if (!faults.none()) return faults.in_order_of_place();
   return read;

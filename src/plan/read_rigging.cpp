@@ -1,5 +1,7 @@
 #include "plan/read_sections.hpp"
 
+#include <fmt/format.h>
+
 namespace firstpick::plan {
 namespace {
 
@@ -10,6 +12,11 @@ Leg read_leg(const toml::table& table, Reading& reading) {
   leg.to = in.line("to");
   leg.from = in.line("from");
   leg.length = in.quantity<Length>("length");
+  if (const auto& limits = reading.tables.legs; limits && leg.length && *leg.length > limits->longest_leg.value)
+    reading.faults.at(in.where("length"),
+                      fmt::format("a leg of {}: {} is the longest that a plan may have", print(*leg.length, UnitSystem::si),
+                                  print(limits->longest_leg.value, UnitSystem::si)),
+                      "the length from where it bears above to where it bears below");
   leg.gear = in.line("gear");
   leg.hardware = in.line("hardware");
   return leg;

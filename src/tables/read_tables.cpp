@@ -185,6 +185,7 @@ std::variant<Tables, std::vector<Diagnostic>> read_tables(const std::filesystem:
   result.hoists = read_table(tables, "hoists.toml", faults, hoists);
   result.grounds = read_table(tables, "grounds.toml", faults, grounds);
   result.specimens = read_table(tables, "specimens.toml", faults, specimens);
+  if (tables.contains("legs.toml")) result.legs = read_table(tables, "legs.toml", faults, leg_limits);
   if (tables.contains("wind.toml")) result.wind = read_table(tables, "wind.toml", faults, wind);
   // Without its file nothing more is said of a table than that.
   if (tables.contains("maturity.toml"))

@@ -16,10 +16,11 @@ namespace {
 
 namespace fs = std::filesystem;
 
-constexpr std::array<std::string_view, 14> names = {
+constexpr std::array<std::string_view, 15> names = {
     "sources.toml", "form-faces.toml", "steels.toml",    "concretes.toml", "slings.toml",       "hoists.toml",
     "grounds.toml", "specimens.toml",  "maturity.toml", "growth-curves.toml", "acceptance.toml",
-    "wind.toml",    "loops.toml",      "plates.toml"};
+    "wind.toml",    "loops.toml",      "plates.toml",
+    "legs.toml"};
 
 Diagnostic fault_of(const fs::path& path, std::string what, std::string help = {}) {
   return {path.generic_string(), {}, std::move(what), std::move(help)};

@@ -48,6 +48,9 @@ struct Wind {  // wind.toml: on a piece that hangs
   Sourced<Density> air_density;
   Sourced<Ratio> coefficient;  // pressure on the side area over that of the free wind
 };
+struct LegLimits {  // legs.toml
+  Sourced<Length> longest_leg;  // a longer one is a slip of the pen
+};
 struct SpecimenKind {  // specimens.toml: to the strength of a standard cylinder
   std::string key;     // "cylinder 4x8 in", "cube 150 mm": shape and size as a plan writes them
   std::string shape;   // "cylinder" | "cube"
@@ -96,6 +99,7 @@ struct Tables {
   std::map<std::string, Ground> grounds;
   std::map<std::string, SpecimenKind> specimens;
   std::optional<Wind> wind;                     // absent only in tables made by hand
+  std::optional<LegLimits> legs;                // the same
   std::optional<MaturityConstants> maturity;    // absent only in tables made by hand
   std::map<std::string, GrowthCurve> growth_curves;
   std::vector<GrowthBand> growth_bands;         // youngest first

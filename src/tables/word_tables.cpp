@@ -56,6 +56,12 @@ std::map<std::string, SlingKind> slings(EntryReader& read) {
   });
 }
 
+LegLimits leg_limits(EntryReader& read) {
+  LegLimits found{.longest_leg = read.quantity<Length>("longest_leg", Limit::positive, "leg")};
+  read.refuse_others();
+  return found;
+}
+
 Wind wind(EntryReader& read) {
   constexpr std::string_view of = "hanging piece";
   Wind found{.air_density = read.quantity<Density>("air_density", Limit::positive, of),

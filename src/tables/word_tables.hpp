@@ -17,6 +17,7 @@ std::map<std::string, SlingKind> slings(EntryReader& read);
 std::map<std::string, Ground> grounds(EntryReader& read);
 std::map<std::string, HoistClass> hoists(EntryReader& read);
 std::map<std::string, SpecimenKind> specimens(EntryReader& read);
+LegLimits leg_limits(EntryReader& read);  // reads the whole table
 Wind wind(EntryReader& read);  // reads the whole table
 
 }  // namespace firstpick::tables

@@ -46,7 +46,8 @@ inline plan::Insert rated_insert_at(const std::string& id, Length x, Length y) {
   insert.position_confirmed = true;
   insert.size = made_size;
   insert.rating = plan::Rating{.load = 30.0 * kN, .at_strength = 20.0 * MPa, .includes_factor = 4.0,
-                               .maximum_angle = 60.0 * deg, .place = {}};
+                               .maximum_angle = 60.0 * deg, .minimum_edge = 50.0 * mm,
+                               .minimum_spacing = 300.0 * mm, .place = {}};
   return insert;
 }
 
@@ -126,6 +127,7 @@ inline plan::Plan slab_plan() {
   strip.crane = "bay";
   strip.at = plan::Timestamp{tested_second + 3600, false, "2026-03-03T08:10:00"};
   strip.hook_latch = strip.exclusion_zone = strip.tag_line = strip.signaller = true;
+  strip.load_in_view = strip.clear_of_power_lines = strip.operator_agrees = true;
   plan::Landing floor;
   floor.on = plan::LandingOn::flat;
   floor.level = true;

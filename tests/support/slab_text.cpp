@@ -38,7 +38,7 @@ std::string insert_text(const SlabText::Insert& insert, const Writer& w) {
                                  insert.id, insert.rated ? "rated" : "headed", w.point(insert.at_mm));
   if (insert.rated)
     return text + fmt::format("rating = {{ load = {}, at_strength = {}, includes_factor = 4, "
-                              "maximum_angle = \"75 deg\" }}\n",
+                              "maximum_angle = \"75 deg\", minimum_edge = \"20 mm\", minimum_spacing = \"50 mm\" }}\n",
                               w.force(insert.rating_kN), w.stress(20.0));
   return text + fmt::format("embedment = {}\nshank = {}\nthreaded = false\nhead_bearing_area = {}\nsteel = \"F1554-55\"\n",
                             w.length(insert.embedment_mm), w.length(insert.shank_mm), w.area(insert.head_mm2));
@@ -111,6 +111,7 @@ std::string plan_text(const SlabText& slab, Written written) {
   return text + fmt::format("\n[[stage]]\nkind = \"{}\"\nlanding = {{ on = \"flat\", level = true, "
                             "restrained = \"rack\", legs_off = true }}\nrigging = \"legs\"\ncrane = \"bay\"\nat = 2026-03-03T08:00:00\n"
                             "hook_latch = true\nexclusion_zone = true\ntag_line = true\nsignaller = true\n"
+                            "load_in_view = true\nclear_of_power_lines = true\noperator_agrees = true\n"
                             "critical_lift_plan = \"plan made for the test\"\n",
                             slab.strip ? "strip" : "yard");
 }

@@ -38,7 +38,7 @@ std::string insert(const std::string& id, const std::string& kind, const std::st
       "[[insert]]\nid = \"{}\"\nkind = \"{}\"\nat = {}\nsize = \"1.3 t\"\nmade_for = \"lifting\"\n"
       "certificate = \"lot 1\"\nposition_confirmed = true\n"
       "rating = {{ load = \"1.3 t\", at_strength = \"15 MPa\", includes_factor = 4, "
-      "maximum_angle = \"45 deg\" }}\n",
+      "maximum_angle = \"45 deg\", minimum_edge = \"2 in\", minimum_spacing = \"6 in\" }}\n",
       id, kind, at);
 }
 
@@ -64,7 +64,8 @@ checks::StageReport lift_of(const Told& told) {
       "[[rigging]]\nid = \"legs\"\nweight = \"{}\"\n{}\nlegs = [{}]\n"
       "[[stage]]\nkind = \"strip\"\nrigging = \"legs\"\ncrane = \"crane\"\nat = "
       "2026-03-03T08:00:00\ndynamic_factor = 1.2\n"
-      "hook_latch = true\nexclusion_zone = true\ntag_line = true\nsignaller = true\n",
+      "hook_latch = true\nexclusion_zone = true\ntag_line = true\nsignaller = true\n"
+      "load_in_view = true\nclear_of_power_lines = true\noperator_agrees = true\n",
       told.stated, told.solid, told.density, told.inserts, told.clutch, told.crane, told.rigging, told.equalised,
       told.legs);
   return report_on("accident.toml", text).stages.front();

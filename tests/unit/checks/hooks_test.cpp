@@ -4,6 +4,8 @@
 
 #include <cmath>
 
+#include <fmt/format.h>
+
 #include "support/hand_made_slab.hpp"
 
 using namespace firstpick;
@@ -128,4 +130,53 @@ TEST_CASE("leg-clearance: a hook that would be inside the concrete") {
   for (const Finding& finding : judged("leg-clearance", lift.facts()))
     if (finding.text.starts_with("the hook would go through")) hook = finding.result == Result::fail;
   CHECK(hook);
+}
+
+namespace {
+
+// Block on a beam of two lower points, and a third leg from the hook past the beam to a pick `aside` of the beam's middle.
+Finding leg_beside_a_beam(Length aside) {
+  SlabLift lift;
+  plan::Rigging& rigging = lift.plan.riggings.front();
+  rigging.equalised.clear();
+  plan::Beam beam;
+  beam.id = "bm";
+  beam.weight = 1.0 * kN;
+  beam.rated = 100.0 * kN;
+  beam.inspected = made_day;
+  for (const double z_m : {0.05, -0.05})
+    for (const double x_m : {-1.0, 1.0})
+      beam.points.push_back({fmt::format("{}{}", z_m > 0.0 ? "t" : "b", x_m < 0.0 ? "l" : "r"),
+                             {x_m * m, 0.0 * m, z_m * m}, {}});
+  rigging.beams = {beam};
+  lift.plan.inserts = {headed_insert_at("A1", 1.0 * m, 1.0 * m), headed_insert_at("A2", 3.0 * m, 1.0 * m),
+                       headed_insert_at("A3", 2.0 * m, 1.0 * m + aside)};
+  plan::Leg left = leg_to("tl"), right = leg_to("tr"), first = leg_to("A1"), second = leg_to("A2"), past = leg_to("A3");
+  left.length = right.length = std::sqrt(2.0) * m;
+  first.from = "bl", second.from = "br";
+  first.length = second.length = 2.0 * m;
+  past.length = std::hypot(3.1, in(m, aside)) * m;
+  rigging.legs = {left, right, first, second, past};
+  std::vector<Finding> findings = judged("leg-clearance", lift.facts());
+  Finding worst = findings.at(0);
+  for (const Finding& finding : findings) {
+    INFO(finding.text);
+    if (finding.text.find("beam bm") != std::string::npos) worst = finding;
+  }
+  return worst;
+}
+
+}  // namespace
+
+TEST_CASE("leg-clearance: a leg through a beam, beside it, and away from it") {
+  // The leg passes the height of the beam a third of the way down from the hook, a third of `aside` beside it.
+  const Finding through = leg_beside_a_beam(0.0 * m);
+  CAPTURE(through.text);
+  CHECK(through.result == Result::fail);
+  CHECK(through.text.find("beam bm") != std::string::npos);
+  check_says_why(through);
+  const Finding beside = leg_beside_a_beam(0.045 * m);
+  CHECK(beside.result == Result::missing);
+  check_says_why(beside);
+  CHECK(leg_beside_a_beam(0.3 * m).result == Result::pass);
 }

@@ -215,7 +215,7 @@ TEST_CASE("point-loss: one leg alone, no strength and no load are not survived b
   check_says_why(finding);
 }
 
-TEST_CASE("the report tells every loss, the worst first, and none of a turn") {
+TEST_CASE("the report tells every loss, the worst first, and claims none of a turn without its facts") {
   TwoLegs lift;
   Trace silent;
   StageFacts facts = lift.facts();
@@ -227,6 +227,85 @@ TEST_CASE("the report tells every loss, the worst first, and none of a turn") {
   CHECK(report.losses[0].survivor == "A3");
   CHECK(report.losses[0].use.value() > report.losses[1].use.value());
   lift.stage().kind = plan::StageKind::turn;
-  CHECK(lost_points(lift.facts()).empty());
+  for (const PointLoss& loss : lost_points(lift.facts())) CHECK_FALSE(loss.use);
   CHECK(finding_for("point-loss", "four legs", lift.facts()).result == Result::pass);
+}
+
+namespace {
+
+// The slab turned by 30 degrees about its edge at x = 0, on rated inserts of 4 x 30 kN at x = 3 m and these y, one hook.
+void turn_about_the_edge(SlabLift& lift, const std::vector<double>& y_m) {
+  plan::Rigging& rigging = lift.plan.riggings[0];
+  rigging.equalised.clear();
+  rigging.legs.clear();
+  lift.plan.inserts.clear();
+  for (std::size_t i = 0; i < y_m.size(); ++i) {
+    lift.plan.inserts.push_back(rated_insert_at("P" + std::to_string(i + 1), 3.0 * m, y_m[i] * m));
+    rigging.legs.push_back(leg_to(lift.plan.inserts.back().id));
+    const double aside_m = y_m[i] - 1.0;
+    rigging.legs.back().length = std::sqrt(2.5 * 2.5 - 0.6 * 0.6 + aside_m * aside_m) * m;  // all meet 2.427 m up
+  }
+  lift.plan.piece.stated_weight.reset();
+  lift.plan.form->contacts.clear();
+  lift.plan.form->nothing_grips = true;
+  plan::Turn turn;
+  turn.method = plan::TurnMethod::edge;
+  turn.about = {Position{}, Position{0.0 * m, 2.0 * m, 0.0 * m}};
+  turn.to = 30.0 * deg;
+  turn.ground = "yard";
+  turn.procedure = "TP-1";
+  lift.stage().kind = plan::StageKind::turn;
+  lift.stage().turn = turn;
+  lift.stage().dynamic_factor = Ratio{1.2};
+}
+
+}  // namespace
+
+TEST_CASE("point-loss in a turn: with one of the two picks of an edge the piece falls, whatever they are rated for") {
+  SlabLift lift;
+  turn_about_the_edge(lift, {0.4, 1.6});
+  for (plan::Insert& insert : lift.plan.inserts) insert.rating->load = 3000.0 * kN;
+  const StageFacts facts = lift.facts();
+  REQUIRE(facts.turning);
+  REQUIRE(is_assessed(*facts.turning));
+  const auto losses = lost_points(facts);
+  REQUIRE(losses.size() == 2);
+  for (const PointLoss& loss : losses) {
+    CHECK_FALSE(loss.use);
+    CHECK(loss.why.find("the piece falls") != std::string::npos);
+  }
+  lift.rules.loss_of_a_point.value = tables::LossOfAPoint::hold;
+  const Finding held = finding_for("point-loss", "four legs", lift.facts());
+  CHECK(held.result == Result::missing);
+  check_says_why(held);
+}
+
+TEST_CASE("point-loss in a turn: two picks that are left share what the hook holds at the worst angle") {
+  SlabLift lift;
+  turn_about_the_edge(lift, {0.4, 1.0, 1.6});
+  const auto losses = lost_points(lift.facts());
+  REQUIRE(losses.size() == 3);
+  const PointLoss& middle = losses[1];
+  INFO(middle.why);
+  CHECK(middle.lost == "P2");
+  // F x_hook = W x about the edge: x = 2 cos t - 0.15 sin t, x_hook = 3 cos t - 0.3 sin t; their ratio grows with t to 30
+  // degrees. n_step = 2, each leg leans 0.6 m on 2.5 m, and 4 x 30 kN breaks an insert.
+  const double cos_t = std::cos(std::acos(-1.0) / 6.0), sin_t = 0.5;
+  const double weight_kN = 2.4 * 2400.0 * 1.03 * 9.80665 / 1000.0;
+  const double pull_kN = weight_kN * (2.0 * cos_t - 0.15 * sin_t) / (3.0 * cos_t - 0.3 * sin_t);
+  const double leg_kN = 2.0 * pull_kN / 2.0 / std::sqrt(1.0 - 0.24 * 0.24);
+  REQUIRE(middle.use);
+  CHECK(middle.rule == "insert-rating");
+  CHECK(*middle.use == Approx(leg_kN / 120.0).epsilon(1e-6));
+  CHECK(middle.when.find("turned to 30") != std::string::npos);
+  CHECK(in_words(middle, UnitSystem::si).find("turned to 30") != std::string::npos);
+}
+
+TEST_CASE("point-loss in a turn that is not assessed: another rule says why, nothing is claimed") {
+  SlabLift lift;
+  turn_about_the_edge(lift, {0.4, 1.6});
+  lift.stage().turn->method.reset();
+  for (const PointLoss& loss : lost_points(lift.facts())) CHECK_FALSE(loss.use);
+  lift.rules.loss_of_a_point.value = tables::LossOfAPoint::hold;
+  CHECK(finding_for("point-loss", "four legs", lift.facts()).result == Result::missing);
 }
