@@ -109,7 +109,7 @@ TEST_CASE("a plane without its tolerance, or out of the face, or a pull that is 
   CHECK(why(insert_with({range(0, 60, 36)}), broken) == "the pull on the insert is not a usable number");
 }
 
-TEST_CASE("of ranges that hold one pull the least load counts, in any order; no pull is none") {
+TEST_CASE("of ranges that hold one pull the least load counts, in any order, no pull is none") {
   CHECK(load_kN(insert_with({range(0, 60, 20), range(0, 60, 32)}), pull(20.0)) == 20.0);
   CHECK(load_kN(insert_with({range(0, 60, 32), range(0, 60, 20)}), pull(20.0)) == 20.0);
   CHECK(why(insert_with({range(0, 60, 36)}), resistances::Pull{}) == "the pull on the insert is not a usable number");
