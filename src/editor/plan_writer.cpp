@@ -148,14 +148,18 @@ void PlanWriter::to_write(std::string_view name, std::string_view value) {
 void PlanWriter::to_write_inside(std::string_view path) {
   const plan::Section& inner = plan::section(path);
   std::string table, words;
+  std::vector<std::string> alone;
   for (const Key& key : inner.keys) {
     if (!key.required && key.absent != "HOLD") continue;  // what only some have
     table += fmt::format("{}{} = {}", table.empty() ? "" : ", ", key.name, example_in(units_, key));
+    alone.push_back(fmt::format("# {}.{} = {}", plan::last_part(path), key.name, example_in(units_, key)));
     words += fmt::format("{}{}", words.empty() ? "" : "; ", plain(key.doc));
   }
   const bool is_new = told_.insert(std::string(path)).second;
   if (is_new) note(fmt::format("{} HOLD without it: {}.", inner.doc, words));
-  line(fmt::format("# {} = {{ {} }}", plan::last_part(path), table));
+  const std::string together = fmt::format("# {} = {{ {} }}", plan::last_part(path), table);
+  if (together.size() <= widest) return line(together);
+  for (const std::string& each : alone) line(each);
 }
 
 void PlanWriter::rest_to_write() {

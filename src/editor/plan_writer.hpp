@@ -24,7 +24,7 @@ class PlanWriter {
   void given(std::string_view key, std::string_view value);
   void to_write(std::string_view key);  // with the example of the list
   void to_write(std::string_view key, std::string_view value);
-  void to_write_inside(std::string_view path);  // "# rating = { load = ..., ... }"
+  void to_write_inside(std::string_view path);  // "# rating = { load = ... }", or rating.load and so on where that is too wide
   void rest_to_write();                         // what is left of the section whose absence is HOLD
   void line(std::string_view text) { text_.append(text).append("\n"); }
 

@@ -20,7 +20,7 @@ namespace firstpick::piece {
 
 namespace {
 
-constexpr double no_end_m = 1e4, same_m = 1e-6, coaxial_within_m = 1e-3, end_within_m = 1e-7;
+constexpr double no_end_m = 1e4, same_m = 1e-6, coaxial_within_m = 1e-3, end_within_m = 1e-9;
 constexpr double thinner_within = 1e-3;   // of the thickness: not worth a word
 constexpr double upright_within = 0.7;  // upright component of the normal of a wall, of a way along it
 constexpr int steps_most = 4000, round_parts = 120;

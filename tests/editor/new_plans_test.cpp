@@ -68,7 +68,8 @@ TEST_CASE(
     CHECK(report.verdict == checks::Verdict::hold);
     std::set<std::string> keys;
     for (const std::string& line : lines_of(text))
-      if (const std::string key = to_write(line); !key.empty()) keys.insert(key);
+      if (const std::string key = to_write(line); !key.empty())
+        keys.insert({key, key.substr(0, key.find('.'))});  // "rating.load" writes the rating
     std::size_t missing = 0;
     for (const checks::StageReport& stage : report.stages) {
       CHECK(stage.verdict == checks::Verdict::hold);

@@ -198,7 +198,6 @@ TEST_CASE("no picture of tension where it would not be that of the loads, or of 
     lift.plan.piece.strands = {strand};
   }
   SECTION("no statics") { lift.leg(0).length.reset(); }
-  SECTION("a turn") { turn(lift, 45.0 * deg); }
   SECTION("a block that is not computed") {
     lift.plan.piece.solids[0].size = {4.0 * m, 2.0 * m, 1.5 * m};
     for (plan::Insert& insert : lift.plan.inserts) insert.at.z = 1.5 * m;
