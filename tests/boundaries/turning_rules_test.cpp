@@ -19,25 +19,7 @@ double next(double value, double towards) { return std::nextafter(value, towards
 // The slab of the tests, turned about its edge at x = 0 by the two inserts at x = 3 m, with legs of their own.
 struct TurnedSlab {
   SlabLift lift;
-  TurnedSlab() {
-    lift.plan.piece.stated_weight.reset();
-    plan::Rigging two;
-    two.id = "two legs";
-    two.legs = {leg_to("A2"), leg_to("A3")};
-    two.weight = 1.0 * kN;
-    lift.plan.riggings.push_back(two);
-    plan::Turn turn;
-    turn.method = plan::TurnMethod::edge;
-    turn.about = {Position{}, Position{0.0 * m, 2.0 * m, 0.0 * m}};
-    turn.to = 45.0 * deg;
-    turn.ground = "yard";
-    turn.procedure = "TP-1";
-    lift.stage().kind = plan::StageKind::turn;
-    lift.stage().rigging = "two legs";
-    lift.stage().turn = turn;
-    lift.stage().dynamic_factor = Ratio{1.2};
-    lift.plan.form->released = true;
-  }
+  TurnedSlab() { turn_about_edge(lift, 45.0 * deg); }
   plan::Turn& turn() { return *lift.stage().turn; }
   Finding found(std::string_view rule, std::string_view subject = "SL-1") {
     return finding_for(rule, subject, lift.facts());

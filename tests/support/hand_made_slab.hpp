@@ -213,4 +213,25 @@ inline Outcome<Force> hook_load_of(SlabLift& lift) {
   return checks::crane_hook_load(facts, checks::cranes_of(facts).front());
 }
 
+// The slab turned about its edge at x = 0 by its inserts at x = 3 m, with two legs of their own; out of its form.
+inline void turn_about_edge(SlabLift& lift, Angle to) {
+  lift.plan.piece.stated_weight.reset();
+  plan::Rigging two;
+  two.id = "two legs";
+  two.legs = {leg_to("A2"), leg_to("A3")};
+  two.weight = 1.0 * kN;
+  lift.plan.riggings.push_back(two);
+  plan::Turn turn;
+  turn.method = plan::TurnMethod::edge;
+  turn.about = {Position{}, Position{0.0 * m, 2.0 * m, 0.0 * m}};
+  turn.to = to;
+  turn.ground = "yard";
+  turn.procedure = "TP-1";
+  lift.stage().kind = plan::StageKind::turn;
+  lift.stage().rigging = "two legs";
+  lift.stage().turn = turn;
+  lift.stage().dynamic_factor = Ratio{1.2};
+  if (lift.plan.form) lift.plan.form->released = true;
+}
+
 }  // namespace firstpick::tests

@@ -44,27 +44,6 @@ Areas areas_of(const BreakoutFace& face) {
   return all;
 }
 
-// The slab turned about its edge at x = 0 by two inserts at x = 3 m.
-void turn(SlabLift& lift, Angle to) {
-  lift.plan.piece.stated_weight.reset();
-  plan::Rigging two;
-  two.id = "two legs";
-  two.legs = {leg_to("A2"), leg_to("A3")};
-  two.weight = 1.0 * kN;
-  lift.plan.riggings.push_back(two);
-  plan::Turn turn;
-  turn.method = plan::TurnMethod::edge;
-  turn.about = {Position{}, Position{0.0 * m, 2.0 * m, 0.0 * m}};
-  turn.to = to;
-  turn.ground = "yard";
-  turn.procedure = "TP-1";
-  lift.stage().kind = plan::StageKind::turn;
-  lift.stage().rigging = "two legs";
-  lift.stage().turn = turn;
-  lift.stage().dynamic_factor = Ratio{1.2};
-  lift.plan.form->released = true;
-}
-
 const double weight_kN = 2.4 * 2400.0 * 1.03 * standard_gravity_m_per_s2 / 1000.0;
 
 PullsOnScale pulls_of(SlabLift& lift) {
@@ -209,7 +188,7 @@ TEST_CASE("no picture of tension where it would not be that of the loads, or of 
 TEST_CASE("the pulls of a turn are drawn over its angles, the hook's and the edge's together the weight") {
   SlabLift lift;
   CHECK(drawn(lift).at(0).turn.empty());
-  turn(lift, 45.0 * deg);
+  turn_about_edge(lift, 45.0 * deg);
   const auto figures = drawn(lift).at(0).turn;
   REQUIRE(figures.size() > 10);
   CHECK(figures.front().angle == Angle{});
@@ -225,7 +204,7 @@ TEST_CASE(
     "pulls on the scale of a turn: nothing of another stage, of a turn that is not told or not computed") {
   SlabLift lift;
   CHECK(pulls_of(lift).cranes.empty());
-  turn(lift, 45.0 * deg);
+  turn_about_edge(lift, 45.0 * deg);
   CHECK(pulls_of(lift).cranes.size() == 1);
   SECTION("not told") { lift.stage().turn.reset(); }
   SECTION("not computed") { lift.plan.riggings[1].legs[0].length.reset(); }
@@ -239,7 +218,7 @@ const double share_at_45 = 1.85 / 2.7;
 
 TEST_CASE("pulls on the scale: the part of the piece that the hook holds, with what hangs on it, at rest") {
   SlabLift lift;
-  turn(lift, 45.0 * deg);
+  turn_about_edge(lift, 45.0 * deg);
   const auto pulls = pulls_of(lift);
   REQUIRE(pulls.cranes.size() == 1);
   CHECK(pulls.cranes[0].id == "bay");
@@ -272,7 +251,7 @@ TEST_CASE("pulls on the scale: the part of the piece that the hook holds, with w
 TEST_CASE(
     "pulls on the scale: gear too weak for the turn itself has no limit, gear that just holds has one") {
   SlabLift lift;
-  turn(lift, 45.0 * deg);
+  turn_about_edge(lift, 45.0 * deg);
   // Each leg carries half of the pull over cos(asin(0.5 / 2.5)).
   const double leg_kN = weight_kN * share_at_45 / 2.0 / std::sqrt(1.0 - 0.04);
   lift.plan.slings[0].rated = 1.0001 * leg_kN * kN;
@@ -286,7 +265,7 @@ TEST_CASE(
 TEST_CASE(
     "pulls on the scale: where inserts hold less as the piece comes up, the limit comes down in bands") {
   SlabLift lift;
-  turn(lift, 80.0 * deg);
+  turn_about_edge(lift, 80.0 * deg);
   // In the end, at mid-depth: half of the piece as it lies, less as it comes up. Past 46 degrees of the turn the legs, which
   // spread by 0.5 over 2.5, pull within 45 degrees of the axis of the inserts: for that less is declared.
   for (const std::size_t i : {1U, 2U}) {
@@ -324,7 +303,7 @@ TEST_CASE(
 
 TEST_CASE("pulls on the scale of two hooks: each has its own") {
   SlabLift lift;
-  turn(lift, 60.0 * deg);
+  turn_about_edge(lift, 60.0 * deg);
   for (plan::Insert& insert : lift.plan.inserts) {
     insert = rated_insert_at(insert.id, insert.at.x, insert.at.y);
     insert.rating->load = 60.0 * kN;

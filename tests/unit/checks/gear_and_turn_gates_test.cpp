@@ -522,25 +522,7 @@ namespace {
 // The slab turned about its edge at x = 0 by two inserts at x = 3 m.
 struct Turned {
   SlabLift lift;
-  Turned() {
-    lift.plan.piece.stated_weight.reset();
-    plan::Rigging two;
-    two.id = "two legs";
-    two.legs = {leg_to("A2"), leg_to("A3")};
-    two.weight = 1.0 * kN;
-    lift.plan.riggings.push_back(two);
-    plan::Turn turn;
-    turn.method = plan::TurnMethod::edge;
-    turn.about = {Position{}, Position{0.0 * m, 2.0 * m, 0.0 * m}};
-    turn.to = 45.0 * deg;
-    turn.ground = "yard";
-    turn.procedure = "TP-1";
-    lift.stage().kind = plan::StageKind::turn;
-    lift.stage().rigging = "two legs";
-    lift.stage().turn = turn;
-    lift.stage().dynamic_factor = Ratio{1.2};
-    lift.plan.form->released = true;
-  }
+  Turned() { turn_about_edge(lift, 45.0 * deg); }
   plan::Turn& turn() { return *lift.stage().turn; }
   std::string why() { return finding_for("rigging-statics", lift.stage().rigging, lift.facts()).text; }
   void on_a_table(Angle at) {
