@@ -6,14 +6,13 @@
 #include <vector>
 
 #include <BRepAdaptor_Surface.hxx>
-#include <Bnd_Box.hxx>
 #include <IntCurvesFace_ShapeIntersector.hxx>
 #include <Standard_Failure.hxx>
 #include <gp_Cone.hxx>
 #include <gp_Cylinder.hxx>
 #include <gp_Lin.hxx>
-#include <gp_XYZ.hxx>
 
+#include "piece/flat_faces.hpp"
 #include "piece/shape.hpp"
 
 namespace firstpick::piece {
@@ -36,74 +35,6 @@ struct Chord {
   TopoDS_Face face_behind, face_ahead;
   double length_m() const { return behind_m + ahead_m; }
   double nearer_m() const { return std::min(behind_m, ahead_m); }
-};
-
-// A solid that has flat faces alone, as polygons: a line crosses it without the kernel, which takes a hundred times as long.
-class FlatFaces {
- public:
-  // Nothing: some face is curved.
-  static std::optional<FlatFaces> of(const Body& body) {
-    FlatFaces all;
-    for (const Face& face : body.faces) {
-      if (!face.planar || face.rings.empty()) return {};
-      Polygon polygon{{face.normal.x, face.normal.y, face.normal.z}, {}, {}};
-      for (const auto& ring : face.rings) {
-        std::vector<gp_XYZ> corners;
-        for (const Position& p : ring) corners.push_back(point_m(p).XYZ()), polygon.around.Add(gp_Pnt(corners.back()));
-        polygon.rings.push_back(std::move(corners));
-      }
-      all.polygons_.push_back(std::move(polygon));
-    }
-    return all;
-  }
-
-  // Where the line crosses them, in no order. Nothing: it lies in a face, or passes so near an edge that the kernel must say.
-  std::optional<std::vector<double>> crossings(const gp_Pnt& point, const gp_Dir& along) const {
-    std::vector<double> all;
-    for (const Polygon& polygon : polygons_) {
-      const double across = polygon.normal * along.XYZ();
-      const double off = polygon.normal * (polygon.rings.front().front() - point.XYZ());
-      if (std::abs(across) < 1e-6) {
-        if (std::abs(off) < near_m) return {};
-        continue;
-      }
-      const gp_XYZ at = point.XYZ() + along.XYZ() * (off / across);
-      Bnd_Box around = polygon.around;
-      around.Enlarge(near_m);
-      if (around.IsOut(gp_Pnt(at))) continue;
-      const auto inside = is_inside(polygon, at);
-      if (!inside) return {};
-      if (*inside) all.push_back(off / across);
-    }
-    return all;
-  }
-
- private:
-  static constexpr double near_m = 2e-7;  // twice what the kernel takes for one place
-  struct Polygon {
-    gp_XYZ normal;
-    std::vector<std::vector<gp_XYZ>> rings;
-    Bnd_Box around;
-  };
-
-  // By the angle that the sides of a ring are seen under: all round inside, none outside. Nothing: on a side.
-  static std::optional<bool> is_inside(const Polygon& polygon, const gp_XYZ& at) {
-    bool inside = false;  // in an odd number of rings: the outline, and no opening
-    for (const auto& ring : polygon.rings) {
-      double turned = 0.0;
-      for (std::size_t i = 0; i < ring.size(); ++i) {
-        const gp_XYZ a = ring[i] - at, b = ring[(i + 1) % ring.size()] - at, side = b - a;
-        const double length2 = side.SquareModulus();
-        const double along = length2 > 0.0 ? std::clamp(-(a * side) / length2, 0.0, 1.0) : 0.0;
-        if ((a + side * along).Modulus() < near_m) return {};
-        turned += std::atan2(polygon.normal * (a ^ b), a * b);
-      }
-      inside = inside != (std::abs(turned) > M_PI);
-    }
-    return inside;
-  }
-
-  std::vector<Polygon> polygons_;
 };
 
 class Lines {
