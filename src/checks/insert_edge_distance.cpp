@@ -21,9 +21,10 @@ namespace {
 
 constexpr std::string_view edge_distance_rule = "insert-edge-distance";
 
-Finding distance_judged(const plan::Insert& insert, Length asked, Length found, std::string_view to_what, UnitSystem units) {
-  Finding finding = compared<Length>(edge_distance_rule, insert.id, Demand<Length>{asked}, Resistance<Length>{found}, 1.0,
-                                     "supplier's declaration");
+Finding distance_judged(const plan::Insert& insert, Length asked, Length found, std::string_view to_what,
+                        UnitSystem units) {
+  Finding finding = compared<Length>(edge_distance_rule, insert.id, Demand<Length>{asked},
+                                     Resistance<Length>{found}, 1.0, "supplier's declaration");
   if (finding.result == Result::fail) {
     finding.text = fmt::format("insert {} is {} from {}, its supplier asks for {}", insert.id,
                                firstpick::print(found, units, Rounding::down), to_what,
@@ -36,13 +37,15 @@ Finding distance_judged(const plan::Insert& insert, Length asked, Length found, 
 Finding edge_distance_of(const StageFacts& facts, std::size_t i, Trace& trace) {
   const plan::Insert& insert = facts.plan.inserts[i];
   if (!insert.rating || !insert.rating->minimum_edge)
-    return missing(edge_distance_rule, insert.id,
-                   fmt::format("the distance from edges for which the load of insert {} is declared is not in the plan",
-                               insert.id),
-                   "[[insert]] rating = { ..., minimum_edge = \"...\" }, from the supplier's declaration");
+    return missing(
+        edge_distance_rule, insert.id,
+        fmt::format("the distance from edges for which the load of insert {} is declared is not in the plan",
+                    insert.id),
+        "[[insert]] rating = { ..., minimum_edge = \"...\" }, from the supplier's declaration");
   const piece::InsertSite& site = facts.body.sites.at(i);
   if (!site.planar)
-    return missing(edge_distance_rule, insert.id, "the insert sits in a curved face, whose edges are not measured", "");
+    return missing(edge_distance_rule, insert.id,
+                   "the insert sits in a curved face, whose edges are not measured", "");
   const auto edges = resistances::edge_distances(site, site.u, site.v);
   if (const auto* gap = std::get_if<NotAssessed>(&edges))
     return missing(edge_distance_rule, insert.id, gap->why, gap->remedy);
@@ -53,7 +56,8 @@ Finding edge_distance_of(const StageFacts& facts, std::size_t i, Trace& trace) {
                 .clause = "geometry"};
   });
   const UnitSystem units = facts.plan.piece.units;
-  Finding nearest = distance_judged(insert, *insert.rating->minimum_edge, found.nearest, "the nearest edge", units);
+  Finding nearest =
+      distance_judged(insert, *insert.rating->minimum_edge, found.nearest, "the nearest edge", units);
   if (nearest.result != Result::pass || !insert.rating->minimum_corner) return nearest;
   const Length along = std::min(found.c[2], found.c[3]);  // u points to the nearest edge
   return distance_judged(insert, *insert.rating->minimum_corner, along, "the end of its face", units);

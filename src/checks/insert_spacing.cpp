@@ -17,13 +17,16 @@ Finding spacing_of(const StageFacts& facts, const plan::Insert& insert, Trace& t
   constexpr std::string_view id = "insert-spacing";
   const plan::Insert* nearest = nullptr;
   for (const plan::Insert& other : facts.plan.inserts)
-    if (&other != &insert && (!nearest || norm(other.at - insert.at) < norm(nearest->at - insert.at))) nearest = &other;
+    if (&other != &insert && (!nearest || norm(other.at - insert.at) < norm(nearest->at - insert.at)))
+      nearest = &other;
   if (!nearest) return passed(id, insert.id);
   if (!insert.rating || !insert.rating->minimum_spacing)
-    return missing(id, insert.id,
-                   fmt::format("the distance between inserts for which the load of insert {} is declared is not in the plan",
-                               insert.id),
-                   "[[insert]] rating = { ..., minimum_spacing = \"...\" }, from the supplier's declaration");
+    return missing(
+        id, insert.id,
+        fmt::format(
+            "the distance between inserts for which the load of insert {} is declared is not in the plan",
+            insert.id),
+        "[[insert]] rating = { ..., minimum_spacing = \"...\" }, from the supplier's declaration");
   const Length apart = norm(nearest->at - insert.at);
   trace.add([&] {
     return Step{.words = fmt::format("from insert {} to the nearest other", insert.id),

@@ -22,7 +22,8 @@ namespace firstpick::checks {
 namespace {
 
 // Not assessed: no leg pulls upwards at an insert.
-Outcome<Length> picks_above(const StageFacts& facts, const demands::Hanging& hanging, const Position& centre) {
+Outcome<Length> picks_above(const StageFacts& facts, const demands::Hanging& hanging,
+                            const Position& centre) {
   Force upright{};
   Moment about{};
   for (std::size_t leg = 0; leg < facts.rigging->legs.size() && leg < hanging.legs.size(); ++leg) {
@@ -80,8 +81,10 @@ std::vector<Finding> picks_too_low(const StageFacts& facts, Trace& trace) {
   constexpr Length rounding_of_places = 1e-6 * mm;
   auto height = least_height(facts);
   if (!is_assessed(height) && facts.stage.kind != plan::StageKind::turn)
-    if (const auto highest = highest_at_first(facts); highest && *highest <= rounding_of_places) height = *highest;
-  if (const auto* gap = std::get_if<NotAssessed>(&height)) return {missing(id, subject, gap->why, gap->remedy)};
+    if (const auto highest = highest_at_first(facts); highest && *highest <= rounding_of_places)
+      height = *highest;
+  if (const auto* gap = std::get_if<NotAssessed>(&height))
+    return {missing(id, subject, gap->why, gap->remedy)};
   const Length z = std::get<Length>(height);
   if (!is_finite(z)) return {missing(id, subject, "the height of the picks is not a usable number", {})};
   trace.add([&] {
@@ -91,13 +94,14 @@ std::vector<Finding> picks_too_low(const StageFacts& facts, Trace& trace) {
   });
   if (z > rounding_of_places) return {passed(id, subject)};
   const UnitSystem units = facts.plan.piece.units;
-  Finding finding = missing(
-      id, subject,
-      -z > rounding_of_places
-          ? fmt::format("the picks lie {} below the centre of gravity: the piece wants to turn over",
-                        print(-z, units, Rounding::up))
-          : std::string("the picks lie at the height of the centre of gravity: nothing keeps the piece from turning over"),
-      "picks above the centre of gravity");
+  Finding finding =
+      missing(id, subject,
+              -z > rounding_of_places
+                  ? fmt::format("the picks lie {} below the centre of gravity: the piece wants to turn over",
+                                print(-z, units, Rounding::up))
+                  : std::string("the picks lie at the height of the centre of gravity: nothing keeps the "
+                                "piece from turning over"),
+              "picks above the centre of gravity");
   finding.result = Result::fail;
   return {finding};
 }

@@ -73,8 +73,8 @@ std::vector<double> numbers_of(const Panel& panel) {
   numbers.push_back(static_cast<double>(panel.holes.size()));
   for (const auto& hole : panel.holes) add_places(hole);
   add_places(places_of(panel));
-  numbers.insert(numbers.end(), {panel.poisson.value(), in(m, panel.patch), in(m, panel.strip), in(m, panel.thickness),
-                                 panel.in_plane ? 1.0 : 0.0, panel.edge ? 1.0 : 0.0});
+  numbers.insert(numbers.end(), {panel.poisson.value(), in(m, panel.patch), in(m, panel.strip),
+                                 in(m, panel.thickness), panel.in_plane ? 1.0 : 0.0, panel.edge ? 1.0 : 0.0});
   if (panel.edge) add_places({(*panel.edge)[0], (*panel.edge)[1]});
   return numbers;
 }
@@ -108,7 +108,8 @@ std::optional<PanelFound> MeshedPanel::found(const PanelLoad& load) const {
   return most;
 }
 
-std::optional<std::vector<EdgeShare>> MeshedPanel::shares(const PanelLoad& load, const PlateMesh& mesh) const {
+std::optional<std::vector<EdgeShare>> MeshedPanel::shares(const PanelLoad& load,
+                                                          const PlateMesh& mesh) const {
   if (!load.edge) return std::vector<EdgeShare>{};
   if (!panel_.edge) return {};
   return edge_shares(mesh, flat_.shape, {plate_point((*panel_.edge)[0]), plate_point((*panel_.edge)[1])},
@@ -150,7 +151,8 @@ const MeshedPanel* PanelMeshes::mesh(std::size_t i) const {
 // found does not depend on that.
 void PanelMeshes::begin() const {
   for (std::size_t i = 0; i < count; ++i)
-    meshes_[i] = std::async(i == 2 ? std::launch::async : std::launch::deferred, [this, i] { return made(i); });
+    meshes_[i] =
+        std::async(i == 2 ? std::launch::async : std::launch::deferred, [this, i] { return made(i); });
 }
 
 PanelMeshes::Made PanelMeshes::made(std::size_t i) const {

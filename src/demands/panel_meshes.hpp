@@ -72,7 +72,8 @@ class PanelMeshes {
   Panel panel_;  // without its loads
   FlatPanel flat_;
   mutable std::once_flag begun_;
-  mutable std::array<std::shared_future<Made>, count> meshes_;  // last: they are waited for before the rest goes
+  mutable std::array<std::shared_future<Made>, count>
+      meshes_;  // last: they are waited for before the rest goes
 };
 
 }  // namespace firstpick::demands

@@ -31,7 +31,8 @@ Outcome<RoundState> round_state(const RoundBand& band) {
     usable = usable && std::isfinite(pull.at.value() + pull.outward.value() + pull.around.value());
   if (!usable) return NotAssessed{"a number of the round wall that the insert bends is not usable", {}};
 
-  const double t = outer - inner, R = 0.5 * (inner + outer), neutral = t / std::log(outer / inner), off = R - neutral;
+  const double t = outer - inner, R = 0.5 * (inner + outer), neutral = t / std::log(outer / inner),
+               off = R - neutral;
   const double per_moment = std::max((neutral - inner) / inner, (outer - neutral) / outer) / (h * t * off);
   struct Pull {
     double at, cos, sin, outward, around;

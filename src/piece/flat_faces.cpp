@@ -20,7 +20,8 @@ std::optional<FlatFaces> FlatFaces::of(const Body& body) {
     Polygon polygon{{face.normal.x, face.normal.y, face.normal.z}, {}, {}};
     for (const auto& ring : face.rings) {
       std::vector<gp_XYZ> corners;
-      for (const Position& p : ring) corners.push_back(point_m(p).XYZ()), polygon.around.Add(gp_Pnt(corners.back()));
+      for (const Position& p : ring)
+        corners.push_back(point_m(p).XYZ()), polygon.around.Add(gp_Pnt(corners.back()));
       polygon.rings.push_back(std::move(corners));
     }
     all.polygons_.push_back(std::move(polygon));
