@@ -120,17 +120,33 @@ std::vector<Finding> judge(const Rule& rule, const StageFacts& facts, Trace& tra
                         fmt::format("the rule could not be evaluated: {}", fault.what()),
                         "this is a fault of the program: report it, and do not lift on this verdict")};
   }
-  const bool is_demanded = is_mandatory(rule.id, facts);
-  for (Finding& finding : findings)
-    if (finding.result == Result::missing && !is_demanded) finding.result = Result::note;
+  const auto is_missing = [](const Finding& finding) { return finding.result == Result::missing; };
+  if (std::ranges::any_of(findings, is_missing) && !is_mandatory(rule.id, facts))
+    for (Finding& finding : findings)
+      if (is_missing(finding)) finding.result = Result::note;
   return findings;
 }
 
-StageReport evaluate_stage(const StageFacts& facts, Trace& trace) {
+const std::vector<Finding>& KeptFindings::of(const Rule& rule, const StageFacts& facts) {
+  const auto [place, is_new] = known_.try_emplace(&rule);
+  if (is_new) {
+    Trace silent;
+    place->second = checks::judge(rule, facts, silent);
+  }
+  return place->second;
+}
+
+StageReport evaluate_stage(const StageFacts& facts, Trace& trace, KeptFindings* kept) {
   StageReport report{.kind = facts.stage.kind, .rigging = facts.stage.rigging, .crane = facts.stage.crane};
   report.findings.reserve(all_rules().size() * (facts.plan.inserts.size() + 1));  // about one for each insert
-  for (const Rule& rule : all_rules())
+  for (const Rule& rule : all_rules()) {
+    if (kept && rule.at_any_strength && !trace.is_recording()) {
+      const std::vector<Finding>& known = kept->of(rule, facts);
+      report.findings.insert(report.findings.end(), known.begin(), known.end());
+      continue;
+    }
     for (Finding& finding : judge(rule, facts, trace)) report.findings.push_back(std::move(finding));
+  }
   for (Finding& gap : coverage_gaps(facts, report.findings)) report.findings.push_back(std::move(gap));
   report.verdict = verdict_of(report.findings);
 

@@ -34,6 +34,14 @@ Finding distance_judged(const plan::Insert& insert, Length asked, Length found, 
   return finding;
 }
 
+const Outcome<resistances::EdgeDistances>& edges_of(const StageFacts& facts, std::size_t i) {
+  auto& known = facts.anchorage.edges;
+  known.resize(facts.plan.inserts.size());
+  const piece::InsertSite& site = facts.body.sites.at(i);
+  if (!known[i]) known[i] = resistances::edge_distances(site, site.u, site.v);
+  return *known[i];
+}
+
 Finding edge_distance_of(const StageFacts& facts, std::size_t i, Trace& trace) {
   const plan::Insert& insert = facts.plan.inserts[i];
   if (!insert.rating || !insert.rating->minimum_edge)
@@ -46,7 +54,7 @@ Finding edge_distance_of(const StageFacts& facts, std::size_t i, Trace& trace) {
   if (!site.planar)
     return missing(edge_distance_rule, insert.id,
                    "the insert sits in a curved face, whose edges are not measured", "");
-  const auto edges = resistances::edge_distances(site, site.u, site.v);
+  const auto& edges = edges_of(facts, i);
   if (const auto* gap = std::get_if<NotAssessed>(&edges))
     return missing(edge_distance_rule, insert.id, gap->why, gap->remedy);
   const auto& found = std::get<resistances::EdgeDistances>(edges);

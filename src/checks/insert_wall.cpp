@@ -277,7 +277,10 @@ bool bends_with_the_piece(const StageFacts& facts, std::size_t insert) {
   return wall && !wall->round && !strip_ways(*wall);
 }
 
-Outcome<std::optional<WallTension>> insert_wall_tension(const StageFacts& facts, std::size_t insert, Trace& trace) {
+namespace {
+
+Outcome<std::optional<WallTension>> found_wall_tension(const StageFacts& facts, std::size_t insert,
+                                                       Trace& trace) {
   if (auto gap = bending_gap(facts)) return *std::move(gap);
   const auto raise = bending_raise(facts, trace);
   if (const auto* gap = std::get_if<NotAssessed>(&raise)) return *gap;
@@ -323,6 +326,17 @@ Outcome<std::optional<WallTension>> insert_wall_tension(const StageFacts& facts,
   });
   return std::optional<WallTension>{WallTension{tension, wall.thickness, what_of(wall, *worst), worst->situation,
                                                 wall.in_face, wall.round.has_value()}};
+}
+
+}  // namespace
+
+Outcome<std::optional<WallTension>> insert_wall_tension(const StageFacts& facts, std::size_t insert,
+                                                        Trace& trace) {
+  if (trace.is_recording() || !facts.bending) return found_wall_tension(facts, insert, trace);
+  auto& known = facts.bending->walls;
+  known.resize(facts.plan.inserts.size());
+  if (!known[insert]) known[insert] = found_wall_tension(facts, insert, trace);
+  return *known[insert];
 }
 
 }  // namespace firstpick::checks

@@ -2,20 +2,11 @@
 #pragma once
 
 #include <optional>
-#include <string>
 
 #include "checks/piece_bending.hpp"
 #include "record/outcome.hpp"
 
 namespace firstpick::checks {
-
-struct WallTension {
-  Stress tension{};
-  Length thickness{};
-  std::string what;       // "round wall it sits in", ...
-  std::string situation;
-  bool in_face = false, round = false;
-};
 
 // The bending of the whole piece has the pulls of all inserts in it: a panel; a ring or box that is computed.
 bool pulls_are_in_its_bending(const StageFacts& facts);

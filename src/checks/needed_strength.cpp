@@ -60,7 +60,12 @@ Judged worst_of(const std::vector<Finding>& findings) {
 }
 
 std::optional<RuleNeed> need_of(const Rule& rule, const StageFacts& facts) {
-  const auto at = [&](double f_MPa) { return worst_of(findings_at(rule, with_strength(facts, f_MPa * MPa))); };
+  if (rule.at_any_strength) return {};
+  StageFacts changed = facts;
+  const auto at = [&](double f_MPa) {
+    set_strength(changed, f_MPa * MPa);
+    return worst_of(findings_at(rule, changed));
+  };
   const Judged weak = at(weakest_MPa), strong = at(strongest_MPa);
   if (weak.worst < 0.0 || strong.worst > 0.0) return {};
   std::uintmax_t steps = 100;
@@ -94,15 +99,19 @@ Stress rounded_up(Stress strength, Stress step) {
 
 }  // namespace
 
+void set_strength(StageFacts& facts, Stress strength) {
+  Trace silent;
+  facts.in_words = false;
+  facts.usable_strength = strength;
+  facts.formula_strength = strength::formula_strength(strength, facts.rules, silent);
+  facts.modes = {};
+  count_cracks(facts, facts.stage.kind != plan::StageKind::turn);
+  facts.modes = mode_table(facts);
+}
+
 StageFacts with_strength(const StageFacts& facts, Stress strength) {
   StageFacts changed = facts;
-  Trace silent;
-  changed.in_words = false;
-  changed.usable_strength = strength;
-  changed.formula_strength = strength::formula_strength(strength, facts.rules, silent);
-  changed.modes = {};
-  count_cracks(changed, facts.stage.kind != plan::StageKind::turn);
-  changed.modes = mode_table(changed);
+  set_strength(changed, strength);
   return changed;
 }
 

@@ -28,6 +28,7 @@ struct StageNeed {
 };
 
 // The same stage with concrete of this strength; everything that depends on it computed again.
+void set_strength(StageFacts& facts, Stress strength);
 StageFacts with_strength(const StageFacts& facts, Stress strength);
 
 // Rules about the test itself (strength-evidence, evidence-age) are left out: the question is what it must show.

@@ -11,6 +11,7 @@
 
 #include <fmt/format.h>
 
+#include "checks/named.hpp"
 #include "checks/panel_plate.hpp"
 
 namespace firstpick::checks {
@@ -62,6 +63,10 @@ demands::Panel plate_of(const StageFacts& facts, const PanelFace& face) {
   panel.poisson = facts.rules.cracking.poisson.value;
   panel.patch = facts.rules.cracking.patch.value * face.thickness;
   panel.strip = facts.rules.cracking.pick_strip.value * face.thickness;
+  for (const plan::Rigging& rigging : facts.plan.riggings)
+    for (const plan::Leg& leg : rigging.legs)
+      if (const plan::Insert* insert = named(facts.plan.inserts, leg.to))
+        panel.meshed_at.push_back(face.at(insert->at));
   return panel;
 }
 
@@ -69,7 +74,11 @@ void look_at(BendingTension& worst, const demands::PanelBending& bending, const 
              const Situation& situation, UnitSystem units, const char* as_cast) {
   const auto look = [&](const demands::PanelMoment& moment, const char* side) {
     const Stress tension = 6.0 * moment.moment / (face.thickness * face.thickness);
-    if (!(tension > worst.tension) && !worst.where.empty()) return;
+    constexpr double more = 1.0 + 1e-9;  // of equals the first is named, whatever their last bits
+    if (!worst.where.empty() && tension <= more * worst.tension) {
+      worst.tension = std::max(worst.tension, tension);
+      return;
+    }
     const Position at = face.in_piece(moment.at);
     worst = {tension,
              fmt::format("{} of the panel{}, near x = {}, y = {}", side, as_cast, firstpick::print(at.x, units),

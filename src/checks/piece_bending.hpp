@@ -66,10 +66,21 @@ struct LineShear {
   bool some_legs_only = false;
 };
 
+// What the pull of one insert brings to the wall or slab it sits in.
+struct WallTension {
+  Stress tension{};
+  Length thickness{};
+  std::string what;  // "round wall it sits in", ...
+  std::string situation;
+  bool in_face = false, round = false;
+};
+
 struct BendingMemo {
   std::optional<Outcome<BendingTension>> tension;
   std::optional<Outcome<LineShear>> shear;
   std::optional<Outcome<LinesUnderLoad>> lines;  // of a piece with strands, or with bars that count
+  // Of the inserts, in the plan's order.
+  std::vector<std::optional<Outcome<std::optional<WallTension>>>> walls;
   std::shared_ptr<BendingReuse> reuse;  // null: nothing is kept, and a panel is computed to its stated accuracy
 };
 

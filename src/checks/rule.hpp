@@ -24,6 +24,7 @@ struct Rule {
   std::string_view source;   // clause or source, one line
   Scope scope;
   Judge judge;
+  bool at_any_strength = false;  // what it finds is the same at any strength of the concrete
 };
 
 std::span<const Rule> all_rules();

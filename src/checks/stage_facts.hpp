@@ -19,6 +19,7 @@
 #include "plan/plan.hpp"
 #include "record/outcome.hpp"
 #include "record/trace.hpp"
+#include "resistances/edge_distance.hpp"
 #include "resistances/headed_insert.hpp"
 #include "resistances/insert_group.hpp"
 #include "resistances/projected_area.hpp"
@@ -51,6 +52,8 @@ struct Anchorage {
   // What of the solid was measured, kept: the walls of the inserts, in the plan's order, and the piece cut across an axis.
   mutable std::vector<std::optional<Outcome<piece::InsertWall>>> walls;
   mutable std::map<plan::Axis, Outcome<std::vector<piece::Stretch>>> cut_across;
+  // Of rated inserts, along the axes of their sites.
+  mutable std::vector<std::optional<Outcome<resistances::EdgeDistances>>> edges;
 };
 
 struct BendingMemo;

@@ -34,6 +34,8 @@ std::vector<Finding> strength_evidence(const StageFacts& facts, Trace& trace) {
   const std::string& mark = facts.plan.piece.mark;
   if (const auto* gap = std::get_if<NotAssessed>(&facts.usable_strength))
     return {missing(id, mark, gap->why, gap->remedy)};
+  if (!facts.plan.concrete.evidence)  // a strength that is only supposed
+    return {missing(id, mark, "no strength test is in the plan", "[concrete.evidence], from a test of this pour")};
   std::string wide = strength::wide_range_text(*facts.plan.concrete.evidence, facts.tables);
   if (!wide.empty()) {
     record(*facts.plan.concrete.evidence, facts.tables, trace);

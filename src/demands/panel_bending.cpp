@@ -19,7 +19,8 @@ namespace {
 std::optional<NotAssessed> refusal(const Panel& panel, const FlatPanel& flat) {
   if (panel.in_plane && (!(panel.thickness > Length{}) || !is_finite(panel.thickness)))
     return NotAssessed{"the thickness of the panel is not a usable number", {}};
-  if (panel.outer.size() < 3 || flat.focus.empty())
+  const auto has_forces = [](const PanelLoad& load) { return !load.forces.empty(); };
+  if (panel.outer.size() < 3 || flat.focus.empty() || std::ranges::none_of(panel.loads, has_forces))
     return NotAssessed{"the panel has no outline or no pick", {}};
   if (!(panel.poisson.value() >= 0.0 && panel.poisson.value() < 0.5) || !(panel.patch > Length{}) ||
       !(panel.strip > Length{}) || !is_finite(panel.patch) || !is_finite(panel.strip))
@@ -38,8 +39,7 @@ std::optional<NotAssessed> refusal(const Panel& panel, const FlatPanel& flat) {
       return NotAssessed{"the forces on the panel do not balance", {}};
   }
   for (const PlatePoint& p : flat.focus)
-    if (!is_inside(flat.shape, p) && !(boundary_distance_m(flat.shape, p) <= 1e-6))
-      return NotAssessed{"a force acts beside the panel or in an opening", {}};
+    if (!is_on_panel(flat.shape, p)) return NotAssessed{"a force acts beside the panel or in an opening", {}};
   return {};
 }
 
@@ -61,11 +61,11 @@ PanelBending bending_of(const PanelFound& found, double changed, const PlateMesh
 }
 
 // Each of these loads on its own; nothing where one could not be solved. Half of them on another core.
-std::optional<std::vector<PanelFound>> found_of(const MeshedPanel& meshed, const Panel& panel,
-                                                const std::vector<std::size_t>& which) {
+std::optional<std::vector<PanelFound>> found_of(const MeshedPanel& meshed, const PanelMembrane* along,
+                                                const Panel& panel, const std::vector<std::size_t>& which) {
   std::vector<std::optional<PanelFound>> each(which.size());
   const auto find = [&](std::size_t from, std::size_t to) {
-    for (std::size_t k = from; k < to; ++k) each[k] = meshed.found(panel.loads[which[k]]);
+    for (std::size_t k = from; k < to; ++k) each[k] = meshed.found(panel, panel.loads[which[k]], along);
   };
   const std::size_t half = which.size() / 2;
   std::future<void> beside;
@@ -120,6 +120,12 @@ std::vector<PanelBending> of_all(const std::vector<PanelFound>& rough,
 
 Outcome<std::vector<PanelBending>> panel_bending(const Panel& panel) {
   const std::shared_ptr<const PanelMeshes> meshes = PanelMeshes::of(panel);
+  std::shared_ptr<const PanelMeshes> along_it;  // meshed at the places of its own forces alone
+  if (panel.in_plane) {
+    Panel own = panel;
+    own.meshed_at.clear();
+    along_it = PanelMeshes::of(own);
+  }
   if (auto refused = refusal(panel, meshes->flat())) return *std::move(refused);
 
   // Two changes in a row must be small, so that no chance agreement of coarse meshes is taken for accuracy.
@@ -131,10 +137,13 @@ Outcome<std::vector<PanelBending>> panel_bending(const Panel& panel) {
     const MeshedPanel* const mesh = meshes->mesh(i);
     if (!mesh) continue;
     const MeshedPanel& meshed = *mesh;
-    if (!std::ranges::all_of(panel.loads, [&](const PanelLoad& load) { return meshed.rests_on_edge(load); }))
+    const PanelMembrane* const along = along_it ? along_it->membrane(i) : nullptr;
+    if (along_it && !along) continue;
+    if (!std::ranges::all_of(panel.loads,
+                             [&](const PanelLoad& load) { return meshed.rests_on_edge(panel, load, along); }))
       return NotAssessed{"the panel would not rest on its edge all along",
                          "legs that bring the hook over the middle of the edge"};
-    auto all_found = found_of(meshed, panel, refined);
+    auto all_found = found_of(meshed, along, panel, refined);
     if (!all_found) continue;
     std::vector<PanelFound>& found = *all_found;
     if (rough.empty()) {

@@ -55,6 +55,8 @@ struct Panel {
   bool in_plane = false;                                  // turned: forces along the panel count
   Length thickness{};                                     // of a turned panel
   std::optional<std::array<plan::PlanarPoint, 2>> edge{};  // on the ground, from here to there
+  std::vector<plan::PlanarPoint>
+      meshed_at{};  // where other loads of the panel act: meshed alike, one mesh serves all
 };
 
 struct PanelMoment {

@@ -36,16 +36,27 @@ void add_reading_points(FlatPanel& flat, double patch_radius_m) {
 
 }  // namespace
 
+PlateShape plate_shape(const std::vector<plan::PlanarPoint>& outer,
+                       const std::vector<std::vector<plan::PlanarPoint>>& holes) {
+  PlateShape shape;
+  for (const auto& p : outer) shape.outer.push_back(flat_point(p));
+  for (const auto& hole : holes) {
+    PlateRing ring;
+    for (const auto& p : hole) ring.push_back(flat_point(p));
+    shape.holes.push_back(std::move(ring));
+  }
+  return shape;
+}
+
+bool is_on_panel(const PlateShape& shape, const PlatePoint& p) {
+  return is_inside(shape, p) || boundary_distance_m(shape, p) <= 1e-6;
+}
+
 FlatPanel flat_panel(const std::vector<plan::PlanarPoint>& outer,
                      const std::vector<std::vector<plan::PlanarPoint>>& holes,
                      const std::vector<plan::PlanarPoint>& places, double patch_radius_m) {
   FlatPanel made;
-  for (const auto& p : outer) made.shape.outer.push_back(flat_point(p));
-  for (const auto& hole : holes) {
-    PlateRing ring;
-    for (const auto& p : hole) ring.push_back(flat_point(p));
-    made.shape.holes.push_back(std::move(ring));
-  }
+  made.shape = plate_shape(outer, holes);
   for (const plan::PlanarPoint& place : places) {
     const PlatePoint p = flat_point(place);
     if (made.focus.empty() || !(distance_m(p, made.focus[made.focus_of(p)]) < 1e-6)) made.focus.push_back(p);

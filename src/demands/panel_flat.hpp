@@ -25,6 +25,10 @@ struct FlatPanel {
   double length_m() const { return std::max(high_x_m - low_x_m, high_y_m - low_y_m); }
 };
 
+PlateShape plate_shape(const std::vector<plan::PlanarPoint>& outer,
+                       const std::vector<std::vector<plan::PlanarPoint>>& holes);
+bool is_on_panel(const PlateShape& shape, const PlatePoint& p);  // or on its boundary
+
 // `places`: of its forces. Read over a grid as fine as the patches, and along its boundary as finely.
 FlatPanel flat_panel(const std::vector<plan::PlanarPoint>& outer,
                      const std::vector<std::vector<plan::PlanarPoint>>& holes,

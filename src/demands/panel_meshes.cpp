@@ -14,7 +14,10 @@ constexpr int first_divisions = 14;
 constexpr std::size_t panels_kept = 8;  // a few MB each
 
 std::vector<plan::PlanarPoint> places_of(const Panel& panel) {
+  const PlateShape shape = plate_shape(panel.outer, panel.holes);
   std::vector<plan::PlanarPoint> places;
+  for (const plan::PlanarPoint& place : panel.meshed_at)
+    if (is_on_panel(shape, plate_point(place))) places.push_back(place);
   for (const PanelLoad& load : panel.loads)
     for (const PanelForce& force : load.forces) places.push_back(force.at);
   return places;
@@ -62,6 +65,14 @@ PlateProblem plate_of(const Panel& panel, const PlateMesh& mesh) {
   return posed;
 }
 
+std::vector<plan::PlanarPoint> different(const std::vector<plan::PlanarPoint>& places) {
+  std::vector<plan::PlanarPoint> kept;
+  for (const plan::PlanarPoint& p : places)
+    if (std::ranges::none_of(kept, [&](const plan::PlanarPoint& q) { return q.x == p.x && q.y == p.y; }))
+      kept.push_back(p);
+  return kept;
+}
+
 // All that the meshes and their equations are made of, in one order.
 std::vector<double> numbers_of(const Panel& panel) {
   std::vector<double> numbers;
@@ -72,47 +83,52 @@ std::vector<double> numbers_of(const Panel& panel) {
   add_places(panel.outer);
   numbers.push_back(static_cast<double>(panel.holes.size()));
   for (const auto& hole : panel.holes) add_places(hole);
-  add_places(places_of(panel));
-  numbers.insert(numbers.end(), {panel.poisson.value(), in(m, panel.patch), in(m, panel.strip),
-                                 in(m, panel.thickness), panel.in_plane ? 1.0 : 0.0, panel.edge ? 1.0 : 0.0});
-  if (panel.edge) add_places({(*panel.edge)[0], (*panel.edge)[1]});
+  add_places(different(places_of(panel)));
+  numbers.insert(numbers.end(), {panel.poisson.value(), in(m, panel.patch), in(m, panel.strip)});
   return numbers;
 }
 
 }  // namespace
 
-MeshedPanel::MeshedPanel(const Panel& panel, const FlatPanel& flat, PlateMesh mesh, double size_m)
-    : panel_(panel),
-      flat_(flat),
+PanelMembrane::PanelMembrane(const Panel& panel, const FlatPanel& of_panel, PlateMesh coarse)
+    : flat(of_panel),
+      mesh(std::move(coarse)),
+      solver(mesh, panel.poisson.value()),
+      readings(force_readings(panel, flat, solver.grid())) {}
+
+MeshedPanel::MeshedPanel(const Panel& panel, const FlatPanel& flat, PlateMesh mesh)
+    : flat_(flat),
       mesh_(std::move(mesh)),
       plate_(mesh_, plate_of(panel, mesh_)),
-      of_plate_(moment_readings(panel, flat, plate_.grid())) {
-  if (!panel.in_plane) return;
-  coarse_ = plate_mesh(flat.shape, flat.focus, 2.0 * size_m).value_or(mesh_);
-  membrane_.emplace(coarse_, panel.poisson.value());
-  of_membrane_ = force_readings(panel, flat, membrane_->grid());
+      of_plate_(moment_readings(panel, flat, plate_.grid())) {}
+
+bool MeshedPanel::rests_on_edge(const Panel& panel, const PanelLoad& load, const PanelMembrane* along) const {
+  return shares(panel, load, mesh_) && (!along || shares(panel, load, along->mesh));
 }
 
-std::optional<PanelFound> MeshedPanel::found(const PanelLoad& load) const {
-  const auto bent = plate_.solve(load.pressure.value(), node_loads(load, flat_, mesh_, *shares(load, mesh_)));
+std::optional<PanelFound> MeshedPanel::found(const Panel& panel, const PanelLoad& load,
+                                             const PanelMembrane* along) const {
+  const auto bent =
+      plate_.solve(load.pressure.value(), node_loads(load, flat_, mesh_, *shares(panel, load, mesh_)));
   if (!bent) return {};
-  PanelFound most = read_moments(panel_, load, flat_, of_plate_, *bent);
-  if (!membrane_) return most;
-  const auto pulled = membrane_->solve(load.pull_along_x.value(), load.pull_along_y.value(),
-                                       membrane_forces(load, flat_, coarse_, *shares(load, coarse_)));
+  PanelFound most = read_moments(panel, load, flat_, of_plate_, *bent);
+  if (!along) return most;
+  const auto pulled =
+      along->solver.solve(load.pull_along_x.value(), load.pull_along_y.value(),
+                          membrane_forces(load, along->flat, along->mesh, *shares(panel, load, along->mesh)));
   if (!pulled || !(pulled->held() <= panel_turning_within * panel_sums(load, flat_, true).size)) return {};
   // The moment that brings the same tension to a face: 6 M/t^2 = n/t.
   const double axial =
-      read_membrane(panel_, load, flat_, of_membrane_, *pulled).value * in(m, panel_.thickness) / 6.0;
+      read_membrane(panel, load, along->flat, along->readings, *pulled).value * in(m, panel.thickness) / 6.0;
   most.bottom.value += axial, most.top.value += axial;
   return most;
 }
 
-std::optional<std::vector<EdgeShare>> MeshedPanel::shares(const PanelLoad& load,
+std::optional<std::vector<EdgeShare>> MeshedPanel::shares(const Panel& panel, const PanelLoad& load,
                                                           const PlateMesh& mesh) const {
   if (!load.edge) return std::vector<EdgeShare>{};
-  if (!panel_.edge) return {};
-  return edge_shares(mesh, flat_.shape, {plate_point((*panel_.edge)[0]), plate_point((*panel_.edge)[1])},
+  if (!panel.edge) return {};
+  return edge_shares(mesh, flat_.shape, {plate_point((*panel.edge)[0]), plate_point((*panel.edge)[1])},
                      plate_point(load.edge->at));
 }
 
@@ -141,26 +157,26 @@ std::shared_ptr<const PanelMeshes> PanelMeshes::of(const Panel& panel) {
   return kept.front().meshes;
 }
 
-const MeshedPanel* PanelMeshes::mesh(std::size_t i) const {
-  std::call_once(begun_, [this] { begin(); });
-  const std::shared_future<Made> asked = meshes_.at(i);
-  return asked.get().get();
-}
-
-// Three are always needed, and the third takes as long as the two before: it is made beside them on another core. What is
-// found does not depend on that.
-void PanelMeshes::begin() const {
-  for (std::size_t i = 0; i < count; ++i)
-    meshes_[i] =
-        std::async(i == 2 ? std::launch::async : std::launch::deferred, [this, i] { return made(i); });
-}
-
-PanelMeshes::Made PanelMeshes::made(std::size_t i) const {
+double PanelMeshes::size_m(std::size_t i) const {
   double size_m = std::max(flat_.size_m() / first_divisions, flat_.length_m() / (4 * first_divisions));
   for (std::size_t step = 0; step < i; ++step) size_m *= finer;
-  auto mesh = plate_mesh(flat_.shape, flat_.focus, size_m);
+  return size_m;
+}
+
+std::unique_ptr<const MeshedPanel> PanelMeshes::meshed(std::size_t i) const {
+  auto mesh = plate_mesh(flat_.shape, flat_.focus, size_m(i));
   if (!mesh) return nullptr;
-  return std::make_unique<const MeshedPanel>(panel_, flat_, *std::move(mesh), size_m);
+  return std::make_unique<const MeshedPanel>(panel_, flat_, *std::move(mesh));
+}
+
+std::unique_ptr<const PanelMembrane> PanelMeshes::stretched(std::size_t i) const {
+  auto coarse = plate_mesh(flat_.shape, flat_.focus, 2.0 * size_m(i));
+  if (!coarse) {  // as fine as that of the moments
+    const MeshedPanel* const fine = mesh(i);
+    if (!fine) return nullptr;
+    coarse = fine->mesh();
+  }
+  return std::make_unique<const PanelMembrane>(panel_, flat_, *std::move(coarse));
 }
 
 }  // namespace firstpick::demands

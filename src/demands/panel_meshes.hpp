@@ -22,28 +22,39 @@
 
 namespace firstpick::demands {
 
-// On one mesh, and forces along the panel on one twice as coarse, whose triangles have twice the nodes to a side.
-// The loads of `panel` are not looked at; panel and flat must outlive this.
+// Forces along the panel, on a mesh twice as coarse, whose triangles have twice the nodes to a side. `flat` must outlive this.
+struct PanelMembrane {
+  PanelMembrane(const Panel& panel, const FlatPanel& of_panel, PlateMesh coarse);
+
+  const FlatPanel& flat;
+  PlateMesh mesh;
+  MembraneSolver solver;
+  PanelReadings readings;
+};
+
+// Moments on one mesh. Of `panel` its loads, its edge and whether it is turned are not looked at; panel and flat must
+// outlive this. The panel that is asked about is of the same outline.
 class MeshedPanel {
  public:
-  MeshedPanel(const Panel& panel, const FlatPanel& flat, PlateMesh mesh, double size_m);
+  MeshedPanel(const Panel& panel, const FlatPanel& flat, PlateMesh mesh);
 
   const PlateMesh& mesh() const { return mesh_; }
-  bool rests_on_edge(const PanelLoad& load) const { return shares(load, mesh_) && shares(load, coarse_); }
+  // `along`: null where forces along the panel do not count.
+  bool rests_on_edge(const Panel& panel, const PanelLoad& load, const PanelMembrane* along) const;
 
   // Nothing where it could not be solved. The load must rest on the edge.
-  std::optional<PanelFound> found(const PanelLoad& load) const;
+  std::optional<PanelFound> found(const Panel& panel, const PanelLoad& load,
+                                  const PanelMembrane* along) const;
 
  private:
   // What each node of the edge on the ground carries; nothing where it cannot be carried so.
-  std::optional<std::vector<EdgeShare>> shares(const PanelLoad& load, const PlateMesh& mesh) const;
+  std::optional<std::vector<EdgeShare>> shares(const Panel& panel, const PanelLoad& load,
+                                               const PlateMesh& mesh) const;
 
-  const Panel& panel_;
   const FlatPanel& flat_;
-  PlateMesh mesh_, coarse_;
+  PlateMesh mesh_;
   PlateSolver plate_;
-  PanelReadings of_plate_, of_membrane_;
-  std::optional<MembraneSolver> membrane_;
+  PanelReadings of_plate_;
 };
 
 class PanelMeshes {
@@ -51,7 +62,8 @@ class PanelMeshes {
   static constexpr std::size_t count = 6;
   static constexpr double finer = 0.7;  // each mesh from the one before
 
-  // Of this outline, held and read so, with forces at these places; one of those kept, or a new one. From any thread.
+  // Of this outline, read so, with forces at these places or fewer, level and turned; one of those kept, or a new one. From
+  // any thread.
   static std::shared_ptr<const PanelMeshes> of(const Panel& panel);
 
   explicit PanelMeshes(const Panel& panel);
@@ -62,18 +74,45 @@ class PanelMeshes {
   const FlatPanel& flat() const { return flat_; }
 
   // Made when it is first asked for. Null: the panel could not be divided so. From any thread.
-  const MeshedPanel* mesh(std::size_t i) const;
+  const MeshedPanel* mesh(std::size_t i) const {
+    return meshes_.at(i, [this](std::size_t k) { return meshed(k); });
+  }
+  // The same for forces along it. Null: there is no such mesh.
+  const PanelMembrane* membrane(std::size_t i) const {
+    return membranes_.at(i, [this](std::size_t k) { return stretched(k); });
+  }
 
  private:
-  using Made = std::unique_ptr<const MeshedPanel>;
-  Made made(std::size_t i) const;
-  void begin() const;
+  // Each is made when it is first asked for. Three are always needed, and the third takes as long as the two before: it is
+  // made beside them on another core. What is found does not depend on that.
+  template <class T>
+  class Finer {
+   public:
+    using Made = std::unique_ptr<const T>;
+    template <class Make>
+    const T* at(std::size_t i, const Make& make) const {
+      std::call_once(begun_, [&] {
+        for (std::size_t k = 0; k < count; ++k)
+          made_[k] =
+              std::async(k == 2 ? std::launch::async : std::launch::deferred, [make, k] { return make(k); });
+      });
+      const std::shared_future<Made> asked = made_.at(i);
+      return asked.get().get();
+    }
+
+   private:
+    mutable std::once_flag begun_;
+    mutable std::array<std::shared_future<Made>, count> made_;
+  };
+
+  double size_m(std::size_t i) const;
+  std::unique_ptr<const MeshedPanel> meshed(std::size_t i) const;
+  std::unique_ptr<const PanelMembrane> stretched(std::size_t i) const;
 
   Panel panel_;  // without its loads
   FlatPanel flat_;
-  mutable std::once_flag begun_;
-  mutable std::array<std::shared_future<Made>, count>
-      meshes_;  // last: they are waited for before the rest goes
+  Finer<MeshedPanel> meshes_;  // last: they are waited for before the rest goes
+  Finer<PanelMembrane> membranes_;
 };
 
 }  // namespace firstpick::demands

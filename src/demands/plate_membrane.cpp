@@ -1,10 +1,12 @@
 #include "demands/plate_membrane.hpp"
 
+#include <algorithm>
 #include <cmath>
 
 #include <Eigen/SparseCholesky>
 #include <Eigen/SparseCore>
 
+#include "demands/node_ordering.hpp"
 #include "demands/plate_six_corners.hpp"
 
 namespace firstpick::demands {
@@ -12,6 +14,7 @@ namespace firstpick::demands {
 namespace {
 
 using Matrix = Eigen::SparseMatrix<double>;
+
 using MembraneStrains = Eigen::Matrix<double, 3, 12>;  // of each freedom: strain x, y, shear
 
 MembraneStrains membrane_strains(const SixStrains& rows) {
@@ -55,9 +58,19 @@ std::array<double, 2> MembraneSolution::displacement(int node) const {
 }
 
 struct MembraneSolver::Equations {
+  struct ByNode {  // of Eigen's factors
+    using PermutationType = Eigen::PermutationMatrix<Eigen::Dynamic, Eigen::Dynamic, int>;
+    void operator()(const Matrix& whole, PermutationType& places) const {
+      const auto order =
+          node_order(static_cast<int>(whole.cols()), whole.outerIndexPtr(), whole.innerIndexPtr(), 2);
+      places.resize(static_cast<Eigen::Index>(order.size()));
+      std::copy(order.begin(), order.end(), places.indices().data());
+    }
+  };
+
   Matrix stiffness;
   std::array<int, 3> held{};
-  Eigen::SimplicialLDLT<Matrix> factored;
+  Eigen::SimplicialLDLT<Matrix, Eigen::Lower, ByNode> factored;
   bool usable = false;
 };
 

@@ -1,10 +1,12 @@
 #include "demands/plate_solve.hpp"
 
+#include <algorithm>
 #include <cmath>
 
 #include <Eigen/SparseCholesky>
 #include <Eigen/SparseCore>
 
+#include "demands/node_ordering.hpp"
 #include "demands/plate_grid.hpp"
 
 namespace firstpick::demands {
@@ -67,9 +69,19 @@ std::optional<PlateMoments> PlateSolution::strip_moments(const PlatePoint& p, bo
 }
 
 struct PlateSolver::Equations {
+  struct ByNode {  // of Eigen's factors
+    using PermutationType = Eigen::PermutationMatrix<Eigen::Dynamic, Eigen::Dynamic, int>;
+    void operator()(const Matrix& whole, PermutationType& places) const {
+      const auto order =
+          node_order(static_cast<int>(whole.cols()), whole.outerIndexPtr(), whole.innerIndexPtr(), 3);
+      places.resize(static_cast<Eigen::Index>(order.size()));
+      std::copy(order.begin(), order.end(), places.indices().data());
+    }
+  };
+
   Matrix stiffness;
   std::vector<bool> held;
-  Eigen::SimplicialLDLT<Matrix> factored;
+  Eigen::SimplicialLDLT<Matrix, Eigen::Lower, ByNode> factored;
   bool usable = false;
 };
 

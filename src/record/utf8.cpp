@@ -24,7 +24,8 @@ Utf8 utf8_at(std::string_view text, std::size_t at) {
 
 bool is_unprintable(char32_t code) {
   const auto between = [code](char32_t low, char32_t high) { return low <= code && code <= high; };
-  return code < 0x20 || between(0x7F, 0x9F) || code == 0x061C || code == 0x200B ||  //
+  if (code < 0x7F) return code < 0x20;
+  return between(0x7F, 0x9F) || code == 0x061C || code == 0x200B ||  //
          between(0x200E, 0x200F) || between(0x2028, 0x202E) || between(0x2060, 0x206F) || code == 0xFEFF ||
          between(0xFFF9, 0xFFFB) || between(0xE0000, 0xE007F);
 }

@@ -1,12 +1,14 @@
 // Panels that stand on an edge or hang upright: bending across the panel, forces along it.
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <limits>
 
 #include <catch2/catch.hpp>
 
 #include "demands/panel_bending.hpp"
+#include "demands/panel_meshes.hpp"
 #include "demands/panel_supports.hpp"
 #include "demands/plate_membrane.hpp"
 #include "support/assessed.hpp"
@@ -147,6 +149,42 @@ TEST_CASE("the reaction of an edge: even under the middle, linear beside it, non
   CHECK_FALSE(demands::edge_shares(mesh, shape, line, {2.9, 0.0}));
   CHECK_FALSE(demands::edge_shares(mesh, shape, {{{0.0, 1.0}, {3.0, 1.0}}}, {1.5, 1.0}));
   CHECK_FALSE(demands::edge_shares(mesh, shape, line, {std::nan(""), 0.0}));
+}
+
+TEST_CASE("one mesh serves a panel level and turned, where the places of both are meshed") {
+  const Panel turned = on_its_edge(3.0, 2.0, 0.6);
+  Panel level;
+  level.outer = turned.outer, level.poisson = turned.poisson, level.patch = turned.patch,
+  level.strip = turned.strip;
+  PanelLoad load{.pressure = weight_Pa * Pa, .forces = {}};
+  for (const double x : {0.4, 1.6})
+    for (const double y : {0.6, 2.4})
+      load.forces.push_back({{x * m, y * m}, 0.25 * weight_Pa * 6.0 * newton, {}, {}, {}, true});
+  level.loads = {load};
+  const std::array<const Panel*, 2> both_of{&level, &turned};
+  const auto both = [&](const Panel& panel) {
+    Panel meshed = panel;
+    for (const Panel* each : both_of)
+      for (const PanelForce& force : each->loads.front().forces) meshed.meshed_at.push_back(force.at);
+    return meshed;
+  };
+  CHECK(demands::PanelMeshes::of(both(level)) == demands::PanelMeshes::of(both(turned)));
+  CHECK(demands::PanelMeshes::of(level) != demands::PanelMeshes::of(turned));
+  for (const Panel& panel : {level, turned}) {
+    const demands::PanelBending alone = bending_of(panel), shared = bending_of(both(panel));
+    const double most = std::max(kNm_per_m(alone.bottom_tension), kNm_per_m(alone.top_tension));
+    CHECK(std::abs(kNm_per_m(shared.bottom_tension) - kNm_per_m(alone.bottom_tension)) <=
+          demands::panel_accuracy * most);
+    CHECK(std::abs(kNm_per_m(shared.top_tension) - kNm_per_m(alone.top_tension)) <=
+          demands::panel_accuracy * most);
+
+    Panel beside = panel;  // what is not on the panel is not meshed
+    beside.meshed_at = {{-0.1 * m, 0.5 * m}, {1.0 * m, 3.2 * m}};
+    CHECK(demands::PanelMeshes::of(beside) == demands::PanelMeshes::of(panel));
+  }
+  Panel without = level;  // a place where no force acts is no pick
+  without.loads.front().forces.clear(), without.meshed_at = {{1.0 * m, 1.0 * m}};
+  CHECK(!is_assessed(demands::panel_bending(without)));
 }
 
 TEST_CASE("a turned panel that cannot be computed is not assessed") {
