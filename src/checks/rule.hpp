@@ -12,6 +12,7 @@ namespace firstpick::checks {
 
 // Which subjects a rule must give a finding for; the coverage guard counts them.
 enum class Scope { piece, rigging, crane, leg, gear, insert, headed_insert, rated_insert, beam, sheave, loop_insert, plate_insert };
+constexpr std::size_t number_of_scopes = 1 + static_cast<std::size_t>(Scope::plate_insert);
 
 // "piece", "rigging", "crane", "leg", "gear", "insert", "headed insert", "rated insert", "loop insert", "plate insert"
 std::string_view word_for(Scope scope);

@@ -1,8 +1,8 @@
 #include "checks/verdict.hpp"
 
 #include <algorithm>
-#include <map>
-#include <unordered_map>
+#include <array>
+#include <optional>
 
 #include <fmt/format.h>
 
@@ -106,14 +106,21 @@ bool applies(const tables::Mandatory& mandatory, const StageFacts& facts) {
          std::ranges::find(mandatory.stages, word_for(facts.stage.kind)) != mandatory.stages.end();
 }
 
-// The findings of each rule, which stand together in the order of the rule list.
-using ByRule = std::unordered_map<std::string_view, std::span<const Finding>>;
+// The findings of each rule, which stand together, mostly in the order of the rule list; at the place of the rule in it.
+using ByRule = std::vector<std::span<const Finding>>;
 ByRule by_rule(std::span<const Finding> findings) {
-  ByRule found(2 * all_rules().size());
+  const std::span<const Rule> rules = all_rules();
+  ByRule found(rules.size());
+  std::size_t next = 0;
   for (std::size_t first = 0; first < findings.size();) {
     std::size_t last = first + 1;
     while (last < findings.size() && findings[last].rule == findings[first].rule) ++last;
-    found.try_emplace(findings[first].rule, findings.subspan(first, last - first));
+    if (next == rules.size() || rules[next].id != findings[first].rule)
+      next = static_cast<std::size_t>(std::ranges::find(rules, findings[first].rule, &Rule::id) - rules.begin());
+    if (next < rules.size()) {
+      if (found[next].empty()) found[next] = findings.subspan(first, last - first);
+      ++next;
+    }
     first = last;
   }
   return found;
@@ -124,14 +131,14 @@ class Subjects {
  public:
   explicit Subjects(const StageFacts& facts) : facts_(facts) {}
   const std::vector<std::string>& of(Scope scope) {
-    const auto [place, is_new] = known_.try_emplace(scope);
-    if (is_new) place->second = subjects_of(scope, facts_);
-    return place->second;
+    auto& known = known_.at(static_cast<std::size_t>(scope));
+    if (!known) known = subjects_of(scope, facts_);
+    return *known;
   }
 
  private:
   const StageFacts& facts_;
-  std::map<Scope, std::vector<std::string>> known_;
+  std::array<std::optional<std::vector<std::string>>, number_of_scopes> known_;
 };
 
 }  // namespace
@@ -159,10 +166,9 @@ std::vector<Finding> coverage_gaps(const StageFacts& facts, std::span<const Find
                              "correct the rule set, or use a version that has the rule"));
       continue;
     }
-    const auto given = of_rules.find(rule->id);
+    const std::span<const Finding> given = of_rules[static_cast<std::size_t>(rule - all_rules().data())];
     for (const std::string& subject : subjects.of(rule->scope)) {
-      if (given == of_rules.end() ||
-          std::ranges::find(given->second, subject, &Finding::subject) == given->second.end())
+      if (std::ranges::find(given, subject, &Finding::subject) == given.end())
         gaps.push_back(missing(id, subject, fmt::format("rule '{}' gave no finding for {}", rule->id, subject),
                                "this is a fault of the program: report it, and do not lift on this verdict"));
     }

@@ -4,9 +4,11 @@
 //
 //   panel_beside_calculix PROGRAM [RUNS]     at the top of the source tree; PROGRAM: build/bin/firstpick
 //
-// Accuracy: the program refines until no moment changes by more than 2 % (docs/rules/piece-cracking.md). Of CalculiX that one
-// run counts whose mesh is the coarsest of a series that gives the moments at the same places within 2 % of the largest of the
-// finest mesh of the series: nobody who uses it knows beforehand which that is, and the other runs are not counted.
+// Accuracy: the program refines until no moment changes by more than 2 %, after a change of no more than 4 %
+// (docs/rules/piece-cracking.md), so that whoever reads the stress knows how good it is. CalculiX is timed for the same
+// answer: three meshes of a series one after the other, each finer by the same step, whose moments stand still in the same
+// sense and are within 2 % of the finest mesh of the series; of all such three the cheapest. Told beside it: the one run of
+// the coarsest mesh that is within 2 % of the finest, which nobody knows beforehand.
 
 #include <sys/resource.h>
 
@@ -16,6 +18,7 @@
 #include <cstdio>
 #include <cstdlib>
 #include <fstream>
+#include <optional>
 #include <sstream>
 #include <string>
 #include <vector>
@@ -136,6 +139,25 @@ double apart(const std::vector<double>& moments, const std::vector<double>& of_f
   return off / most;
 }
 
+struct Refined {
+  std::size_t from = 0, to = 0;  // triangles
+  double processor_ms = 0.0;
+};
+
+// Three meshes in a row whose moments stand still as the program asks of its own.
+std::optional<Refined> cheapest_refined(const std::vector<Calculix>& series, const Calculix& finest) {
+  std::optional<Refined> best;
+  for (std::size_t i = 2; i < series.size(); ++i) {
+    const bool still = apart(series[i - 2].moments, series[i - 1].moments) <= 2.0 * accuracy &&
+                       apart(series[i - 1].moments, series[i].moments) <= accuracy;
+    if (!still || apart(series[i].moments, finest.moments) > accuracy) continue;
+    double sum = 0.0;
+    for (std::size_t k = i - 2; k <= i; ++k) sum += series[k].spent.processor_ms;
+    if (!best || sum < best->processor_ms) best = {series[i - 2].triangles, series[i].triangles, sum};
+  }
+  return best;
+}
+
 double load_of_machine() {
   double load[1] = {0.0};
   return getloadavg(load, 1) == 1 ? load[0] : -1.0;
@@ -178,7 +200,7 @@ int main(int argc, char** argv) {
   const Calculix finest = calculix_at(panel, 0.02, 1);
   const Calculix* enough = nullptr;
   std::vector<Calculix> series;
-  for (const double size : {0.32, 0.226, 0.16, 0.113, 0.08, 0.057, 0.04}) series.push_back(calculix_at(panel, size, runs));
+  for (const double size : {0.9, 0.64, 0.452, 0.32, 0.226, 0.16, 0.113, 0.08, 0.057, 0.04}) series.push_back(calculix_at(panel, size, runs));
   for (const Calculix& one : series) {
     const double off = apart(one.moments, finest.moments);
     std::printf("ccx, %6zu triangles of six nodes: %5.1f %% off   %7.1f ms of the processor %8.1f ms of the clock\n",
@@ -190,8 +212,15 @@ int main(int argc, char** argv) {
     std::printf("no mesh of the series is within 2 %%\n");
     return 1;
   }
-  const double ratio = enough->spent.processor_ms / whole.processor_ms;
-  std::printf("\nccx at %zu triangles over the whole program: %.1f times as long   %s\n", enough->triangles, ratio,
-              ratio >= target_ratio ? "at least 5" : "NOT 5");
+  const auto refined = cheapest_refined(series, finest);
+  if (!refined) {
+    std::printf("no three meshes of the series stand still to 2 %%\n");
+    return 1;
+  }
+  const double ratio = refined->processor_ms / whole.processor_ms;
+  std::printf("\nccx refined to the same accuracy, %zu to %zu triangles, %.1f ms: %.1f times as long as the whole program   %s\n",
+              refined->from, refined->to, refined->processor_ms, ratio, ratio >= target_ratio ? "at least 5" : "NOT 5");
+  std::printf("one run of ccx at %zu triangles, if one knew that it is enough: %.1f times as long\n", enough->triangles,
+              enough->spent.processor_ms / whole.processor_ms);
   return 0;
 }
