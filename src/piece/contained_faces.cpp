@@ -1,7 +1,7 @@
 // A body of concrete inside the real one holds no more than the real one. Under a curved face such bodies are right prisms:
 //
 //   top     the plane s below the insert, at right angles to it; its outline: what is concrete in that plane and in the
-//           plane of the bottom, within 10 embedments of the insert, nearer to this insert than to any other
+//           plane of the bottom, within 5 embedments of the insert, nearer to this insert than to any other
 //   bottom  short of where the concrete behind the insert ends
 //
 //   s       shares of the embedment, in steps from 1/1536 to 1/2
@@ -43,10 +43,11 @@ constexpr std::array sunk_shares{1.0 / 1536, 1.0 / 256, 1.0 / 64, 1.0 / 32, 1.0 
                                  1.0 / 8,    3.0 / 16,  1.0 / 4,  3.0 / 8,  1.0 / 2};
 constexpr std::array bottom_shares{1.0, 0.5, 0.25};  // of the way from the head to the end of the concrete
 constexpr double short_of_the_end = 1e-4;            // of the thickness
-constexpr double reach_in_embedments = 10.0;
+constexpr double reach_in_embedments = 5.0;
 // A search ends at a top whose edges are this far away, in embedments left: no breakout in tension reaches so far. A top that
-// is this near to its edges is not worth holding against the solid.
-constexpr double far_enough = 1.6, too_near = 0.1;
+// is this near to its edges, or whose edges are this share as far away as those of a deeper one, is not worth holding against
+// the solid.
+constexpr double far_enough = 1.6, too_near = 0.1, much_nearer = 0.5;
 constexpr double same = 1e-9, wholly_concrete = 1e-6;  // of areas; of volumes
 constexpr double one_place_m = 1e-7;
 
@@ -78,23 +79,28 @@ std::vector<gp_XY> cut_off(const std::vector<gp_XY>& polygon, const gp_XY& n, do
 class UnderTheFace {
  public:
   UnderTheFace(const TopoDS_Shape& solid, const RoundSeat& seat)
-      : solid_(solid), seat_(seat), axes_(seat.foot, seat.normal) {}
+      : seat_(seat), axes_(seat.foot, seat.normal) {
+    const double r_m = 1.1 * reach_in_embedments * seat.embedment_m, above_m = 0.1 * seat.embedment_m;
+    const TopoDS_Face lid = flat({{-r_m, -r_m}, {r_m, -r_m}, {r_m, r_m}, {-r_m, r_m}}, -above_m);
+    const gp_Vec down = gp_Vec(axes_.Direction()) * -(seat.thickness_m + 2.0 * above_m);
+    nearby_ = BRepAlgoAPI_Common(solid, BRepPrimAPI_MakePrism(lid, down).Shape()).Shape();
+  }
 
-  // Concrete in both planes, as one face in the upper of them, about the axis of the insert. Nothing: no concrete there.
-  // `narrows`: a bottom nearer to the head may leave more.
-  std::optional<TopoDS_Face> common(double top_m, double bottom_m, bool& narrows) const {
-    narrows = true;
-    const std::vector<gp_XY> room = nearest_to_this(top_m, bottom_m);
+  // What is concrete in a plane, about the axis of the insert and nearer to it than to any other. Nothing: the axis is in none.
+  // `bottom_m`: of the body.
+  std::optional<TopoDS_Face> concrete_in(double depth_m, double bottom_m) const {
+    const std::vector<gp_XY> room = nearest_to_this(bottom_m);
     if (room.size() < 3) return {};
-    const auto top = concrete_in(flat(room, top_m), top_m),
-               bottom = concrete_in(flat(room, bottom_m), bottom_m);
-    if (!top || !bottom) return {};
+    return about_axis(BRepAlgoAPI_Common(flat(room, depth_m), nearby_).Shape(), depth_m);
+  }
+
+  // What of a face at `top_m` is also in one at `bottom_m`.
+  std::optional<TopoDS_Face> above(const TopoDS_Face& top, double top_m, const TopoDS_Face& bottom,
+                                   double bottom_m) const {
     gp_Trsf raised;
     raised.SetTranslation(gp_Vec(axes_.Direction()) * (bottom_m - top_m));
-    const TopoDS_Face below = TopoDS::Face(BRepBuilderAPI_Transform(*bottom, raised, true).Shape());
-    const auto both = about_axis(BRepAlgoAPI_Common(*top, below).Shape(), top_m);
-    narrows = !both || area_m2(*both) < (1.0 - wholly_concrete) * area_m2(*top);
-    return both;
+    const TopoDS_Face below = TopoDS::Face(BRepBuilderAPI_Transform(bottom, raised, true).Shape());
+    return about_axis(BRepAlgoAPI_Common(top, below).Shape(), top_m);
   }
 
   gp_Pnt below(double depth_m) const { return seat_.foot.Translated(gp_Vec(axes_.Direction()) * -depth_m); }
@@ -114,23 +120,22 @@ class UnderTheFace {
     const TopoDS_Shape prism =
         BRepPrimAPI_MakePrism(face.Face(), gp_Vec(axes_.Direction()) * -deep_m).Shape();
     const double whole_m3 = std::abs(volume_m3(prism));
-    const double concrete_m3 = std::abs(volume_m3(BRepAlgoAPI_Common(prism, solid_).Shape()));
+    const double concrete_m3 = std::abs(volume_m3(BRepAlgoAPI_Common(prism, nearby_).Shape()));
     return whole_m3 > 0.0 && concrete_m3 >= (1.0 - wholly_concrete) * whole_m3 &&
            concrete_m3 <= (1.0 + wholly_concrete) * whole_m3;
   }
 
  private:
-  // What of the square about the insert is nearer to it than to any other, from the upper plane to the lower.
-  std::vector<gp_XY> nearest_to_this(double top_m, double bottom_m) const {
+  // What of the square about the insert is nearer to it than to any other, in every plane from its point to the bottom.
+  std::vector<gp_XY> nearest_to_this(double bottom_m) const {
     const double r = reach_in_embedments * seat_.embedment_m;
     std::vector<gp_XY> room{{-r, -r}, {r, -r}, {r, r}, {-r, r}};
     for (const gp_Pnt& other : seat_.others) {
       const double apart_m = seat_.foot.Distance(other);
       if (!(apart_m > one_place_m)) return {};
       const gp_Dir d(gp_Vec(seat_.foot, other));
-      const double out = d * axes_.Direction();
       room = cut_off(room, {d * axes_.XDirection(), d * axes_.YDirection()},
-                     0.5 * apart_m + (out < 0.0 ? bottom_m : top_m) * out);
+                     0.5 * apart_m + bottom_m * std::min(0.0, d * axes_.Direction()));
     }
     return room;
   }
@@ -144,10 +149,6 @@ class UnderTheFace {
     return BRepBuilderAPI_MakeFace(gp_Pln(below(depth_m), axes_.Direction()), wire.Wire(), true).Face();
   }
 
-  std::optional<TopoDS_Face> concrete_in(const TopoDS_Face& plane, double depth_m) const {
-    return about_axis(BRepAlgoAPI_Common(plane, solid_).Shape(), depth_m);
-  }
-
   std::optional<TopoDS_Face> about_axis(const TopoDS_Shape& faces, double depth_m) const {
     for (TopExp_Explorer each(faces, TopAbs_FACE); each.More(); each.Next()) {
       const TopoDS_Face face = TopoDS::Face(each.Current());
@@ -156,9 +157,9 @@ class UnderTheFace {
     return {};
   }
 
-  const TopoDS_Shape& solid_;
   const RoundSeat& seat_;
   gp_Ax2 axes_;
+  TopoDS_Shape nearby_;
 };
 
 InsertSite site_of(const TopoDS_Face& face, const gp_Pnt& at, const gp_Ax2& axes, double top_m,
@@ -175,39 +176,84 @@ InsertSite site_of(const TopoDS_Face& face, const gp_Pnt& at, const gp_Ax2& axes
   return site;
 }
 
+double nearest_edge_m(const InsertSite& site) { return in(m, site.edges.front().distance); }
+
+bool is_far_enough(const InsertSite& site, double embedment_m) {
+  return nearest_edge_m(site) >= far_enough * (embedment_m - in(m, site.sunk));
+}
+
+class Search {
+ public:
+  Search(const TopoDS_Shape& solid, const RoundSeat& seat) : seat_(seat), under_(solid, seat) {}
+
+  // Tops above this bottom, the highest first. `narrows`: a bottom nearer to the head may leave more.
+  std::vector<InsertSite> above(double bottom_m, bool& narrows) {
+    const double h_m = seat_.embedment_m;
+    narrows = true;
+    std::vector<InsertSite> drawn;
+    const auto bottom = under_.concrete_in(bottom_m, bottom_m);
+    if (!bottom) return drawn;
+    bool any_narrows = false;
+    double largest_m2 = 0.0;
+    for (const double share : sunk_shares) {
+      const double top_m = share * h_m;
+      const auto top = under_.concrete_in(top_m, bottom_m);
+      if (!top) continue;
+      const auto face = under_.above(*top, top_m, *bottom, bottom_m);
+      const double area = face ? area_m2(*face) : 0.0;
+      any_narrows = any_narrows || area < (1.0 - wholly_concrete) * area_m2(*top);
+      if (!(area > (1.0 + same) * largest_m2)) continue;  // a deeper top that is no wider
+      largest_m2 = area;
+      drawn.push_back(site_of(*face, under_.below(top_m), axes(*face, top_m), top_m, bottom_m));
+      if (is_far_enough(drawn.back(), h_m)) break;
+    }
+    narrows = any_narrows || drawn.empty();
+    return wholly_concrete_of(std::move(drawn));
+  }
+
+ private:
+  // u to the nearest edge of the first face found.
+  const gp_Ax2& axes(const TopoDS_Face& face, double top_m) {
+    if (!axes_) {
+      const Direction towards = edge_distances(face, under_.below(top_m)).front().towards;
+      axes_ = gp_Ax2(seat_.foot, seat_.normal, gp_Dir(towards.x, towards.y, towards.z));
+    }
+    return *axes_;
+  }
+
+  std::vector<InsertSite> wholly_concrete_of(std::vector<InsertSite> drawn) const {
+    std::vector<InsertSite> held;
+    double deeper_m = 0.0;
+    for (auto site = drawn.rbegin(); site != drawn.rend(); ++site) {
+      const double nearest_m = nearest_edge_m(*site);
+      if (nearest_m < too_near * seat_.embedment_m || nearest_m < much_nearer * deeper_m) continue;
+      if (!under_.is_wholly_concrete(*site)) continue;
+      deeper_m = std::max(deeper_m, nearest_m);
+      held.push_back(std::move(*site));
+    }
+    std::ranges::reverse(held);
+    return held;
+  }
+
+  const RoundSeat& seat_;
+  UnderTheFace under_;
+  std::optional<gp_Ax2> axes_;
+};
+
 }  // namespace
 
 std::vector<InsertSite> contained_faces(const TopoDS_Shape& solid, const RoundSeat& seat) {
   std::vector<InsertSite> found;
   const double h_m = seat.embedment_m, end_m = (1.0 - short_of_the_end) * seat.thickness_m;
   if (!std::isfinite(h_m) || !std::isfinite(end_m) || !(h_m > 0.0) || !(h_m < end_m)) return found;
-  const UnderTheFace under(solid, seat);
-  std::optional<gp_Ax2> axes;
+  Search search(solid, seat);
   for (const double way_down : bottom_shares) {
-    const double bottom_m = h_m + way_down * (end_m - h_m);
-    bool any_narrows = false, is_far_enough = false;
-    double largest_m2 = 0.0;
-    for (const double share : sunk_shares) {
-      const double top_m = share * h_m;
-      bool narrows = false;
-      const auto face = under.common(top_m, bottom_m, narrows);
-      any_narrows = any_narrows || narrows;
-      if (!face) continue;
-      const double area = area_m2(*face);
-      if (!(area > (1.0 + same) * largest_m2)) continue;  // a deeper top that is no wider
-      if (!axes) {
-        const Direction towards = edge_distances(*face, under.below(top_m)).front().towards;
-        axes = gp_Ax2(seat.foot, seat.normal, gp_Dir(towards.x, towards.y, towards.z));
-      }
-      InsertSite site = site_of(*face, under.below(top_m), *axes, top_m, bottom_m);
-      const double nearest_m = in(m, site.edges.front().distance);
-      if (nearest_m < too_near * h_m || !under.is_wholly_concrete(site)) continue;
-      largest_m2 = area;
+    bool narrows = false;
+    for (InsertSite& site : search.above(h_m + way_down * (end_m - h_m), narrows))
       found.push_back(std::move(site));
-      is_far_enough = nearest_m >= far_enough * (h_m - top_m);
-      if (is_far_enough) break;
-    }
-    if (is_far_enough || !any_narrows) break;  // a bottom nearer to the head gives nothing more
+    const auto reaches = [&](const InsertSite& site) { return is_far_enough(site, h_m); };
+    if (!narrows || std::ranges::any_of(found, reaches))
+      break;  // a bottom nearer to the head gives nothing more
   }
   return found;
 }
