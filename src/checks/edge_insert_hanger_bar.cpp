@@ -7,6 +7,8 @@
 //          mesh of a panel does not replace it: a conference paper of 2011, abstract read
 //          (docs/rules/edge-insert-hanger-bar.md).
 // h_ef     not in the plan: the depth of the concrete behind the insert, the widest body there can be.
+// Curved   the flat face inside the concrete (resistances/round_face.cpp) counts. Narrow and pulled across: HOLD, for its edges
+//          are none of the piece.
 // Absent   hanger_bar: HOLD. false: fail. true: passes, and no resistance is taken from it.
 
 #include <cmath>
@@ -54,7 +56,9 @@ Outcome<bool> pulled_across(const StageFacts& facts, std::size_t insert, const N
 Finding judge_insert(std::string_view id, const StageFacts& facts, std::size_t i, Trace& trace) {
   const plan::Insert& insert = facts.plan.inserts[i];
   if (insert.hanger_bar == true) return passed(id, insert.id);
-  const piece::InsertSite& site = facts.body.sites.at(i);
+  const bool is_flat = facts.body.sites.at(i).planar;
+  const auto* headed = std::get_if<resistances::HeadedInsert>(&facts.anchorage.headed.at(i));
+  const piece::InsertSite& site = !is_flat && headed ? *headed->site : facts.body.sites.at(i);
   const Length depth = insert.embedment.value_or(site.thickness);
   const auto narrow = narrow_face(site, depth, facts.rules.headed);
   if (const auto* gap = std::get_if<NotAssessed>(&narrow))
@@ -74,6 +78,12 @@ Finding judge_insert(std::string_view id, const StageFacts& facts, std::size_t i
   if (const auto* gap = std::get_if<NotAssessed>(&across))
     return missing(id, insert.id, gap->why, gap->remedy);
   if (!std::get<bool>(across)) return passed(id, insert.id);
+  if (!is_flat)
+    return missing(id, insert.id,
+                   fmt::format("insert {} sits in a curved face and is pulled across it; the flat face inside the "
+                               "concrete, in which it is calculated, is narrow",
+                               insert.id),
+                   "[[insert]] hanger_bar = true, where a bar is bent around it; or legs that pull straight out");
   if (insert.hanger_bar == false && insert.embedment) {
     Finding finding = missing(id, insert.id,
                               fmt::format("insert {} sits in a narrow face and is pulled across it, with "

@@ -51,12 +51,16 @@ struct EdgeDistance {
 struct InsertSite {
   std::string insert;    // id
   std::size_t face = 0;  // index into Body::faces
-  bool planar = false;   // false: a curved face; edges and outline are then empty, u and v any two axes
+  bool planar = false;   // false: a curved face; edges and outline are then empty, u and v any two axes or those of `within`
   Direction normal{};    // out of the concrete at the insert
   Direction u{}, v{};    // axes of the outline; u points to the nearest edge; u, v, normal right-handed
   Outline outline;
   std::vector<EdgeDistance> edges;  // every edge of the face, nearest first
   Length thickness{};               // concrete behind the insert along -normal, to the first void or face
+  Length sunk{};                    // how far this face lies below the insert: zero but in `within`
+  // Of a curved face with a headed insert: flat faces inside the concrete, each the top of a body (contained_faces.hpp) that
+  // lies wholly in it. Not faces of the piece: `face` is a number of each curved site's own, behind those of Body::faces.
+  std::vector<InsertSite> within{};
 };
 
 struct Assembly;  // the kernel's solid: seen by this folder only

@@ -21,6 +21,7 @@
 #include <gp_Ax2.hxx>
 #include <gp_Lin.hxx>
 
+#include "piece/contained_faces.hpp"
 #include "piece/shape.hpp"
 #include "units/print.hpp"
 
@@ -164,6 +165,24 @@ std::optional<InsertSite> site_at(const plan::Insert& insert, const Foot& foot, 
   return site;
 }
 
+// Flat faces inside the concrete under a curved one, for the formulas of headed inserts.
+void add_faces_within(InsertSite& site, const plan::Plan& plan, const plan::Insert& insert, const Foot& foot,
+                      const Assembly& assembly) {
+  if (site.planar || insert.kind != "headed" || !insert.embedment) return;
+  RoundSeat seat{foot.point, gp_Dir(site.normal.x, site.normal.y, site.normal.z), in(m, *insert.embedment),
+                 in(m, site.thickness), {}};
+  for (const plan::Insert& other : plan.inserts)
+    if (&other != &insert) seat.others.push_back(point_m(other.at));
+  site.within = contained_faces(assembly.solid, seat);
+  for (InsertSite& flat : site.within) {
+    flat.insert = site.insert;
+    flat.face = assembly.faces.size() + static_cast<std::size_t>(&insert - plan.inserts.data());
+  }
+  if (site.within.empty()) return;
+  site.u = site.within.front().u;
+  site.v = site.within.front().v;
+}
+
 }  // namespace
 
 std::vector<InsertSite> insert_sites(const plan::Plan& plan, const Assembly& assembly,
@@ -184,6 +203,7 @@ std::vector<InsertSite> insert_sites(const plan::Plan& plan, const Assembly& ass
     } else if (feet.size() > 1) {
       faults.push_back(on_an_edge(plan, insert, feet.size()));
     } else if (auto site = site_at(insert, feet[0], assembly, seats)) {
+      add_faces_within(*site, plan, insert, feet[0], assembly);
       sites.push_back(*std::move(site));
     } else {
       faults.push_back(

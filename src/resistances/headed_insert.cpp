@@ -9,6 +9,7 @@
 #include "resistances/headed_insert.hpp"
 
 #include <algorithm>
+#include <utility>
 #include <vector>
 
 #include <fmt/format.h>
@@ -17,6 +18,7 @@
 #include "resistances/edge_distance.hpp"
 #include "resistances/lb_in_terms.hpp"
 #include "resistances/mm_n_terms.hpp"
+#include "resistances/round_face.hpp"
 #include "resistances/shank_area.hpp"
 #include "resistances/usable.hpp"
 
@@ -103,16 +105,10 @@ Outcome<HeadedInsert> headed_insert(const plan::Insert& insert, const piece::Ins
   if (kind == tables.concretes.end())
     return NotAssessed{fmt::format("the concrete '{}' is not in tables/concretes.toml", concrete.kind),
                        "[concrete] kind = a key of tables/concretes.toml"};
-  if (!site.planar)
-    return NotAssessed{
-        fmt::format("insert {} sits in a curved face; the formulas are for a flat face", insert.id),
-        "an insert in a flat face (the rim of a ring is one), or one with a rating declared for such a face"};
   if (!(*insert.embedment < site.thickness))
     return NotAssessed{
         fmt::format("the head of insert {} is not inside the concrete: see insert-embedment", insert.id),
         "a shorter insert, or another place"};
-  const auto edges = edge_distances(site, site.u, site.v);
-  if (const auto* why = std::get_if<NotAssessed>(&edges)) return *why;
 
   const auto A_se = shank_area(insert, rules.headed, trace);
   if (const auto* why = std::get_if<NotAssessed>(&A_se)) return *why;
@@ -137,7 +133,7 @@ Outcome<HeadedInsert> headed_insert(const plan::Insert& insert, const piece::Ins
                 .sources = {kind->second.lambda_a.source}};
   });
 
-  return HeadedInsert{.id = insert.id,
+  HeadedInsert headed{.id = insert.id,
                       .h_ef = *insert.embedment,
                       .d_a = *insert.shank,
                       .A_brg = *insert.head_bearing_area,
@@ -148,9 +144,14 @@ Outcome<HeadedInsert> headed_insert(const plan::Insert& insert, const piece::Ins
                       .lambda_a = lambda_a,
                       .site = &site,
                       .at = insert.at,
-                      .edges = std::get<EdgeDistances>(edges),
+                      .edges = {},
                       .f_ya = steel->second.fya.value,
                       .bars = insert.bars};
+  if (!site.planar) return in_round_face(std::move(headed), rules, trace);
+  const auto edges = edge_distances(site, site.u, site.v);
+  if (const auto* why = std::get_if<NotAssessed>(&edges)) return *why;
+  headed.edges = std::get<EdgeDistances>(edges);
+  return headed;
 }
 
 }  // namespace firstpick::resistances

@@ -175,6 +175,24 @@ TEST_CASE("edge-insert-hanger-bar: no statics, or a number that is not one, is m
   CHECK(result_of("edge-insert-hanger-bar", lift) == Result::missing);
 }
 
+TEST_CASE("edge-insert-hanger-bar: in a curved face the flat face counts in which a headed insert is calculated") {
+  const auto judged_in_a_curve = [](SlabLift& lift) {
+    lift.plan.inserts[0].hanger_bar = false;
+    const StageFacts facts = lift.facts();
+    const piece::InsertSite inside = lift.body.sites[0];
+    lift.body.sites[0].planar = false;
+    std::get<resistances::HeadedInsert>(lift.prepared->headed[0]).site = &inside;
+    return finding_for("edge-insert-hanger-bar", "A1", facts);
+  };
+  SlabLift wide;
+  CHECK(judged_in_a_curve(wide).result == Result::pass);
+  EdgeLift narrow;  // its edges are none of the piece: no failure
+  const Finding finding = judged_in_a_curve(narrow);
+  CHECK(finding.result == Result::missing);
+  check_says_why(finding);
+  CHECK(finding.text.find("curved face and is pulled across it") != std::string::npos);
+}
+
 TEST_CASE("edge-insert-hanger-bar: forces that are no number, and a curved face, are missing") {
   EdgeLift lift;
   StageFacts facts = lift.facts();

@@ -160,7 +160,10 @@ TEST_CASE(
         "insert A1 is of kind 'loop-strand'; these formulas are for headed inserts");
   given = Case();
   given.site.planar = false;
-  CHECK(why_not(given.outcome()) == "insert A1 sits in a curved face; the formulas are for a flat face");
+  CHECK(why_not(given.outcome()) ==
+        "insert A1 sits in a curved face; the formulas are for a flat face, and inside the concrete there is "
+        "none above its head "
+        "that is large enough");
   given = Case();
   given.site.thickness = 6.0 * inch;
   CHECK(why_not(given.outcome()) == "the head of insert A1 is not inside the concrete: see insert-embedment");
