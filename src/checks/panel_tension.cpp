@@ -69,7 +69,8 @@ void look_at(BendingTension& worst, const demands::PanelBending& bending, const 
              const Situation& situation, UnitSystem units, const char* as_cast) {
   const auto look = [&](const demands::PanelMoment& moment, const char* side) {
     const Stress tension = 6.0 * moment.moment / (face.thickness * face.thickness);
-    if (!(tension > worst.tension) && !worst.where.empty()) return;
+    // What is no number stays.
+    if (!worst.where.empty() && (tension <= worst.tension || !is_finite(worst.tension))) return;
     const Position at = face.in_piece(moment.at);
     worst = {tension,
              fmt::format("{} of the panel{}, near x = {}, y = {}", side, as_cast, firstpick::print(at.x, units),
