@@ -44,19 +44,13 @@ struct BarsAlong {  // one layer along the line
     const Length middle = 0.5 * (step.from + step.to);
     return middle > at(line.front()) && middle < at(line.back());
   }
-  Position place(Length x) const {
-    std::size_t i = 1;
-    while (i + 1 < line.size() && x > at(line[i])) ++i;
-    const double share = ((x - at(line[i - 1])) / (at(line[i]) - at(line[i - 1]))).value();
-    return line[i - 1] + share * (line[i] - line[i - 1]);
-  }
+  Position place(Length x) const { return place_on(line, axis, x); }
 };
 
 Outcome<std::vector<BarsAlong>> bar_layers_of(const plan::Plan& plan, plan::Axis axis) {
   std::vector<BarsAlong> layers;
   for (const plan::Bar& bar : plan.piece.bars) {
-    BarsAlong layer{.bar = &bar, .line = bar.line, .axis = axis};
-    if (layer.at(layer.line.front()) > layer.at(layer.line.back())) std::ranges::reverse(layer.line);
+    BarsAlong layer{.bar = &bar, .line = rising_along(bar.line, axis), .axis = axis};
     for (std::size_t i = 1; i < layer.line.size(); ++i)
       if (!(layer.at(layer.line[i]) > layer.at(layer.line[i - 1])))
         return bar_gap(bar, "they do not run along the piece from place to place", "line: towards one end");
@@ -240,8 +234,12 @@ std::optional<NotAssessed> unusable_bars(const StageFacts& facts) {
     if (!bar.area) return bar_gap(bar, "their area is not stated", "area: of all bars of the layer");
     if (!bar.yield_strength)
       return bar_gap(bar, "their yield strength is not stated", "yield_strength: as specified");
+    if (!(*bar.yield_strength > Stress{}) || !is_finite(*bar.yield_strength))
+      return bar_gap(bar, "their yield strength is not a usable number", "yield_strength: as specified");
     if (bar.line.size() < 2) return bar_gap(bar, "where they run is not stated", "line: from place to place");
     if (!bar.spacing) return bar_gap(bar, "their spacing is not stated", "spacing: from bar to bar");
+    if (!(*bar.spacing > Length{}) || !is_finite(*bar.spacing))
+      return bar_gap(bar, "their spacing is not a usable number", "spacing: from bar to bar");
     if (!(*bar.area < section)) return bar_gap(bar, "they are larger than the piece's section", "area: of all bars of the layer");
     if (!is_in_box_around(facts.body, bar.line))
       return bar_gap(bar, "they do not lie in the piece", "line: as the drawing has it");

@@ -36,28 +36,26 @@ Outcome<std::vector<demands::Carrier>> carriers_of(const plan::Rigging& rigging)
 
 Force by_size(Stress modulus, Length size) { return modulus * (size * size); }
 
-// What a leg of this sling has: stated, by its size, or nearly rigid.
-struct LegStiffness {
-  Force nearly_rigid{};
-  const tables::Tables& tables;
-  UnstatedStiffness unstated;
+Force nearly_rigid(const tables::RuleSet& rules, const loads::LoadSet& set) {
+  return rules.leg_stiffness_ratio.value * set.total;
+}
 
-  Force of(const plan::Sling* sling) const {
-    if (sling && sling->axial_stiffness) return *sling->axial_stiffness;
-    if (sling && unstated == UnstatedStiffness::by_size)
-      if (const auto* modulus = stiffness_by_size(*sling, tables)) return by_size(modulus->value, *sling->size);
-    return nearly_rigid;
-  }
-};
+// What a leg of this sling has: stated, by its size, or nearly rigid.
+Force stiffness_of(const plan::Sling* sling, const tables::Tables& tables, Force rigid) {
+  if (sling && sling->axial_stiffness) return *sling->axial_stiffness;
+  if (sling)
+    if (const auto* modulus = stiffness_by_size(*sling, tables)) return by_size(modulus->value, *sling->size);
+  return rigid;
+}
 
 Outcome<demands::HungLeg> hung_leg(const plan::Leg& leg, const plan::Plan& plan, const plan::Rigging& rigging,
-                                   const LegStiffness& stiffness) {
+                                   const tables::Tables& tables, Force rigid) {
   if (!leg.length)
     return NotAssessed{fmt::format("the leg to {} has no length", leg.to), "legs = [ { to, length = \"2.6 m\", gear } ]"};
   demands::HungLeg hung{.to = leg.to,
                         .at = {},
                         .length = *leg.length,
-                        .axial_stiffness = stiffness.of(named(plan.slings, leg.gear))};
+                        .axial_stiffness = stiffness_of(named(plan.slings, leg.gear), tables, rigid)};
   if (const plan::Insert* insert = named(plan.inserts, leg.to)) {
     hung.at = insert->at;
   } else if (const auto end = plan::carrier_end(rigging, leg.to)) {
@@ -112,7 +110,7 @@ void record_stiffness(const plan::Plan& plan, const plan::Rigging* rigging, cons
 
 Outcome<demands::HungPiece> hung_piece(const plan::Plan& plan, const plan::Rigging* rigging,
                                        const loads::LoadSet& set, const tables::RuleSet& rules,
-                                       const tables::Tables& tables, UnstatedStiffness unstated) {
+                                       const tables::Tables& tables) {
   if (!rigging) return NotAssessed{"the stage names no rigging", "[[stage]] rigging = \"...\""};
   demands::HungPiece hung;
   hung.loads = set.loads;
@@ -120,7 +118,7 @@ Outcome<demands::HungPiece> hung_piece(const plan::Plan& plan, const plan::Riggi
   if (const auto* gap = std::get_if<NotAssessed>(&carriers)) return *gap;
   hung.carriers = std::move(std::get<std::vector<demands::Carrier>>(carriers));
   for (const plan::Leg& leg : rigging->legs) {
-    auto one = hung_leg(leg, plan, *rigging, {rules.leg_stiffness_ratio.value * set.total, tables, unstated});
+    auto one = hung_leg(leg, plan, *rigging, tables, nearly_rigid(rules, set));
     if (const auto* gap = std::get_if<NotAssessed>(&one)) return *gap;
     hung.legs.push_back(std::move(std::get<demands::HungLeg>(one)));
   }
@@ -137,6 +135,15 @@ Outcome<demands::HungPiece> hung_piece(const plan::Plan& plan, const plan::Riggi
     for (std::size_t i = 0; i < rigging->legs.size(); ++i)
       if (rigging->legs[i].from == sheave.id) rope.push_back(i);
     hung.equalised.push_back(std::move(rope));
+  }
+  return hung;
+}
+
+demands::HungPiece on_nearly_rigid_legs(demands::HungPiece hung, const plan::Plan& plan, const plan::Rigging& rigging,
+                                        const loads::LoadSet& set, const tables::RuleSet& rules) {
+  for (std::size_t leg = 0; leg < rigging.legs.size(); ++leg) {
+    const plan::Sling* sling = named(plan.slings, rigging.legs[leg].gear);
+    if (!sling || !sling->axial_stiffness) hung.legs.at(leg).axial_stiffness = nearly_rigid(rules, set);
   }
   return hung;
 }

@@ -101,6 +101,20 @@ Outcome<LineModel> line_model(const StageFacts& facts, const ModelChoice& model)
   return line_of(stretches, model.axis);
 }
 
+std::vector<Position> rising_along(std::vector<Position> line, plan::Axis axis) {
+  const OnAxis on{axis};
+  if (on.along(line.front()) > on.along(line.back())) std::ranges::reverse(line);
+  return line;
+}
+
+Position place_on(const std::vector<Position>& rising, plan::Axis axis, Length at) {
+  const OnAxis on{axis};
+  std::size_t i = 1;
+  while (i + 1 < rising.size() && at > on.along(rising[i])) ++i;
+  const Position &a = rising[i - 1], &b = rising[i];
+  return a + ((at - on.along(a)) / (on.along(b) - on.along(a))).value() * (b - a);
+}
+
 void cut_at(LineModel& line, const std::vector<Length>& places) {
   const Length least = 1e-9 * (line.steps.back().to - line.steps.front().from);
   for (const Length& place : places)

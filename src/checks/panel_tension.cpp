@@ -74,7 +74,8 @@ void look_at(BendingTension& worst, const demands::PanelBending& bending, const 
              const Situation& situation, UnitSystem units, const char* as_cast) {
   const auto look = [&](const demands::PanelMoment& moment, const char* side) {
     const Stress tension = 6.0 * moment.moment / (face.thickness * face.thickness);
-    constexpr double more = 1.0 + 1e-9;  // of equals the first is named, whatever their last bits
+    if (!worst.where.empty() && !is_finite(worst.tension)) return;  // what is no number stays
+    constexpr double more = 1.0 + 1e-9;                             // of equals the first is named, whatever their last bits
     if (!worst.where.empty() && tension <= more * worst.tension) {
       worst.tension = std::max(worst.tension, tension);
       return;

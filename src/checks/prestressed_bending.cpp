@@ -2,8 +2,8 @@
 //
 //   stress = s x (stress of the loads) + stress of the strands      demands/prestressed_line.hpp
 //
-//   s      from the least to the most: r_bend (bending_multiplier.cpp), and of "hanging", where the load may
-//          also help,
+//   s      from the least to the most: r_bend (bending_multiplier.cpp), and of "hanging", with form parts or without
+//          them, where the load may also help,
 //
 //          s_min = max(0, 2 - phi)/phi x W_least/W      as far below the weight as the dynamic factor goes above it;
 //                                                       W_least with the tolerance of the density taken off
@@ -30,11 +30,9 @@ namespace {
 
 constexpr double strands_aside_within =
     0.02;  // of the width: the pull of all strands from the middle of the section
+constexpr double just_inside = 1e-6;  // of the way between two places
 
-template <class Q>
-Q along_line(plan::Axis axis, const Vector<Q>& v) {
-  return axis == plan::Axis::x ? v.x : v.y;
-}
+Length along_line(plan::Axis axis, const Position& p) { return axis == plan::Axis::x ? p.x : p.y; }
 Length across_line(plan::Axis axis, const Position& p) { return axis == plan::Axis::x ? p.y : p.x; }
 
 NotAssessed strand_gap(const plan::Strand& strand, const std::string& what, const char* key) {
@@ -46,44 +44,50 @@ std::vector<demands::StrandRow> strand_rows_of(const plan::Plan& plan, plan::Axi
   std::vector<demands::StrandRow> rows;
   for (const plan::Strand& strand : plan.piece.strands) {
     demands::StrandRow row{.force = *strand.force, .points = {}, .transfer = *strand.transfer_length};
-    for (const Position& place : strand.line) row.points.push_back({along_line(axis, place), place.z});
-    if (row.points.front().at > row.points.back().at) std::ranges::reverse(row.points);
+    for (const Position& place : rising_along(strand.line, axis))
+      row.points.push_back({along_line(axis, place), place.z});
     rows.push_back(std::move(row));
   }
   return rows;
 }
 
-// All strands together pull in the middle of the width, or they bend the piece sideways.
+// All strands together pull in the middle of the width, or they bend the piece sideways. Between two places where a row ends
+// or bends, or the section changes, their pull moves along a straight line: its ends count, just inside.
 std::optional<NotAssessed> strands_to_one_side(const plan::Plan& plan, plan::Axis axis,
                                                const std::vector<piece::Stretch>& stretches) {
-  for (const piece::Stretch& stretch : stretches)
-    for (const piece::Section* section : {&stretch.start, &stretch.end}) {
-      Force all{};
-      Moment aside{};
-      for (const plan::Strand& strand : plan.piece.strands) {
-        const Length first =
-            std::min(along_line(axis, strand.line.front()), along_line(axis, strand.line.back()));
-        const Length last =
-            std::max(along_line(axis, strand.line.front()), along_line(axis, strand.line.back()));
-        if (section->at < first || section->at > last) continue;
-        Length place = across_line(axis, strand.line.front());
-        for (std::size_t i = 1; i < strand.line.size(); ++i) {
-          const Position &a = strand.line[i - 1], &b = strand.line[i];
-          const double share =
-              ((section->at - along_line(axis, a)) / (along_line(axis, b) - along_line(axis, a))).value();
-          if (share >= 0.0 && share <= 1.0)
-            place = across_line(axis, a) + share * (across_line(axis, b) - across_line(axis, a));
-        }
-        all += *strand.force;
-        aside += *strand.force * (place - across_line(axis, section->centroid));
-      }
-      if (!(abs(aside) <= strands_aside_within * all * (section->farthest - section->nearest)))
+  std::vector<Length> places;
+  std::vector<std::vector<Position>> rows;
+  for (const piece::Stretch& stretch : stretches) places.insert(places.end(), {stretch.from, stretch.to});
+  for (const plan::Strand& strand : plan.piece.strands) {
+    rows.push_back(rising_along(strand.line, axis));
+    for (const Position& place : rows.back()) places.push_back(along_line(axis, place));
+  }
+  std::ranges::sort(places);
+  const auto is_aside = [&](Length at, const piece::Section& section) {
+    Force all{};
+    Moment aside{};
+    for (std::size_t i = 0; i < rows.size(); ++i) {
+      if (at < along_line(axis, rows[i].front()) || at > along_line(axis, rows[i].back())) continue;
+      const Force force = *plan.piece.strands[i].force;
+      all += force;
+      aside += force * (across_line(axis, place_on(rows[i], axis, at)) - across_line(axis, section.centroid));
+    }
+    return !(abs(aside) <= strands_aside_within * all * (section.farthest - section.nearest));
+  };
+  for (std::size_t i = 1; i < places.size(); ++i) {
+    if (!(places[i] > places[i - 1])) continue;
+    for (const double share : {just_inside, 1.0 - just_inside}) {
+      const Length at = places[i - 1] + share * (places[i] - places[i - 1]);
+      const auto stretch = std::ranges::find_if(
+          stretches, [&](const piece::Stretch& one) { return at >= one.from && at <= one.to; });
+      if (stretch != stretches.end() && is_aside(at, stretch->middle))
         return NotAssessed{
             fmt::format(
                 "at {:.3f} m the strands together lie to one side: they would bend the piece sideways",
-                in(m, section->at)),
+                in(m, at)),
             std::string(own_bending_check)};
     }
+  }
   return {};
 }
 
@@ -159,7 +163,7 @@ Outcome<PrestressedBending> prestressed_bending(const StageFacts& facts, const M
   const UnitSystem units = facts.plan.piece.units;
   for (const LineUnderLoad& line : under.lines) {
     range.load_most = raise * line.lighter_raise;
-    range.load_least = line.set == "hanging" ? least_load_share(facts) : Ratio::from_value(1.0);
+    range.load_least = line.set.starts_with("hanging") ? least_load_share(facts) : Ratio::from_value(1.0);
     const auto found = demands::prestressed_state(line.beam, rows, range);
     if (const auto* missing = std::get_if<NotAssessed>(&found)) return *missing;
     const auto& state = std::get<demands::PrestressedState>(found);

@@ -54,13 +54,11 @@ class HookOfTurn {
     probe_.modes = mode_table(probe_);
     Trace silent;
     double most = 0.0;
-    for (const std::string_view id : of_pulls)
-      for (const Finding& finding : rule_named(id)->judge(probe_, silent)) {
-        if (finding.result == Result::missing) return {};
-        if (!finding.utilization) continue;
-        if (!(*finding.utilization >= 0.0)) return {};
-        most = std::max(most, *finding.utilization);
-      }
+    for (const std::string_view id : of_pulls) {
+      const auto use = largest_use(rule_named(id)->judge(probe_, silent));
+      if (!use) return {};
+      most = std::max(most, *use);
+    }
     return most;
   }
 
@@ -176,6 +174,17 @@ std::vector<TurnMoment> moments_of(const StageFacts& facts, const TurnSweep& swe
 
 }  // namespace
 
+std::optional<double> largest_use(const std::vector<Finding>& findings) {
+  double most = 0.0;
+  for (const Finding& finding : findings) {
+    if (finding.result == Result::missing) return {};
+    if (!finding.utilization) continue;
+    if (!(*finding.utilization >= 0.0)) return {};
+    most = std::max(most, *finding.utilization);
+  }
+  return most;
+}
+
 PullsOnScale pulls_on_scale(const plan::Plan& plan, const piece::Body& body, std::size_t at,
                             const tables::RuleSet& rules, const tables::Tables& tables) {
   const plan::Stage& stage = plan.stages.at(at);
@@ -183,18 +192,18 @@ PullsOnScale pulls_on_scale(const plan::Plan& plan, const piece::Body& body, std
   Trace silent;
   const Anchorage anchored = anchorage(plan, body, rules, tables, silent);
   const StageFacts facts = stage_facts(plan, stage, body, anchored, rules, tables, silent);
-  const auto* sweep = facts.turning ? std::get_if<TurnSweep>(&*facts.turning) : nullptr;
-  const auto* load = std::get_if<loads::StageLoad>(&facts.load);
-  if (!sweep || !load) return {};
+  const auto* sweep = std::get_if<TurnSweep>(&facts.turning.value());
+  if (!sweep) return {};
 
-  PullsOnScale pulls{.cranes = {}, .moments = moments_of(facts, *sweep, *load)};
+  const auto& load = std::get<loads::StageLoad>(facts.load);
+  PullsOnScale pulls{.cranes = {}, .moments = moments_of(facts, *sweep, load)};
   for (const LiftingCrane& crane : cranes_of(facts)) {
     CranePull& pull = pulls.cranes.emplace_back();
     pull.id = crane.id;
     if (const auto found = hook_load(facts, crane); is_assessed(found)) {
       const auto& on = std::get<HookLoad>(found);
       const double share = (crane.second ? sweep->tail : sweep->main).share;
-      pull.reading = share * (load->weight + load->attached) + on.rigging + on.block;
+      pull.reading = share * (load.weight + load.attached) + on.rigging + on.block;
       pull.limits = limits_of_turn(facts, *sweep, on, crane.second != nullptr);
     }
   }

@@ -14,6 +14,7 @@
 #include <string>
 #include <vector>
 
+#include "checks/finding.hpp"
 #include "piece/body.hpp"
 #include "plan/plan.hpp"
 #include "tables/tables.hpp"
@@ -46,6 +47,9 @@ struct PullsOnScale {
   std::vector<TurnMoment>
       moments;  // as it starts, on the way (where the legs take it off a table), as it ends
 };
+
+// The largest use of these findings, zero without one. Absent: one is missing, or its use is no number from zero on.
+std::optional<double> largest_use(const std::vector<Finding>& findings);
 
 // Of a turn stage of the plan; of others, and where the turn could not be computed, nothing.
 PullsOnScale pulls_on_scale(const plan::Plan& plan, const piece::Body& body, std::size_t stage,

@@ -41,6 +41,11 @@ struct Drawn {
   std::vector<HookPlace> hooks;
 };
 
+// What grazes the concrete is near it, at no distance.
+std::optional<Length> beside(const piece::LineInConcrete& lies) {
+  return lies.inside > Length{} ? Length{} : lies.nearest;
+}
+
 class Room {
  public:
   explicit Room(const StageFacts& facts) : facts_(facts), concrete_(facts.body) {}
@@ -118,8 +123,8 @@ class Room {
     const bool end_inside = lies.inside_end > (line.site ? least : goes_through);
     if (lies.inside > goes_through || end_inside)
       keep(TooNear::Kind::through, line.what, lies.inside + lies.inside_end, {}, situation);
-    else if (lies.nearest)
-      keep(TooNear::Kind::near_concrete, line.what, *lies.nearest, least, situation);
+    else if (const auto nearest = beside(lies))
+      keep(TooNear::Kind::near_concrete, line.what, *nearest, least, situation);
     return {};
   }
 
@@ -130,7 +135,8 @@ class Room {
     if (const auto* gap = std::get_if<NotAssessed>(&asked)) return *gap;
     const auto& lies = std::get<piece::LineInConcrete>(asked);
     if (lies.inside > goes_through) keep(TooNear::Kind::through, hook.what, lies.inside, {}, drawn.situation);
-    else if (lies.nearest) keep(TooNear::Kind::near_concrete, hook.what, *lies.nearest, least, drawn.situation);
+    else if (const auto nearest = beside(lies))
+      keep(TooNear::Kind::near_concrete, hook.what, *nearest, least, drawn.situation);
     return {};
   }
 
@@ -172,7 +178,7 @@ void add_hooks(const plan::Rigging& rigging, const demands::Hanging& hanging, Dr
     const auto leg = std::ranges::find(rigging.legs, hook.id, &plan::Leg::from);
     if (leg == rigging.legs.end()) continue;
     const auto index = static_cast<std::size_t>(leg - rigging.legs.begin());
-    if (index < hanging.spans.size()) drawn.hooks.push_back({"hook " + hook.id, hanging.spans[index][0]});
+    drawn.hooks.push_back({"hook " + hook.id, hanging.spans[index][0]});
   }
 }
 
@@ -183,16 +189,22 @@ std::string beam_of(const plan::Rigging& rigging, const std::string& point) {
   return {};
 }
 
+// Of these legs and beams, no others: every place that is drawn is one of it.
+bool is_of(const plan::Rigging& rigging, const demands::Hanging& hanging) {
+  return hanging.spans.size() == rigging.legs.size() &&
+         hanging.carriers.size() == rigging.beams.size() + rigging.sheaves.size();
+}
+
 Drawn as_it_hangs(const StageFacts& facts, const demands::Hanging& hanging, std::string situation) {
   const plan::Rigging& rigging = *facts.rigging;
   Drawn drawn{std::move(situation), hanging.up, {}, {}};
-  for (std::size_t leg = 0; leg < rigging.legs.size() && leg < hanging.spans.size(); ++leg) {
+  for (std::size_t leg = 0; leg < rigging.legs.size(); ++leg) {
     const auto& [upper, lower] = hanging.spans[leg];
     drawn.lines.push_back({name_of(rigging.legs[leg], rigging), lower, upper, site_of(facts, rigging.legs[leg].to), {},
                            beam_of(rigging, rigging.legs[leg].from), beam_of(rigging, rigging.legs[leg].to)});
   }
   // A beam as the lines between its points, a frame with them.
-  for (std::size_t i = 0; i < rigging.beams.size() && i < hanging.carriers.size(); ++i) {
+  for (std::size_t i = 0; i < rigging.beams.size(); ++i) {
     const auto& points = rigging.beams[i].points;
     for (std::size_t a = 0; a < points.size(); ++a)
       for (std::size_t b = a + 1; b < points.size(); ++b)
@@ -208,7 +220,7 @@ Drawn as_it_hangs(const StageFacts& facts, const demands::Hanging& hanging, std:
 Drawn below_beams_as_drawn(const StageFacts& facts, const demands::Hanging& hanging) {
   const plan::Rigging& rigging = *facts.rigging;
   Drawn drawn{"with the beam as drawn", hanging.up, {}, {}};
-  for (std::size_t i = 0; i < rigging.beams.size() && i < hanging.carriers.size(); ++i) {
+  for (std::size_t i = 0; i < rigging.beams.size(); ++i) {
     const auto& points = rigging.beams[i].points;
     if (points.empty()) continue;
     Position hung, flat;
@@ -217,7 +229,7 @@ Drawn below_beams_as_drawn(const StageFacts& facts, const demands::Hanging& hang
       flat = flat + point.at;
     }
     const Position moved = (1.0 / static_cast<double>(points.size())) * (hung - flat);
-    for (std::size_t leg = 0; leg < rigging.legs.size() && leg < hanging.spans.size(); ++leg) {
+    for (std::size_t leg = 0; leg < rigging.legs.size(); ++leg) {
       const auto point = std::ranges::find(points, rigging.legs[leg].from, &plan::BeamPoint::id);
       if (point != points.end())
         drawn.lines.push_back({name_of(rigging.legs[leg], rigging), hanging.spans[leg][1], point->at + moved});
@@ -253,6 +265,12 @@ Outcome<std::vector<TooNear>> room_of_legs(const StageFacts& facts) {
   } else if (!hanging) {
     return std::get<NotAssessed>(facts.hanging);
   }
+  std::vector<const demands::Hanging*> free;
+  if (hanging) free.push_back(hanging);
+  for (const demands::Hanging& without : facts.without_parts) free.push_back(&without);
+  for (const demands::Hanging* one : free)
+    if (!facts.rigging || !is_of(*facts.rigging, *one))
+      return NotAssessed{"where the legs run as the piece hangs is not known", {}};
   if (hanging) all.push_back(as_it_hangs(facts, *hanging, facts.turning ? "hanging free" : ""));
   for (const demands::Hanging& without : facts.without_parts)
     all.push_back(as_it_hangs(facts, without, "without form parts"));

@@ -8,6 +8,7 @@
 #include "checks/cracked_inserts.hpp"
 #include "checks/hung_rigging.hpp"
 #include "checks/insert_modes.hpp"
+#include "checks/lift_situations.hpp"
 #include "checks/named.hpp"
 #include "checks/piece_bending.hpp"
 #include "checks/standing.hpp"
@@ -48,11 +49,8 @@ std::optional<NotAssessed> add_lengths(const plan::Rigging& rigging, const std::
 // Legs whose stiffness is the table's may be stiffer than that: the same with nearly rigid ones.
 std::optional<NotAssessed> add_nearly_rigid(const plan::Plan& plan, const plan::Rigging& rigging,
                                             const loads::LoadSet& set, const tables::RuleSet& rules,
-                                            const tables::Tables& tables, Shared& result) {
-  auto hung = hung_piece(plan, &rigging, set, rules, tables, UnstatedStiffness::nearly_rigid);
-  if (const auto* gap = std::get_if<NotAssessed>(&hung)) return *gap;
-  auto& piece = std::get<demands::HungPiece>(hung);
-  piece.upright = result.hung.upright;
+                                            Shared& result) {
+  const auto piece = on_nearly_rigid_legs(result.hung, plan, rigging, set, rules);
   auto hanging = demands::hang(piece);
   if (const auto* gap = std::get_if<NotAssessed>(&hanging)) return *gap;
   const std::string name = set.name + ", legs nearly rigid";
@@ -64,7 +62,7 @@ std::optional<NotAssessed> add_nearly_rigid(const plan::Plan& plan, const plan::
 
 Outcome<Shared> shared(const plan::Plan& plan, const plan::Rigging* rigging, const loads::LoadSet& set,
                        const tables::RuleSet& rules, const tables::Tables& tables, const Direction& upright) {
-  auto hung = hung_piece(plan, rigging, set, rules, tables, UnstatedStiffness::by_size);
+  auto hung = hung_piece(plan, rigging, set, rules, tables);
   if (const auto* missing = std::get_if<NotAssessed>(&hung)) return *missing;
   auto& piece = std::get<demands::HungPiece>(hung);
   piece.upright = upright;
@@ -75,7 +73,7 @@ Outcome<Shared> shared(const plan::Plan& plan, const plan::Rigging* rigging, con
   result.situations.push_back({set.name, result.hanging.legs, false});
   if (auto gap = add_lengths(*rigging, set.name, result.hung, result)) return *std::move(gap);
   if (has_stiffness_by_size(plan, *rigging, tables))
-    if (auto gap = add_nearly_rigid(plan, *rigging, set, rules, tables, result)) return *std::move(gap);
+    if (auto gap = add_nearly_rigid(plan, *rigging, set, rules, result)) return *std::move(gap);
   if (rules.sharing.value == tables::Sharing::elastic) return result;
 
   auto distributions = demands::basic_distributions(piece, result.hanging);
@@ -186,7 +184,8 @@ void add_wind(StageFacts& facts, Trace& trace) {
   }
 }
 
-// A lift: the piece hangs free on one hook.
+}  // namespace
+
 void add_lift(StageFacts& facts) {
   const auto& load = std::get<loads::StageLoad>(facts.load);
   const plan::Plan& plan = facts.plan;
@@ -219,8 +218,6 @@ void add_lift(StageFacts& facts) {
       all_of(load.insert_loads, load.gear_loads, gear, plan, facts.rigging, rules, facts.tables, upright), plan,
       facts.rigging, facts.body);
 }
-
-}  // namespace
 
 StageFacts stage_facts(const plan::Plan& plan, const plan::Stage& stage, const piece::Body& body,
                        const Anchorage& anchorage, const tables::RuleSet& rules, const tables::Tables& tables,

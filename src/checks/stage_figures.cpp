@@ -95,12 +95,17 @@ std::vector<BreakoutFace> breakout_faces(const StageFacts& facts) {
   return all;
 }
 
+// Of statics that were assessed. Null: the report is of another calculation.
+const Situation* situation_named(const StageFacts& facts, const std::string& name) {
+  const auto& situations = std::get<std::vector<Situation>>(facts.gear_situations);
+  const auto found = std::ranges::find(situations, name, &Situation::name);
+  return found == situations.end() ? nullptr : &*found;
+}
+
 std::optional<TensionLine> line_picture(const StageFacts& facts, const ModelChoice& model, const std::string& name,
                                    Ratio raise) {
-  const auto* situations = std::get_if<std::vector<Situation>>(&facts.gear_situations);
-  if (!situations) return {};
-  const auto situation = std::ranges::find(*situations, name, &Situation::name);
-  if (situation == situations->end()) return {};
+  const Situation* const situation = situation_named(facts, name);
+  if (!situation) return {};
   const auto state = line_state(facts, model, *situation);
   if (!is_assessed(state)) return {};
   TensionLine line{.axis = model.axis == plan::Axis::x ? "x" : "y", .sections = {}};
@@ -111,14 +116,10 @@ std::optional<TensionLine> line_picture(const StageFacts& facts, const ModelChoi
 
 // The panel with its one load.
 std::optional<demands::Panel> level_panel_in(const StageFacts& facts, const PanelFace& face, const std::string& name) {
-  const auto* situations = std::get_if<std::vector<Situation>>(&facts.gear_situations);
-  if (!situations) return {};
-  const auto situation = std::ranges::find(*situations, name, &Situation::name);
-  if (situation == situations->end()) return {};
-  const auto loads = bending_loads(facts, *situation);
-  if (!is_assessed(loads)) return {};
+  const Situation* const situation = situation_named(facts, name);
+  if (!situation) return {};
   demands::Panel panel = plate_of(facts, face);
-  panel.loads = {panel_load(facts, std::get<BendingLoads>(loads), face)};
+  panel.loads = {panel_load(facts, std::get<BendingLoads>(bending_loads(facts, *situation)), face)};
   return panel;
 }
 

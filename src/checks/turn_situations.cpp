@@ -101,14 +101,14 @@ std::vector<Angle> worst_for_inserts(const StageFacts& facts, const demands::Tur
   ways.insert(ways.end(), all_modes.begin(), all_modes.end());
   std::vector<Angle> found;
   for (const plan::Leg& leg : facts.rigging->legs) {
-    const auto insert = std::ranges::find(facts.plan.inserts, leg.to, &plan::Insert::id);
-    if (insert == facts.plan.inserts.end()) continue;
-    const auto index = static_cast<std::size_t>(insert - facts.plan.inserts.begin());
-    if (is_lifting_loop(insert->kind))
+    const auto found_at = std::ranges::find(facts.plan.inserts, leg.to, &plan::Insert::id);
+    const auto index = static_cast<std::size_t>(found_at - facts.plan.inserts.begin());
+    const plan::Insert& insert = facts.plan.inserts.at(index);  // turned_piece() lets no leg to anything else pass
+    if (is_lifting_loop(insert.kind))
       for (const bool lean : {false, true})
         found.push_back(demands::worst_angle(
             samples, [&](Angle angle) { return loop_use_at(facts, piece, index, lean, angle); }));
-    if (insert->kind != "headed") continue;
+    if (insert.kind != "headed") continue;
     for (const auto& mode : ways)
       found.push_back(demands::worst_angle(
           samples, [&](Angle angle) { return use_at(facts, piece, index, mode, angle); }));
@@ -150,12 +150,11 @@ void add_shares_of_grip(const std::vector<SetToTurn>& sets, TurnSweep& sweep) {
   for (const loads::AppliedLoad& load : sweep.piece.loads) hanging += load.force;
   for (const SetToTurn& set : sets) {
     if (!set.only_at) continue;
-    const auto pose = pose_at(set.piece, *set.only_at);
-    if (!is_assessed(pose)) continue;  // the situations have said so
+    const auto pose = std::get<demands::TurnPose>(pose_at(set.piece, *set.only_at));  // one of the situations
     Force total{};
     for (const loads::AppliedLoad& load : set.piece.loads) total += load.force;
-    const double main = std::get<demands::TurnPose>(pose).main_pull / hanging;  // told, over the load that hangs
-    const double tail = std::get<demands::TurnPose>(pose).tail_pull / total;    // of the second crane, over its own load
+    const double main = pose.main_pull / hanging;  // told, over the load that hangs
+    const double tail = pose.tail_pull / total;    // of the second crane, over its own load
     if (tail > sweep.tail.share) sweep.tail = {tail, *set.only_at};
     if (main > sweep.main.share) sweep.main = {main, *set.only_at};
   }

@@ -179,7 +179,6 @@ Outcome<BendingTension> turned_panel_tension(const StageFacts& facts) {
   for (std::size_t i = 0; i < turned.situations.size(); ++i)
     look_at(worst, std::get<std::vector<demands::PanelBending>>(bent).at(i), *face, turned.situations[i],
             facts.plan.piece.units, " as cast");
-  if (worst.where.empty()) return NotAssessed{"no situation loads the piece", {}};
   worst.tension = worst.tension / std::cos(0.5 * between.value());
   worst.moment = worst.moment / std::cos(0.5 * between.value());
   return worst;

@@ -9,7 +9,7 @@
 #include "checks/cracked_bending.hpp"
 #include "checks/prestressed_bending.hpp"
 #include "support/assessed.hpp"
-#include "support/hand_made_slab.hpp"
+#include "support/picked_beam.hpp"
 
 using namespace firstpick;
 using namespace firstpick::checks;
@@ -18,51 +18,6 @@ using namespace firstpick::tests;
 namespace {
 
 constexpr std::string_view id = "piece-cracking";
-
-// 12 m x 0.4 x 0.6 m on two picks 2.4852 m from its ends, legs long enough to hang nearly upright; nothing grips.
-void make_beam(SlabLift& lift, double c_m = 2.4852) {
-  lift.plan.piece.solids[0].size = {12.0 * m, 0.4 * m, 0.6 * m};
-  lift.plan.piece.stated_weight = 67.8 * kN;
-  lift.plan.form->contacts.clear();
-  lift.plan.form->nothing_grips = true;
-  lift.plan.inserts = {headed_insert_at("A1", c_m * m, 0.2 * m), headed_insert_at("A2", (12.0 - c_m) * m, 0.2 * m)};
-  for (plan::Insert& insert : lift.plan.inserts) insert.at.z = 0.6 * m;
-  lift.plan.riggings[0].legs = {leg_to("A1"), leg_to("A2")};
-  lift.plan.riggings[0].equalised.clear();
-  for (plan::Leg& leg : lift.plan.riggings[0].legs) leg.length = 1000.0 * m;
-}
-
-plan::Strand strand(Force force, Length height) {
-  plan::Strand made;
-  made.name = "bottom row";
-  made.force = force;
-  made.line = {{0.0 * m, 0.2 * m, height}, {12.0 * m, 0.2 * m, height}};
-  made.transfer_length = 0.6 * m;
-  return made;
-}
-
-plan::Bar bar(const std::string& name, Area area, Length height) {
-  plan::Bar made;
-  made.name = name;
-  made.area = area;
-  made.yield_strength = 420.0 * MPa;
-  made.line = {{0.1 * m, 0.2 * m, height}, {11.9 * m, 0.2 * m, height}};
-  made.spacing = 100.0 * mm;
-  return made;
-}
-
-void with_strands(SlabLift& lift, Force force, Length height) {
-  make_beam(lift);
-  lift.plan.piece.strands = {strand(force, height)};
-  lift.plan.concrete.release_strength = 20.0 * MPa;
-}
-
-// Bars below and, weaker, above; picked at its ends.
-void with_bars(SlabLift& lift, Area below) {
-  make_beam(lift, 0.3);
-  lift.plan.piece.may_crack = true;
-  lift.plan.piece.bars = {bar("bottom bars", below, 60.0 * mm), bar("top bars", 400.0 * mm2, 540.0 * mm)};
-}
 
 std::vector<Finding> findings_of(SlabLift& lift) { return judged(id, lift.facts()); }
 
@@ -103,8 +58,8 @@ TEST_CASE("where the weight helps, the least of it counts") {
   // On its ends the beam sags: at the middle of the length its weight presses the top. The load may be 0.7/1.3 of 0.97/1.03.
   SlabLift lift;
   with_strands(lift, 400.0 * kN, 0.1 * m);
-  make_beam(lift, 0.3);
-  lift.plan.piece.strands = {strand(400.0 * kN, 0.1 * m)};
+  make_picked_beam(lift, 0.3);
+  lift.plan.piece.strands = {strands_at(400.0 * kN, 0.1 * m)};
   const auto findings = findings_of(lift);
   // All the force is in 0.8 x 0.6 m from the end, and the weight has hardly begun to press the top there.
   const double strands = 1.05 * 400e3 * (0.2 / 0.024 - 1.0 / 0.24) / 1e6;
@@ -328,7 +283,7 @@ TEST_CASE("bars that are not described, or cannot be computed, are a hold") {
   SECTION("outside the depth") { layer.line[0].z = layer.line[1].z = -10.0 * mm; }
   SECTION("a number that is none") { layer.area = Area::from_value(std::nan("")); }
   SECTION("strands, too") {
-    lift.plan.piece.strands = {strand(100.0 * kN, 0.1 * m)};
+    lift.plan.piece.strands = {strands_at(100.0 * kN, 0.1 * m)};
     lift.plan.concrete.release_strength = 20.0 * MPa;
   }
   SECTION("no engineer") { lift.plan.piece.engineer = " - "; }
@@ -384,7 +339,7 @@ TEST_CASE("bars do not count where the piece must not crack") {
 
 TEST_CASE("a beam bent by the thrust of its legs is told what upright legs would make of it") {
   SlabLift lift;
-  make_beam(lift, 0.5);
+  make_picked_beam(lift, 0.5);
   for (plan::Leg& leg : lift.plan.riggings[0].legs) leg.length = 11.0 * m;  // 60 degrees
   const Finding finding = finding_for(id, "SL-1", lift.facts());
   CHECK(finding.result == Result::fail);
