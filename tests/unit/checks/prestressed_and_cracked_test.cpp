@@ -9,7 +9,7 @@
 #include "checks/cracked_bending.hpp"
 #include "checks/prestressed_bending.hpp"
 #include "support/assessed.hpp"
-#include "support/hand_made_slab.hpp"
+#include "support/hand_made_beam.hpp"
 
 using namespace firstpick;
 using namespace firstpick::checks;
@@ -18,51 +18,6 @@ using namespace firstpick::tests;
 namespace {
 
 constexpr std::string_view id = "piece-cracking";
-
-// 12 m x 0.4 x 0.6 m on two picks 2.4852 m from its ends, legs long enough to hang nearly upright; nothing grips.
-void make_beam(SlabLift& lift, double c_m = 2.4852) {
-  lift.plan.piece.solids[0].size = {12.0 * m, 0.4 * m, 0.6 * m};
-  lift.plan.piece.stated_weight = 67.8 * kN;
-  lift.plan.form->contacts.clear();
-  lift.plan.form->nothing_grips = true;
-  lift.plan.inserts = {headed_insert_at("A1", c_m * m, 0.2 * m), headed_insert_at("A2", (12.0 - c_m) * m, 0.2 * m)};
-  for (plan::Insert& insert : lift.plan.inserts) insert.at.z = 0.6 * m;
-  lift.plan.riggings[0].legs = {leg_to("A1"), leg_to("A2")};
-  lift.plan.riggings[0].equalised.clear();
-  for (plan::Leg& leg : lift.plan.riggings[0].legs) leg.length = 1000.0 * m;
-}
-
-plan::Strand strand(Force force, Length height) {
-  plan::Strand made;
-  made.name = "bottom row";
-  made.force = force;
-  made.line = {{0.0 * m, 0.2 * m, height}, {12.0 * m, 0.2 * m, height}};
-  made.transfer_length = 0.6 * m;
-  return made;
-}
-
-plan::Bar bar(const std::string& name, Area area, Length height) {
-  plan::Bar made;
-  made.name = name;
-  made.area = area;
-  made.yield_strength = 420.0 * MPa;
-  made.line = {{0.1 * m, 0.2 * m, height}, {11.9 * m, 0.2 * m, height}};
-  made.spacing = 100.0 * mm;
-  return made;
-}
-
-void with_strands(SlabLift& lift, Force force, Length height) {
-  make_beam(lift);
-  lift.plan.piece.strands = {strand(force, height)};
-  lift.plan.concrete.release_strength = 20.0 * MPa;
-}
-
-// Bars below and, weaker, above; picked at its ends.
-void with_bars(SlabLift& lift, Area below) {
-  make_beam(lift, 0.3);
-  lift.plan.piece.may_crack = true;
-  lift.plan.piece.bars = {bar("bottom bars", below, 60.0 * mm), bar("top bars", 400.0 * mm2, 540.0 * mm)};
-}
 
 std::vector<Finding> findings_of(SlabLift& lift) { return judged(id, lift.facts()); }
 
@@ -84,7 +39,7 @@ constexpr double c = 2.4852;
 
 TEST_CASE("strands below the middle pull at the top over the picks") {
   SlabLift lift;
-  with_strands(lift, 400.0 * kN, 0.1 * m);
+  make_stranded_beam(lift, 400.0 * kN, 0.1 * m);
   const auto findings = findings_of(lift);
   REQUIRE(findings.size() == 2);
   const double strands = 1.05 * 400e3 * (0.2 / 0.024 - 1.0 / 0.24) / 1e6;
@@ -102,8 +57,8 @@ TEST_CASE("strands below the middle pull at the top over the picks") {
 TEST_CASE("where the weight helps, the least of it counts") {
   // On its ends the beam sags: at the middle of the length its weight presses the top. The load may be 0.7/1.3 of 0.97/1.03.
   SlabLift lift;
-  with_strands(lift, 400.0 * kN, 0.1 * m);
-  make_beam(lift, 0.3);
+  make_stranded_beam(lift, 400.0 * kN, 0.1 * m);
+  make_long_beam(lift, 0.3);
   lift.plan.piece.strands = {strand(400.0 * kN, 0.1 * m)};
   const auto findings = findings_of(lift);
   // All the force is in 0.8 x 0.6 m from the end, and the weight has hardly begun to press the top there.
@@ -114,7 +69,7 @@ TEST_CASE("where the weight helps, the least of it counts") {
 
 TEST_CASE("tension of strands: at, below and above the limit") {
   SlabLift lift;
-  with_strands(lift, 200.0 * kN, 0.1 * m);
+  make_stranded_beam(lift, 200.0 * kN, 0.1 * m);
   const double utilization = findings_of(lift)[0].utilization.value();
   const auto result_at = [&](double factor) {
     lift.rules.cracking.factor.value = Ratio::from_value(factor);
@@ -127,7 +82,7 @@ TEST_CASE("tension of strands: at, below and above the limit") {
 
 TEST_CASE("compression by strands: at, below and above the limit") {
   SlabLift lift;
-  with_strands(lift, 400.0 * kN, 0.25 * m);
+  make_stranded_beam(lift, 400.0 * kN, 0.25 * m);
   const auto first = findings_of(lift);
   REQUIRE(first.size() == 2);
   const double utilization = first[1].utilization.value();
@@ -144,7 +99,7 @@ TEST_CASE("compression by strands: at, below and above the limit") {
 
 TEST_CASE("more strength never makes a beam with strands worse") {
   SlabLift lift;
-  with_strands(lift, 300.0 * kN, 0.1 * m);
+  make_stranded_beam(lift, 300.0 * kN, 0.1 * m);
   double tension = 1e9, compression = 1e9;
   for (const double strength_MPa : {18.0, 22.0, 26.0, 35.0, 50.0}) {
     lift.plan.concrete.evidence->results = {strength_MPa * MPa, strength_MPa * MPa};
@@ -158,7 +113,7 @@ TEST_CASE("more strength never makes a beam with strands worse") {
 
 TEST_CASE("a weak concrete is refused before the strands are released") {
   SlabLift lift;
-  with_strands(lift, 200.0 * kN, 0.1 * m);
+  make_stranded_beam(lift, 200.0 * kN, 0.1 * m);
   lift.plan.concrete.release_strength = 40.0 * MPa;
   const auto findings = judged("strength-below-required", lift.facts());
   REQUIRE(findings.size() == 1);
@@ -171,7 +126,7 @@ TEST_CASE("a weak concrete is refused before the strands are released") {
 
 TEST_CASE("strands that are not described, or cannot be computed, are a hold") {
   SlabLift lift;
-  with_strands(lift, 200.0 * kN, 0.1 * m);
+  make_stranded_beam(lift, 200.0 * kN, 0.1 * m);
   plan::Strand& row = lift.plan.piece.strands[0];
   SECTION("no release strength") { lift.plan.concrete.release_strength.reset(); }
   SECTION("no force") { row.force.reset(); }
@@ -197,7 +152,7 @@ TEST_CASE("strands that are not described, or cannot be computed, are a hold") {
 
 TEST_CASE("two rows that lie to both sides of the middle together lie in it") {
   SlabLift lift;
-  with_strands(lift, 100.0 * kN, 0.1 * m);
+  make_stranded_beam(lift, 100.0 * kN, 0.1 * m);
   lift.plan.piece.strands.push_back(lift.plan.piece.strands[0]);
   for (Position& place : lift.plan.piece.strands[0].line) place.y = 0.1 * m;
   for (Position& place : lift.plan.piece.strands[1].line) place.y = 0.3 * m;
@@ -206,8 +161,8 @@ TEST_CASE("two rows that lie to both sides of the middle together lie in it") {
 
 TEST_CASE("along y, or described from the other end, it is the same beam") {
   SlabLift along_x, along_y;
-  with_strands(along_x, 300.0 * kN, 0.1 * m);
-  with_strands(along_y, 300.0 * kN, 0.1 * m);
+  make_stranded_beam(along_x, 300.0 * kN, 0.1 * m);
+  make_stranded_beam(along_y, 300.0 * kN, 0.1 * m);
   along_y.plan.piece.solids[0].size = {0.4 * m, 12.0 * m, 0.6 * m};
   for (plan::Insert& insert : along_y.plan.inserts) std::swap(insert.at.x, insert.at.y);
   for (Position& place : along_y.plan.piece.strands[0].line) std::swap(place.x, place.y);
@@ -217,7 +172,7 @@ TEST_CASE("along y, or described from the other end, it is the same beam") {
 
 TEST_CASE("the engineer's own check stands in for strands in what is no line, never for the release strength") {
   SlabLift lift;
-  with_strands(lift, 200.0 * kN, 0.1 * m);
+  make_stranded_beam(lift, 200.0 * kN, 0.1 * m);
   lift.plan.piece.solids[0].size = {12.0 * m, 4.0 * m, 0.6 * m};
   lift.plan.piece.stated_weight = 678.0 * kN;
   lift.plan.piece.bending_check = "sheet 6";
@@ -228,7 +183,7 @@ TEST_CASE("the engineer's own check stands in for strands in what is no line, ne
 
 TEST_CASE("bars of a beam that may crack, by hand") {
   SlabLift lift;
-  with_bars(lift, 1500.0 * mm2);
+  make_beam_with_bars(lift, 1500.0 * mm2);
   const auto findings = findings_of(lift);
   REQUIRE(findings.size() == 4);  // bars, concrete, the ends without bars, the cracks
   CHECK(worst_of(findings) == Result::note);
@@ -245,7 +200,7 @@ TEST_CASE("bars of a beam that may crack, by hand") {
 
 TEST_CASE("bars: at, below and above the limit") {
   SlabLift lift;
-  with_bars(lift, 1500.0 * mm2);
+  make_beam_with_bars(lift, 1500.0 * mm2);
   const double utilization = findings_of(lift)[0].utilization.value();
   const auto at = [&](double share) {
     lift.rules.bars.yield_share.value = Ratio::from_value(share);
@@ -261,7 +216,7 @@ TEST_CASE("bars: at, below and above the limit") {
 
 TEST_CASE("concrete of a cracked piece: at, below and above the limit") {
   SlabLift lift;
-  with_bars(lift, 1500.0 * mm2);
+  make_beam_with_bars(lift, 1500.0 * mm2);
   const double utilization = findings_of(lift)[1].utilization.value();
   const auto at = [&](double share) {
     lift.rules.bars.compression.value = Ratio::from_value(share);
@@ -275,7 +230,7 @@ TEST_CASE("concrete of a cracked piece: at, below and above the limit") {
 
 TEST_CASE("wide cracks are told as such") {
   SlabLift lift;
-  with_bars(lift, 1500.0 * mm2);
+  make_beam_with_bars(lift, 1500.0 * mm2);
   lift.rules.bars.crack_width.value = 0.001 * mm;
   const auto findings = findings_of(lift);
   CHECK(findings.back().result == Result::note);
@@ -284,7 +239,7 @@ TEST_CASE("wide cracks are told as such") {
 
 TEST_CASE("where the bars end the piece must not crack") {
   SlabLift lift;
-  with_bars(lift, 1500.0 * mm2);
+  make_beam_with_bars(lift, 1500.0 * mm2);
   lift.plan.piece.bars[0].line = {{5.0 * m, 0.2 * m, 60.0 * mm}, {7.0 * m, 0.2 * m, 60.0 * mm}};
   const auto findings = findings_of(lift);
   CHECK(worst_of(findings) == Result::fail);
@@ -297,7 +252,7 @@ TEST_CASE("where the bars end the piece must not crack") {
 
 TEST_CASE("more strength and more bars never make a cracked beam worse") {
   SlabLift lift;
-  with_bars(lift, 1200.0 * mm2);
+  make_beam_with_bars(lift, 1200.0 * mm2);
   double bars = 1e9, concrete = 1e9;
   for (const double strength_MPa : {18.0, 24.0, 35.0, 50.0}) {
     lift.plan.concrete.evidence->results = {strength_MPa * MPa, strength_MPa * MPa};
@@ -316,7 +271,7 @@ TEST_CASE("more strength and more bars never make a cracked beam worse") {
 
 TEST_CASE("bars that are not described, or cannot be computed, are a hold") {
   SlabLift lift;
-  with_bars(lift, 1500.0 * mm2);
+  make_beam_with_bars(lift, 1500.0 * mm2);
   plan::Bar& layer = lift.plan.piece.bars[0];
   SECTION("no bars") { lift.plan.piece.bars.clear(); }
   SECTION("no area") { layer.area.reset(); }
@@ -356,7 +311,7 @@ TEST_CASE("bars that are not described, or cannot be computed, are a hold") {
 
 TEST_CASE("the engineer's own check of the bars stands in where none are given, and mends no failure") {
   SlabLift lift;
-  with_bars(lift, 1500.0 * mm2);
+  make_beam_with_bars(lift, 1500.0 * mm2);
   lift.plan.piece.bending_check = "sheet 6";
   SECTION("bars that are too thin") {
     lift.plan.piece.bars[0].area = 200.0 * mm2;
@@ -375,7 +330,7 @@ TEST_CASE("the engineer's own check of the bars stands in where none are given, 
 
 TEST_CASE("bars do not count where the piece must not crack") {
   SlabLift lift;
-  with_bars(lift, 3000.0 * mm2);
+  make_beam_with_bars(lift, 3000.0 * mm2);
   lift.plan.piece.may_crack = false;
   const auto findings = findings_of(lift);
   REQUIRE(findings.size() == 1);
@@ -384,7 +339,7 @@ TEST_CASE("bars do not count where the piece must not crack") {
 
 TEST_CASE("a beam bent by the thrust of its legs is told what upright legs would make of it") {
   SlabLift lift;
-  make_beam(lift, 0.5);
+  make_long_beam(lift, 0.5);
   for (plan::Leg& leg : lift.plan.riggings[0].legs) leg.length = 11.0 * m;  // 60 degrees
   const Finding finding = finding_for(id, "SL-1", lift.facts());
   CHECK(finding.result == Result::fail);
