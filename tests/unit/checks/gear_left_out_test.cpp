@@ -7,11 +7,13 @@
 #include "checks/bending_multiplier.hpp"
 #include "checks/evaluate.hpp"
 #include "checks/hung_rigging.hpp"
+#include "checks/loop_pull.hpp"
 #include "checks/lost_points.hpp"
 #include "checks/verdict.hpp"
 #include "support/assessed.hpp"
 #include "support/hand_made_slab.hpp"
 #include "support/step_named.hpp"
+#include "support/us_rules.hpp"
 
 using namespace firstpick;
 using namespace firstpick::checks;
@@ -196,6 +198,49 @@ TEST_CASE("bending multiplier: that of the product, or one for any product, the 
         "the rule set has no bending multiplier for product 'flat.rough'");
   lift.plan.form.reset();
   CHECK(assessed(bending_raise(lift.facts(1), silent)).value() == Approx(3.0));
+}
+
+TEST_CASE("a loop of strand that hangs on a hook by one of its legs hangs on a hook, whichever leg that is") {
+  SlabLift lift;
+  lift.tables.loops = us_tables().loops;
+  REQUIRE(lift.tables.loops);
+  lift.plan.inserts[0].kind = "loop-strand";
+  lift.plan.inserts[0].loop = plan::Loop{};
+  lift.plan.inserts[0].loop->pin = lift.tables.loops->pin_tested.value;
+  plan::Hardware hook = lift.plan.hardware[0];
+  hook.id = "hook", hook.kind = plan::HardwareKind::hook;
+  lift.plan.hardware[0].kind = plan::HardwareKind::shackle;
+  lift.plan.hardware.push_back(hook);
+  lift.plan.riggings[0].equalised.clear();
+  lift.plan.riggings[0].legs.push_back(leg_to("A1"));
+  Trace silent;
+  const auto grip = [&](const std::string& first, const std::string& last) {
+    lift.leg(0).hardware = first;
+    lift.leg(4).hardware = last;
+    return assessed(loop_grip(lift.facts(), 0, silent));
+  };
+  CHECK(grip("clutch", "clutch") == resistances::LoopGrip::pin);
+  CHECK(grip("hook", "clutch") == resistances::LoopGrip::hook);
+  CHECK(grip("clutch", "hook") == resistances::LoopGrip::hook);
+  const auto facts = lift.facts();
+  lift.tables.loops.reset();
+  CHECK(why_not(loop_grip(facts, 0, silent)) == "the table of loops is not there");
+}
+
+TEST_CASE("a loop whose leg pulls no number, or that does not lie in its face, is missing") {
+  SlabLift lift;
+  lift.plan.inserts[0].kind = "loop-bar";
+  lift.plan.inserts[0].loop = plan::Loop{};
+  lift.plan.inserts[0].loop->minimum_edge = 100.0 * mm;
+  lift.plan.inserts[0].loop->opening = 60.0 * deg;
+  auto facts = lift.facts();
+  CHECK(finding_for("loop-edge", "A1", facts).result == Result::pass);
+  CHECK(si_number(*finding_for("loop-edge", "A1", facts).capacity) == Approx(0.5));
+  CHECK(assessed(worst_loop_pull(facts, 0, LoopWorst::by_leg)));
+  lift.plan.inserts[0].loop->opening = not_a_number * deg;
+  CHECK(why_not(worst_loop_pull(facts, 0, LoopWorst::by_leg)) == "the force on the loop is not a usable number");
+  for (plan::PlanarPoint& corner : lift.body.sites[0].outline.outer) corner.x += 100.0 * m;
+  CHECK(finding_for("loop-edge", "A1", facts).text == "insert A1 does not lie inside the outline of its face");
 }
 
 TEST_CASE("a part without a number hides behind no other: angle, tension and factor") {
