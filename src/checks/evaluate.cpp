@@ -93,8 +93,8 @@ bool bending_left_out(const StageReport& stage) {
   bool noted = false, computed = false;
   for (const Finding& finding : stage.findings) {
     if (finding.rule != "piece-cracking") continue;
-    noted = noted || finding.result == Result::note;
-    computed = computed || finding.utilization.has_value();
+    if (finding.result == Result::note) noted = true;
+    if (finding.utilization) computed = true;
   }
   return noted && !computed;
 }

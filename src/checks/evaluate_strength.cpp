@@ -64,27 +64,23 @@ std::optional<NotAssessed> against_the_clock(const plan::Evidence& evidence, con
 }
 
 // What else of the pour stands against its specimens.
-std::optional<NotAssessed> against_the_pour(const StrengthQuestion& question, const tables::RuleSet& rules,
-                                            const tables::Tables& tables) {
-  const auto& evidence = question.concrete.evidence;
-  if (const auto conflict =
-          strength::cast_conflict(evidence, question.log_file ? question.log_file->cast : std::nullopt))
-    return conflict;
+std::optional<NotAssessed> against_the_pour(const plan::Evidence& evidence, const StrengthQuestion& question,
+                                            const tables::RuleSet& rules, const tables::Tables& tables) {
+  const auto cast_of_log = question.log_file ? question.log_file->cast : std::nullopt;
+  if (const auto conflict = strength::cast_conflict(evidence, cast_of_log)) return conflict;
   if (!question.log || !tables.maturity || rules.log_doubts.value != tables::LogDoubts::hold) return {};
-  const auto cast = question.log_file && question.log_file->cast ? question.log_file->cast
-                    : evidence                                  ? evidence->cast
-                                                                : std::nullopt;
-  return strength::doubt_about(*question.log, cast, *tables.maturity);
+  return strength::doubt_about(*question.log, cast_of_log ? cast_of_log : evidence.cast, *tables.maturity);
 }
 
 // Evidence without its age is no evidence.
 Outcome<Stress> by_specimens(const Outcome<Stress>& usable, const StrengthQuestion& question, const plan::Stage& stage,
                              const tables::RuleSet& rules, const tables::Tables& tables, StrengthReport& report) {
   if (!is_assessed(usable)) return usable;
-  if (const auto fault = against_the_clock(*question.concrete.evidence, question.asked_at)) return *fault;
+  const plan::Evidence& evidence = question.concrete.evidence.value();  // which is what is usable
+  if (const auto fault = against_the_clock(evidence, question.asked_at)) return *fault;
   const auto age = strength::evidence_age(question.concrete, stage, rules, report.trace);
   if (const auto* gap = std::get_if<NotAssessed>(&age)) return *gap;
-  if (const auto doubt = against_the_pour(question, rules, tables)) return *doubt;
+  if (const auto doubt = against_the_pour(evidence, question, rules, tables)) return *doubt;
   if (const std::string& note = std::get<strength::EvidenceAge>(age).note;
       !note.empty() && std::ranges::find(report.notes, note) == report.notes.end())
     report.notes.push_back(note);

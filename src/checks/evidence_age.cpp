@@ -17,10 +17,8 @@ std::vector<Finding> evidence_age(const StageFacts& facts, Trace& trace) {
   const auto& known = std::get<strength::EvidenceAge>(age);
   if (!known.note.empty()) return {noted(id, mark, known.note)};
   Finding finding = passed(id, mark);
-  if (known.since_test && known.limit) {
-    finding.demand = *known.since_test;
-    finding.capacity = *known.limit;
-  }
+  finding.demand = known.since_test;
+  finding.capacity = known.limit;
   return {finding};
 }
 

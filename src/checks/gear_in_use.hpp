@@ -29,12 +29,11 @@ inline std::vector<GearInUse> gear_in_use(const StageFacts& facts) {
         gear, [&](const GearInUse& other) { return other.section == section && other.id == id; });
     if (!known) gear.push_back({section, id, found->inspected});
   };
-  if (facts.rigging)
+  if (facts.rigging) {
     for (const plan::Leg& leg : facts.rigging->legs) {
       add("sling", facts.plan.slings, leg.gear);
       add("hardware", facts.plan.hardware, leg.hardware);
     }
-  if (facts.rigging) {
     for (const plan::Beam& beam : facts.rigging->beams) add("rigging.beam", facts.rigging->beams, beam.id);
     for (const plan::Sheave& sheave : facts.rigging->sheaves)
       add(sheave.rolls ? "rigging.sheave" : "rigging.link", facts.rigging->sheaves, sheave.id);

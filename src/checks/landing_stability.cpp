@@ -37,7 +37,7 @@ Outcome<demands::Standing> standing_of(const StageFacts& facts) {
     const auto standing = demands::set_down(facts.body, landing.bearers, centre, std::get<Direction>(facts.up_after));
     if (const auto* gap = std::get_if<NotAssessed>(&standing)) return *gap;
     const auto& one = std::get<demands::Standing>(standing);
-    if (!worst || one.tipping < worst->tipping || one.margin < worst->margin) worst = one;
+    if (!worst || one.tipping < worst->tipping) worst = one;  // not above zero where the margin is not
   }
   return *worst;
 }

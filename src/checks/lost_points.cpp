@@ -43,8 +43,7 @@ loads::LoadSet sudden(const loads::StageLoad& load, Ratio step, const std::strin
 
 // Demand over ultimate; where the finding compares uses (interaction), the use without factors.
 std::optional<double> use_of(const Finding& finding) {
-  if (finding.demand && finding.nominal && std::holds_alternative<Force>(*finding.demand) &&
-      std::holds_alternative<Force>(*finding.nominal))
+  if (finding.demand && finding.nominal && std::holds_alternative<Force>(*finding.demand))
     return std::get<Force>(*finding.demand) / std::get<Force>(*finding.nominal);
   return finding.utilization;
 }

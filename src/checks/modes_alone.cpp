@@ -25,31 +25,28 @@ NominalForce strength_alone(Mode mode, const StageFacts& facts, const InsertSitu
                             std::size_t insert, Trace& trace) {
   const std::array one{&headed(facts, insert)};
   const auto& model = facts.rules.headed;
-  if (mode == Mode::steel_tension)
-    return where_it_occurs(model.en ? resistances::en_steel_tension(*one.front(), trace)
-                                    : resistances::steel_tension(*one.front(), trace));
-  if (mode == Mode::steel_shear) return where_it_occurs(resistances::steel_shear(*one.front(), model, trace));
-
-  const Stress f_c = std::get<Stress>(facts.formula_strength);
+  const auto f_c = [&] { return std::get<Stress>(facts.formula_strength); };  // which steel does not ask for
   const auto breakout = [&] {
-    return resistances::breakout(one, facts.anchorage.areas, resistances::Eccentricity::none(), f_c, model,
+    return resistances::breakout(one, facts.anchorage.areas, resistances::Eccentricity::none(), f_c(), model,
                                  trace);
   };
   switch (mode) {
+    case Mode::steel_tension:
+      return where_it_occurs(model.en ? resistances::en_steel_tension(*one.front(), trace)
+                                      : resistances::steel_tension(*one.front(), trace));
+    case Mode::steel_shear: return where_it_occurs(resistances::steel_shear(*one.front(), model, trace));
     case Mode::breakout:
-      return where_it_occurs(one.front()->bars ? resistances::anchor_bars(*one.front(), f_c, facts.rules, trace)
+      return where_it_occurs(one.front()->bars ? resistances::anchor_bars(*one.front(), f_c(), facts.rules, trace)
                                                : breakout());
-    case Mode::pullout: return where_it_occurs(resistances::pullout(*one.front(), f_c, model, trace));
-    case Mode::side_blowout: return resistances::side_blowout(*one.front(), f_c, model, trace);
+    case Mode::pullout: return where_it_occurs(resistances::pullout(*one.front(), f_c(), model, trace));
+    case Mode::side_blowout: return resistances::side_blowout(*one.front(), f_c(), model, trace);
     case Mode::pryout:
       return where_it_occurs(resistances::pryout_beside_bars(one, resistances::pryout(one, breakout(), model, trace),
                                                              facts.rules, trace));
     case Mode::edge_breakout: {
       const Direction shear = shear_direction(situation.forces.at(insert), *one.front()->site);
-      return where_it_occurs(resistances::edge_breakout(*one.front(), shear, f_c, model, trace));
+      return where_it_occurs(resistances::edge_breakout(*one.front(), shear, f_c(), model, trace));
     }
-    case Mode::steel_tension:
-    case Mode::steel_shear: break;
   }
   return NotAssessed{"this way to fail is not evaluated", {}};
 }

@@ -106,11 +106,12 @@ Finding called_what_it_is_not(const plan::Piece& piece) {
 // What the line would be bent to without the thrust of its legs, under the same raise.
 std::string with_upright_legs(const StageFacts& facts, const ModelChoice& model, const BendingTension& bent,
                               Stress allowed) {
-  if (model.model != plan::PieceModel::line || is_turned(facts) || !facts.in_words) return {};
+  if (model.model != plan::PieceModel::line || !facts.in_words) return {};  // a line that is turned has no tension
   const auto as_is = line_tension(facts, model), upright = line_tension_upright(facts, model);
   const auto* inclined = std::get_if<BendingTension>(&as_is);
   const auto* found = std::get_if<BendingTension>(&upright);
-  if (!inclined || !found || !(found->tension < inclined->tension)) return {};
+  constexpr double worth_telling = 0.99;
+  if (!inclined || !found || !(found->tension < worth_telling * inclined->tension)) return {};
   const Stress tension = bent.tension * (found->tension / inclined->tension);
   return fmt::format("; with its legs upright, under a beam, it would be {}, {}",
                      print(tension, facts.plan.piece.units, Rounding::up),

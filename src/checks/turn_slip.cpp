@@ -96,7 +96,7 @@ Finding off_a_table(const StageFacts& facts, Trace& trace) {
                                print_number(std::get<Friction>(friction).coefficient.value(), 3, Rounding::down));
     finding.remedy = "a rough ledge or a lip on it, picks farther from the foot, or a crane that follows more closely";
   }
-  if (finding.result == Result::missing && finding.remedy.empty()) finding.remedy = "picks farther from the foot";
+  if (finding.result == Result::missing) finding.remedy = "picks farther from the foot";
   return finding;
 }
 

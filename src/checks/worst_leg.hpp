@@ -1,7 +1,6 @@
 // The situation that is worst for a leg.
 #pragma once
 
-#include <algorithm>
 #include <vector>
 
 #include "checks/stage_facts.hpp"
@@ -14,30 +13,11 @@ struct WorstLeg {
   std::string situation;
 };
 
-// The largest tension of leg `leg` over all situations, with its angle there.
-inline Outcome<WorstLeg> most_tension(const Outcome<std::vector<Situation>>& situations, std::size_t leg) {
-  if (const auto* gap = std::get_if<NotAssessed>(&situations)) return *gap;
-  const auto& all = std::get<std::vector<Situation>>(situations);
-  const auto worst = std::ranges::max_element(
-      all, {}, [leg](const Situation& s) { return s.legs.at(leg).tension.value(); });
-  if (worst == all.end()) return NotAssessed{"no situation was computed", {}};
-  for (const Situation& s : all)  // a number that compares with nothing must not hide behind the largest
-    if (!is_finite(s.legs.at(leg).tension)) return NotAssessed{"a leg's tension is not a usable number", {}};
-  return WorstLeg{worst->legs.at(leg).tension, worst->legs.at(leg).angle_from_horizontal, worst->name};
-}
+// The largest tension of leg `leg` over all situations, with its angle there. Not assessed: no situation, or a tension that is
+// no number in any of them.
+Outcome<WorstLeg> most_tension(const Outcome<std::vector<Situation>>& situations, std::size_t leg);
 
 // The flattest that leg `leg` lies in any situation.
-inline Outcome<Angle> flattest(const Outcome<std::vector<Situation>>& situations, std::size_t leg) {
-  if (const auto* gap = std::get_if<NotAssessed>(&situations)) return *gap;
-  const auto& all = std::get<std::vector<Situation>>(situations);
-  if (all.empty()) return NotAssessed{"no situation was computed", {}};
-  Angle least = all.front().legs.at(leg).angle_from_horizontal;
-  for (const Situation& s : all) {
-    const Angle angle = s.legs.at(leg).angle_from_horizontal;
-    if (!is_finite(angle)) return NotAssessed{"a leg's angle is not a usable number", {}};
-    least = std::min(least, angle);
-  }
-  return least;
-}
+Outcome<Angle> flattest(const Outcome<std::vector<Situation>>& situations, std::size_t leg);
 
 }  // namespace firstpick::checks

@@ -44,7 +44,7 @@ Roll about(const Seen& a, double cx, double cy, Length inside, Length depth, con
 Angle roll_under(Moment pull, Force weight, Length inside, Length depth) {
   constexpr Angle over = 180.0 * deg;
   const Moment held = Moment::from_value((weight * inside).value());
-  if (!is_finite(pull) || !(weight > Force{}) || !(inside >= Length{})) return over;
+  if (!is_finite(pull) || !(weight > Force{}) || !(inside >= Length{}) || !is_finite(depth)) return over;
   if (depth > Length{} ? pull <= held : pull < held) return Angle{};
   if (!(depth > Length{})) return over;
   const double reach_m = std::hypot(in(m, inside), in(m, depth));

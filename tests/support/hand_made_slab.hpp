@@ -172,16 +172,16 @@ struct SlabLift {
   plan::Leg& leg(std::size_t i) { return plan.riggings.front().legs.at(i); }
   plan::Stage& stage() { return plan.stages.front(); }
 
-  checks::StageFacts facts(Trace& trace) {
+  checks::StageFacts facts(Trace& trace, std::size_t stage = 0) {
     auto made = piece::make_body(plan);
     if (const auto* faults = std::get_if<std::vector<Diagnostic>>(&made)) FAIL(show(faults->front()));
     body = std::move(std::get<piece::Body>(made));
     prepared.emplace(checks::anchorage(plan, body, rules, tables, trace));
-    return checks::stage_facts(plan, plan.stages.front(), body, *prepared, rules, tables, trace);
+    return checks::stage_facts(plan, plan.stages.at(stage), body, *prepared, rules, tables, trace);
   }
-  checks::StageFacts facts() {
+  checks::StageFacts facts(std::size_t stage = 0) {
     Trace silent;
-    return facts(silent);
+    return facts(silent, stage);
   }
 };
 
@@ -232,6 +232,31 @@ inline void turn_about_edge(SlabLift& lift, Angle to) {
   lift.stage().turn = turn;
   lift.stage().dynamic_factor = Ratio{1.2};
   if (lift.plan.form) lift.plan.form->released = true;
+}
+
+// That slab on a tilting table with its foot at x = 0, picked at its upper end: taken off at `at`, to hang at 85 degrees.
+inline void take_off_a_table(SlabLift& lift, Angle at) {
+  for (const std::size_t i : {1U, 2U}) lift.plan.inserts[i].at.x = 4.0 * m, lift.plan.inserts[i].at.z = 150.0 * mm;
+  lift.stage().turn->method = plan::TurnMethod::table;
+  lift.stage().turn->to = 85.0 * deg;
+  lift.stage().turn->table_angle = at;
+}
+
+// That slab between two hooks, the second one on a crane "bay 2" by the inserts at x = 1 m.
+inline void turn_between_hooks(SlabLift& lift) {
+  plan::Rigging tail;
+  tail.id = "tail";
+  tail.legs = {leg_to("A1"), leg_to("A4")};
+  tail.weight = 0.5 * kN;
+  lift.plan.riggings.push_back(tail);
+  plan::Crane second = lift.plan.cranes.front();
+  second.id = "bay 2";
+  second.block = 2.0 * kN;
+  lift.plan.cranes.push_back(second);
+  lift.stage().turn->method = plan::TurnMethod::two_hooks;
+  lift.stage().turn->about.reset();
+  lift.stage().turn->tail_rigging = "tail";
+  lift.stage().turn->tail_crane = "bay 2";
 }
 
 }  // namespace firstpick::tests

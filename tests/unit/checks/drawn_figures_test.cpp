@@ -308,19 +308,7 @@ TEST_CASE("pulls on the scale of two hooks: each has its own") {
     insert = rated_insert_at(insert.id, insert.at.x, insert.at.y);
     insert.rating->load = 60.0 * kN;
   }
-  plan::Rigging tail;
-  tail.id = "tail";
-  tail.legs = {leg_to("A1"), leg_to("A4")};
-  tail.weight = 0.5 * kN;
-  lift.plan.riggings.push_back(tail);
-  plan::Crane second = lift.plan.cranes.front();
-  second.id = "bay 2";
-  second.block = 2.0 * kN;
-  lift.plan.cranes.push_back(second);
-  lift.stage().turn->method = plan::TurnMethod::two_hooks;
-  lift.stage().turn->about.reset();
-  lift.stage().turn->tail_rigging = "tail";
-  lift.stage().turn->tail_crane = "bay 2";
+  turn_between_hooks(lift);
   const auto pulls = pulls_of(lift);
   REQUIRE(pulls.cranes.size() == 2);
   CHECK(pulls.cranes[1].id == "bay 2");

@@ -525,13 +525,7 @@ struct Turned {
   Turned() { turn_about_edge(lift, 45.0 * deg); }
   plan::Turn& turn() { return *lift.stage().turn; }
   std::string why() { return finding_for("rigging-statics", lift.stage().rigging, lift.facts()).text; }
-  void on_a_table(Angle at) {
-    for (const std::size_t i : {1U, 2U})
-      lift.plan.inserts[i].at.x = 4.0 * m, lift.plan.inserts[i].at.z = 150.0 * mm;
-    turn().method = plan::TurnMethod::table;
-    turn().to = 85.0 * deg;
-    turn().table_angle = at;
-  }
+  void on_a_table(Angle at) { take_off_a_table(lift, at); }
 };
 
 }  // namespace

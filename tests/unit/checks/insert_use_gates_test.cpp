@@ -193,13 +193,22 @@ TEST_CASE("edge-insert-hanger-bar: in a curved face the flat face counts in whic
   CHECK(finding.text.find("curved face and is pulled across it") != std::string::npos);
 }
 
-TEST_CASE("edge-insert-hanger-bar: forces that are no number, and a curved face, are missing") {
+TEST_CASE("edge-insert-hanger-bar: forces that are no number, another face and a curved one are missing") {
   EdgeLift lift;
   StageFacts facts = lift.facts();
   SECTION("force") {
     std::get<std::vector<InsertSituation>>(facts.insert_situations).front().forces[0].shear_u =
         not_a_number * kN;
     CHECK(finding_for("edge-insert-hanger-bar", "A1", facts).result == Result::missing);
+  }
+  SECTION("tension") {
+    std::get<std::vector<InsertSituation>>(facts.insert_situations).front().forces[0].tension = not_a_number * kN;
+    CHECK(finding_for("edge-insert-hanger-bar", "A1", facts).text == "the force on the insert is not a usable number");
+  }
+  SECTION("a face that the insert does not lie in") {
+    for (plan::PlanarPoint& corner : lift.body.sites[0].outline.outer) corner.x += 100.0 * m;
+    CHECK(finding_for("edge-insert-hanger-bar", "A1", facts).result == Result::missing);
+    CHECK(finding_for("edge-insert-hanger-bar", "A1", facts).text == "insert A1 does not lie inside the outline of its face");
   }
   SECTION("curved face") {
     lift.body.sites[0].planar = false;

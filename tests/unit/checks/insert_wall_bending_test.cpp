@@ -133,6 +133,31 @@ TEST_CASE("three legs pinch a round wall: 0.189 P R on a sixth of the arc") {
   CHECK(1000.0 * moment <= 0.30 * P * 0.65);
 }
 
+TEST_CASE("a round wall that is bent too much is told of more legs round it, and no leg no wall") {
+  SlabLift lift;
+  make_base(lift);
+  CHECK(finding_of(lift).result == Result::pass);
+  lift.rules.cracking.factor.value = Ratio{1000.0};
+  const Finding bent = finding_of(lift);
+  CHECK(bent.result == Result::fail);
+  CHECK(bent.remedy == "legs that hang upright under a beam or frame, more legs evenly round, or more strength");
+  lift.plan.inserts.push_back(in_the_top("A4", -0.65, 0.0, 1.3));  // hung on nothing
+  const Finding slack = finding_for(id, "A4", lift.facts());
+  CHECK(slack.result == Result::pass);
+  CHECK_FALSE(slack.demand);
+}
+
+TEST_CASE("a wall whose loads have no multiplier is not computed, and told which product there is") {
+  SlabLift lift;
+  make_tank(lift);
+  lift.rules.bending_multiplier = {{"strip.flat.smooth", made_ratio("m", 1.5)}};
+  lift.plan.form->product = "wall.smooth";
+  const Finding unknown = finding_of(lift);
+  CHECK(unknown.result == Result::missing);
+  CHECK(unknown.text == "the rule set has no bending multiplier for product 'wall.smooth'");
+  CHECK(unknown.remedy == "[form] product: 'flat.smooth'");
+}
+
 TEST_CASE("a panel, and an insert that nothing holds, pass without numbers") {
   SlabLift panel;
   CHECK(finding_of(panel).result == Result::pass);

@@ -51,3 +51,19 @@ TEST_CASE("what is missing is one reason for all rules that say the same, and no
   CHECK(found[0].stages == std::vector<std::string>{"strip"});
   CHECK(of({missing("strength-evidence", "SL-1", "no test", "break cylinders")}, Result::fail).empty());
 }
+
+TEST_CASE("what fails without a utilization is one reason with what says the same, and not with what says something else") {
+  const auto tick = [](std::string_view rule, const std::string& text) {
+    Finding finding{.rule = rule, .subject = "SL-1", .result = Result::fail};
+    finding.text = text;
+    finding.remedy = "put it right";
+    return finding;
+  };
+  const auto found = of({tick("hook-latch", "the hook has no latch"), tick("signaller", "the hook has no latch"),
+                         tick("tag-line", "nobody holds a line"), fails("sling-overload", "A1", 1.1)},
+                        Result::fail);
+  REQUIRE(found.size() == 3);
+  CHECK(found[0].rules == std::vector<std::string>{"hook-latch", "signaller"});
+  CHECK(found[1].text == "nobody holds a line");
+  CHECK(found[2].rule == "sling-overload");
+}

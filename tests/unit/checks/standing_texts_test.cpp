@@ -6,6 +6,7 @@
 
 #include "checks/standing_texts.hpp"
 #include "support/hand_made_rules.hpp"
+#include "support/us_rules.hpp"
 
 using namespace firstpick;
 using namespace firstpick::checks;
@@ -113,4 +114,20 @@ TEST_CASE("a speed of the wind and a coefficient that the plan states are told")
   REQUIRE(told.size() == 2);
   CHECK(told[0].find("gusts of up to 6.00 m/s") != std::string::npos);
   CHECK(told[1].find("wind coefficient 1.8") != std::string::npos);
+  CHECK(told[1].find("; the table has none") == std::string::npos);
+  tables::Tables without = hand_made_tables();
+  without.wind.reset();
+  CHECK_THAT(stated_instead(plan, hand_made_rules(), without)[1], Catch::EndsWith("; the table has none"));
+}
+
+TEST_CASE("a partial safety format tells its load factors, the grip of the form where it counts; without them the one factor") {
+  tables::RuleSet rules = eu_rules();
+  REQUIRE(rules.load_factors);
+  rules.insert_load.value = tables::InsertLoad::with_adhesion_and_dynamic;
+  CHECK(says(choices_of(rules), " with the dynamic factor, plus "));
+  rules.insert_load.value = tables::InsertLoad::weight_only;
+  CHECK(says(choices_of(rules), "times weight and form parts, against characteristic resistances over "));
+  CHECK_FALSE(says(choices_of(rules), " with the dynamic factor, plus "));
+  rules.load_factors.reset();
+  CHECK(says(choices_of(rules), "multiplies the static weight and form parts only"));
 }

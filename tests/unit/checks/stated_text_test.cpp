@@ -7,7 +7,7 @@
 using firstpick::checks::is_stated;
 
 TEST_CASE("names, numbers and words of any script say something") {
-  for (const char* text : {"R. Engineer", "24-117", "7", "lot 5", "\u5c0f\u6797", "No. 12", "no 12", "Nolan"})
+  for (const char* text : {"R. Engineer", "24-117", "7", "lot 5", "\u5c0f\u6797", "No. 12", "no 12", "Nolan", "~7~", "{a}"})
     CHECK(is_stated(text));
 }
 
@@ -17,6 +17,8 @@ TEST_CASE("blanks, marks and words for nothing say nothing, however they are wri
                            "-",
                            "?",
                            "...",
+                           "{}~|",
+                           "@[\\]^_`",
                            "none",
                            "None",
                            " NONE ",

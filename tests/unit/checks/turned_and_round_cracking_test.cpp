@@ -7,7 +7,7 @@
 #include "checks/panel_face.hpp"
 #include "checks/piece_model.hpp"
 #include "checks/round_and_box.hpp"
-#include "support/hand_made_slab.hpp"
+#include "support/hand_made_shapes.hpp"
 
 using namespace firstpick;
 using namespace firstpick::checks;
@@ -43,41 +43,6 @@ void make_turned(SlabLift& lift, Angle to) {
   lift.stage().rigging = "two legs";
   lift.stage().turn = turn;
   lift.stage().dynamic_factor = Ratio{1.2};
-}
-
-plan::Insert top_insert(const std::string& name, double x_m, double y_m, double z_m) {
-  plan::Insert insert = headed_insert_at(name, x_m * m, y_m * m);
-  insert.at.z = z_m * m;
-  return insert;
-}
-
-// OD 3.4, ID 3.0, 0.6 m high on four legs towards the axis, two of them one rope.
-void make_ring(SlabLift& lift) {
-  plan::Solid& ring = lift.plan.piece.solids[0];
-  ring.shape = plan::Shape::pipe;
-  ring.diameter = 3.4 * m, ring.inside_diameter = 3.0 * m, ring.length = 0.6 * m;
-  lift.plan.piece.stated_weight.reset();
-  lift.plan.form->contacts.clear();
-  lift.plan.form->nothing_grips = true;
-  lift.plan.inserts = {top_insert("A1", 1.6, 0.0, 0.6), top_insert("A2", 0.0, 1.6, 0.6), top_insert("A3", -1.6, 0.0, 0.6),
-                       top_insert("A4", 0.0, -1.6, 0.6)};
-  lift.plan.riggings[0].equalised.clear();
-}
-
-// 2.0 wide, 1.6 high, 2.0 long along y, all members 0.2 m.
-void make_box(SlabLift& lift) {
-  plan::Solid& whole = lift.plan.piece.solids[0];
-  whole.size = {2.0 * m, 2.0 * m, 1.6 * m};
-  plan::Solid barrel = whole;
-  barrel.name = "barrel", barrel.cut = true;
-  barrel.at = {0.2 * m, 0.0 * m, 0.2 * m};
-  barrel.size = {1.6 * m, 2.0 * m, 1.2 * m};
-  lift.plan.piece.solids.push_back(barrel);
-  lift.plan.piece.stated_weight.reset();
-  lift.plan.form->contacts.clear();
-  lift.plan.form->nothing_grips = true;
-  lift.plan.inserts = {top_insert("A1", 0.4, 0.5, 1.6), top_insert("A2", 1.6, 0.5, 1.6), top_insert("A3", 1.6, 1.5, 1.6),
-                       top_insert("A4", 0.4, 1.5, 1.6)};
 }
 
 ModelChoice model_of(SlabLift& lift) {
@@ -173,8 +138,8 @@ TEST_CASE("a panel with its inserts in the edges is a panel, one with a rib is n
 
 TEST_CASE("rings and boxes are told from their solid") {
   SlabLift round, box;
-  make_ring(round);
-  make_box(box);
+  make_ring_on_four(round);
+  make_box_on_four(box);
   CHECK(model_of(round).known == Known::ring);
   CHECK(told(model_of(round), round.body, round.rules.cracking, UnitSystem::si) ==
         "bending of the piece: computed as a ring, derived from its shape");
@@ -225,7 +190,7 @@ TEST_CASE("rings and boxes are told from their solid") {
 
 TEST_CASE("a ring bends between its picks: not less than the closed form of its worst sharing") {
   SlabLift lift;
-  make_ring(lift);
+  make_ring_on_four(lift);
   const Finding finding = finding_of(lift);
   CAPTURE(finding.text, finding.situation);
   // Two opposite legs carry all: M = w R^2 at each, over a section 0.2 x 0.6 m; and they press the ring together, H R / pi
@@ -242,7 +207,7 @@ TEST_CASE("a ring bends between its picks: not less than the closed form of its 
 
 TEST_CASE("a box bends as a frame: not less than the closed form, and the word block is no way round") {
   SlabLift lift;
-  make_box(lift);
+  make_box_on_four(lift);
   const Finding finding = finding_of(lift);
   CAPTURE(finding.text, finding.situation);
   CHECK(finding.result == Result::pass);
@@ -259,9 +224,9 @@ TEST_CASE("a box bends as a frame: not less than the closed form, and the word b
 
 TEST_CASE("a ring or box that its model refuses is a block: told why, HOLD unless small and stocky") {
   SlabLift ring, box;
-  make_ring(ring);
+  make_ring_on_four(ring);
   ring.plan.inserts[0].at.x = 1.53 * m;  // at the inner face of the wall
-  make_box(box);
+  make_box_on_four(box);
   box.plan.inserts[0].at.x = box.plan.inserts[3].at.x = 0.6 * m;  // not even about the middle
   for (SlabLift* lift : {&ring, &box}) {
     lift->rules.cracking.block_size.value = 10.0 * m;

@@ -21,13 +21,7 @@ struct TurnedOn {
   SlabLift lift;
   TurnedOn() { turn_about_edge(lift, 45.0 * deg); }
   plan::Turn& turn() { return *lift.stage().turn; }
-  void off_a_table() {
-    for (const std::size_t i : {1U, 2U})
-      lift.plan.inserts[i].at.x = 4.0 * m, lift.plan.inserts[i].at.z = 150.0 * mm;
-    turn().method = plan::TurnMethod::table;
-    turn().to = 85.0 * deg;
-    turn().table_angle = 80.0 * deg;
-  }
+  void off_a_table() { take_off_a_table(lift, 80.0 * deg); }
 };
 
 const TurnSweep& sweep_of(const StageFacts& facts) {

@@ -11,7 +11,7 @@
 #include "checks/piece_bending.hpp"
 #include "checks/round_and_box.hpp"
 #include "support/assessed.hpp"
-#include "support/hand_made_slab.hpp"
+#include "support/hand_made_shapes.hpp"
 
 using namespace firstpick;
 using namespace firstpick::checks;
@@ -25,46 +25,6 @@ plan::Leg leg_between(const std::string& from, const std::string& to) {
   plan::Leg leg = leg_to(to);
   leg.from = from;
   return leg;
-}
-
-void make_ring(SlabLift& lift) {
-  plan::Solid& ring = lift.plan.piece.solids[0];
-  ring.shape = plan::Shape::pipe;
-  ring.diameter = 3.4 * m, ring.inside_diameter = 3.0 * m, ring.length = 0.6 * m;
-  lift.plan.piece.stated_weight.reset();
-  lift.plan.form->contacts.clear();
-  lift.plan.form->nothing_grips = true;
-  const double at_m[4][2] = {{1.6, 0.0}, {0.0, 1.6}, {-1.6, 0.0}, {0.0, -1.6}};
-  for (std::size_t i = 0; i < 4; ++i) lift.plan.inserts[i].at = {at_m[i][0] * m, at_m[i][1] * m, 0.6 * m};
-  lift.plan.riggings[0].equalised.clear();
-}
-
-void make_box(SlabLift& lift, Length wall = 0.2 * m) {
-  plan::Solid& whole = lift.plan.piece.solids[0];
-  whole.size = {2.0 * m, 2.0 * m, 1.6 * m};
-  plan::Solid barrel = whole;
-  barrel.name = "barrel", barrel.cut = true;
-  barrel.at = {wall, 0.0 * m, wall};
-  barrel.size = {2.0 * m - 2.0 * wall, 2.0 * m, 1.6 * m - 2.0 * wall};
-  lift.plan.piece.solids.push_back(barrel);
-  lift.plan.piece.stated_weight.reset();
-  lift.plan.form->contacts.clear();
-  lift.plan.form->nothing_grips = true;
-  const double at_m[4][2] = {{0.4, 0.5}, {1.6, 0.5}, {1.6, 1.5}, {0.4, 1.5}};
-  for (std::size_t i = 0; i < 4; ++i) lift.plan.inserts[i].at = {at_m[i][0] * m, at_m[i][1] * m, 1.6 * m};
-}
-
-void make_ribbed(SlabLift& lift) {
-  lift.plan.piece.solids[0].at.z = 0.15 * m;
-  lift.plan.piece.solids[0].size = {4.0 * m, 2.0 * m, 0.15 * m};
-  for (const double y : {0.3, 1.3}) {
-    plan::Solid rib = lift.plan.piece.solids[0];
-    rib.name = y < 1.0 ? "rib 1" : "rib 2";
-    rib.at = {0.0 * m, y * m, 0.0 * m};
-    rib.size = {4.0 * m, 0.4 * m, 0.15 * m};
-    lift.plan.piece.solids.push_back(rib);
-  }
-  lift.plan.piece.stated_weight.reset();
 }
 
 // As bent under situations that the loads do not know, and under none.
@@ -89,12 +49,12 @@ ModelChoice model_of(const StageFacts& facts) {
 TEST_CASE("bending under a situation that no load set has, or under none, is not assessed by any model") {
   SECTION("ring") {
     SlabLift lift;
-    make_ring(lift);
+    make_ring_on_four(lift);
     check_situations(lift, [](const StageFacts& facts) { return ring_tension(facts); });
   }
   SECTION("box") {
     SlabLift lift;
-    make_box(lift);
+    make_box_on_four(lift);
     check_situations(lift, [](const StageFacts& facts) { return box_tension(facts); });
   }
   SECTION("panel") {
@@ -105,7 +65,7 @@ TEST_CASE("bending under a situation that no load set has, or under none, is not
   }
   SECTION("panel in steps") {
     SlabLift lift;
-    make_ribbed(lift);
+    make_slab_on_ribs(lift);
     check_situations(
         lift, [](const StageFacts& facts) { return stepped_panel_tension(facts); },
         "the panel has no outline, no zone, no load or no pick");
@@ -122,10 +82,10 @@ TEST_CASE("a model that is asked of another shape is not assessed") {
   ModelChoice block;
   CHECK(why_not(bending_tension(facts, block)) == "the bending of a block is not computed");
   SlabLift thick;
-  make_box(thick, 0.45 * m);
+  make_box_on_four(thick, 0.45 * m);
   CHECK(why_not(box_tension(thick.facts())) == "a slab or wall of the box is thicker than 1/4 of its span");
   SlabLift ring;
-  make_ring(ring);
+  make_ring_on_four(ring);
   ring.plan.piece.solids[0].inside_diameter = 1.8 * m;
   for (plan::Insert& insert : ring.plan.inserts)
     insert.at = {(1.3 / 1.6) * insert.at.x, (1.3 / 1.6) * insert.at.y, insert.at.z};
@@ -134,8 +94,8 @@ TEST_CASE("a model that is asked of another shape is not assessed") {
 
 TEST_CASE("a ring or box that nothing pulls is not assessed") {
   SlabLift ring, box;
-  make_ring(ring);
-  make_box(box);
+  make_ring_on_four(ring);
+  make_box_on_four(box);
   const auto slack = [](StageFacts facts) {
     auto all = std::get<std::vector<Situation>>(facts.gear_situations);
     for (Situation& situation : all)
@@ -158,7 +118,7 @@ TEST_CASE("an uneven grip of the form is not assessed, of a panel and of one in 
     return finding_for("piece-cracking", "SL-1", lift.facts());
   };
   SlabLift ribbed;
-  make_ribbed(ribbed);
+  make_slab_on_ribs(ribbed);
   const Finding stepped = with_grip_on(ribbed, "rib 1");
   CHECK(stepped.result == Result::missing);
   CHECK(stepped.text == "the form does not grip the panel evenly: its bending by that is not computed");
