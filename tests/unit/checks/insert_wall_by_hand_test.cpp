@@ -235,6 +235,7 @@ TEST_CASE("a wall under a situation that no load set has is not assessed as the 
   const auto all = std::get<std::vector<Situation>>(facts.gear_situations);
   CHECK(assessed(insert_wall_tension(facts, 1, silent)));
   auto unknown = all;
+  facts.bending = std::make_shared<BendingMemo>();  // nothing is known of it
   unknown.front().name = "swinging";
   facts.gear_situations = unknown;
   CHECK(why_not(insert_wall_tension(facts, 1, silent)) == "the loads of a situation are not known");
@@ -379,6 +380,7 @@ TEST_CASE("the bending of a ring has all pulls in it where it is computed, and o
   auto facts = lift.facts();
   CHECK(pulls_are_in_its_bending(facts));
   auto unknown = std::get<std::vector<Situation>>(facts.gear_situations);
+  facts.bending = std::make_shared<BendingMemo>();  // nothing is known of it
   unknown.front().name = "swinging";
   const auto known = facts.gear_situations;
   facts.gear_situations = unknown;
