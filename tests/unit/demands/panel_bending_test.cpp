@@ -97,6 +97,18 @@ TEST_CASE("moments scale with the load, and with the square of the size") {
         Approx(4.0 * per_metre_kNm(one.bottom_tension)).epsilon(5e-3));
 }
 
+TEST_CASE("a panel is the same wherever its origin is") {
+  const Panel panel = on_four_picks();
+  Panel moved = panel;
+  const auto move = [](plan::PlanarPoint& p) { p.x += 40.0 * m, p.y -= 25.0 * m; };
+  for (auto& p : moved.outer) move(p);
+  for (PanelForce& force : moved.loads[0].forces) move(force.at);
+  const auto one = bending_of(panel), other = bending_of(moved);
+  CHECK(other.nodes == one.nodes);
+  CHECK(per_metre_kNm(other.bottom_tension) == Approx(per_metre_kNm(one.bottom_tension)).epsilon(1e-6));
+  CHECK(per_metre_kNm(other.top_tension) == Approx(per_metre_kNm(one.top_tension)).epsilon(1e-6));
+}
+
 TEST_CASE("loads on one mesh are computed as each alone") {
   Panel two = on_four_picks();
   two.loads.push_back(two.loads[0]);

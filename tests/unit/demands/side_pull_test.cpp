@@ -120,3 +120,27 @@ TEST_CASE("a triangle of picks holds as far as its nearest side is from the cent
     CHECK(std::get<NotAssessed>(none).why == "the piece has no picks or no weight");
   }
 }
+
+TEST_CASE("on two picks near each other a long piece pitches about either, more than it rolls about their line") {
+  piece::Body body = disc_like_box();  // 2 m long, 0.4 m wide
+  body.lowest.y = -0.2 * m, body.highest.y = 0.2 * m;
+  const auto found = worst_roll({{-0.02 * m, 0.0 * m, 0.2 * m}, {0.02 * m, 0.0 * m, 0.2 * m}}, {0.0 * m, 0.0 * m, 0.1 * m},
+                                1000.0 * newton, 50.0 * newton, body, {0.0, 0.0, 1.0});
+  REQUIRE(std::holds_alternative<Roll>(found));
+  const Roll pitch = std::get<Roll>(found);
+  CHECK(pitch.pull.value() == Approx(50.0 * 1.02));  // to the far end
+  CHECK(in(m, pitch.inside) == Approx(0.02));
+  CHECK(pitch.angle.value() == Approx(std::asin(51.0 / (1000.0 * std::hypot(0.02, 0.1))) - std::atan2(0.02, 0.1)));
+}
+
+TEST_CASE("a line of picks that climbs holds as deep as it is where it passes the centre of gravity") {
+  const piece::Body body = disc_like_box();
+  // A quarter of the way from the lower pick, 0.1 m over the centre of gravity, to the upper, 0.3 m over it.
+  const auto found = worst_roll({{-0.3 * m, -0.4 * m, 0.2 * m}, {0.9 * m, 1.2 * m, 0.4 * m}}, {0.0 * m, 0.0 * m, 0.1 * m},
+                                1000.0 * newton, 50.0 * newton, body, {0.0, 0.0, 1.0});
+  REQUIRE(std::holds_alternative<Roll>(found));
+  const Roll roll = std::get<Roll>(found);
+  CHECK(in(m, roll.depth) == Approx(0.15));
+  CHECK(roll.pull.value() == Approx(50.0 * 1.4));  // of the corners (-1, 1) and (1, -1) from the line
+  CHECK(roll.angle.value() == Approx(std::asin(70.0 / 150.0)));
+}
