@@ -165,18 +165,28 @@ std::optional<InsertSite> site_at(const plan::Insert& insert, const Foot& foot, 
   return site;
 }
 
-// Flat faces inside the concrete under a curved one, for the formulas of headed inserts.
-void add_faces_within(InsertSite& site, const plan::Plan& plan, const plan::Insert& insert, const Foot& foot,
-                      const Assembly& assembly) {
+// A headed or looped insert in a flat face reaches for concrete beyond half way to its neighbours: in tension not so far as
+// this many of its embedments.
+constexpr double reach_of_flat = 5.0;
+
+// Flat faces inside the concrete under a curved one, for the formulas of headed inserts. `sites`: of all inserts of the plan.
+void add_faces_within(std::size_t i, const plan::Plan& plan, const Assembly& assembly, const gp_Pnt& foot,
+                      std::vector<InsertSite>& sites) {
+  const plan::Insert& insert = plan.inserts[i];
+  InsertSite& site = sites[i];
   if (site.planar || insert.kind != "headed" || !insert.embedment) return;
-  RoundSeat seat{foot.point, gp_Dir(site.normal.x, site.normal.y, site.normal.z), in(m, *insert.embedment),
+  RoundSeat seat{foot, gp_Dir(site.normal.x, site.normal.y, site.normal.z), in(m, *insert.embedment),
                  in(m, site.thickness), {}};
-  for (const plan::Insert& other : plan.inserts)
-    if (&other != &insert) seat.others.push_back(point_m(other.at));
+  for (std::size_t j = 0; j < sites.size(); ++j) {
+    const plan::Insert& other = plan.inserts[j];
+    if (j == i) continue;
+    if (sites[j].planar && other.embedment && norm(other.at - insert.at) < reach_of_flat * *other.embedment) return;
+    seat.others.push_back(point_m(other.at));
+  }
   site.within = contained_faces(assembly.solid, seat);
   for (InsertSite& flat : site.within) {
     flat.insert = site.insert;
-    flat.face = assembly.faces.size() + static_cast<std::size_t>(&insert - plan.inserts.data());
+    flat.face = assembly.faces.size() + i;
   }
   if (site.within.empty()) return;
   site.u = site.within.front().u;
@@ -188,6 +198,7 @@ void add_faces_within(InsertSite& site, const plan::Plan& plan, const plan::Inse
 std::vector<InsertSite> insert_sites(const plan::Plan& plan, const Assembly& assembly,
                                      std::vector<Diagnostic>& faults) {
   std::vector<InsertSite> sites;
+  std::vector<gp_Pnt> places;
   if (plan.inserts.empty()) return sites;
   Seats seats(assembly);
   for (const plan::Insert& insert : plan.inserts) {
@@ -203,14 +214,16 @@ std::vector<InsertSite> insert_sites(const plan::Plan& plan, const Assembly& ass
     } else if (feet.size() > 1) {
       faults.push_back(on_an_edge(plan, insert, feet.size()));
     } else if (auto site = site_at(insert, feet[0], assembly, seats)) {
-      add_faces_within(*site, plan, insert, feet[0], assembly);
       sites.push_back(*std::move(site));
+      places.push_back(feet[0].point);
     } else {
       faults.push_back(
           {plan.file, insert.place,
            fmt::format("the concrete behind insert '{}' has no end that can be found", insert.id), ""});
     }
   }
+  if (sites.size() == plan.inserts.size())  // else there is a fault, and no body
+    for (std::size_t i = 0; i < sites.size(); ++i) add_faces_within(i, plan, assembly, places[i], sites);
   return sites;
 }
 

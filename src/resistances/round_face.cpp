@@ -68,7 +68,7 @@ Outcome<HeadedInsert> in_round_face(HeadedInsert insert, const tables::RuleSet& 
     return NotAssessed{
         fmt::format("insert {} sits in a curved face; the formulas are for a flat face, and inside the "
                     "concrete there is none "
-                    "above its head that is large enough",
+                    "above its head that is large enough and apart from other inserts",
                     insert.id),
         "an insert in a flat face (the rim of a ring is one), or one with a rating declared for such a face"};
   const bool by_en = rules.headed.en.has_value();

@@ -173,6 +173,22 @@ TEST_CASE(
   for (const piece::InsertSite& flat : shallow) CHECK(flat.sunk + flat.thickness <= 75.0 * mm);
 }
 
+TEST_CASE(
+    "an insert in a flat face nearby takes concrete that is no longer free: within five of its embedments, "
+    "no body") {
+  const auto of = [](double other_mm,
+                     std::optional<double> below) {  // in the rim, above the one in the side at 800 mm
+    plan::Insert rim = insert("A2", at(675, 0, 1000));
+    rim.kind = below ? "headed" : "rated";
+    if (below) rim.embedment = *below * mm;
+    return body_of(plan_of({riser()}, {}, {headed(at(750, 0, other_mm)), rim})).sites.at(0).within;
+  };
+  // 75 mm across and 200 mm down: 213.6 mm apart, five times 42.72 mm
+  CHECK_FALSE(of(800, 42.7).empty());
+  CHECK(of(800, 42.8).empty());
+  CHECK_FALSE(of(800, std::nullopt).empty());  // its supplier's least spacing is judged by insert-spacing
+}
+
 TEST_CASE("a cone has flat faces inside too") {
   const auto conical =
       round_site({cone("cone", {}, 1500.0 * mm, 1000.0 * mm, 1000.0 * mm)}, headed(at(625, 0, 500)));

@@ -163,7 +163,7 @@ TEST_CASE(
   CHECK(why_not(given.outcome()) ==
         "insert A1 sits in a curved face; the formulas are for a flat face, and inside the concrete there is "
         "none above its head "
-        "that is large enough");
+        "that is large enough and apart from other inserts");
   given = Case();
   given.site.thickness = 6.0 * inch;
   CHECK(why_not(given.outcome()) == "the head of insert A1 is not inside the concrete: see insert-embedment");

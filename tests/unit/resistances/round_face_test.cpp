@@ -180,7 +180,7 @@ TEST_CASE("in a curved face without a flat one inside, or with bars about the in
   const std::string no_face =
       "insert A1 sits in a curved face; the formulas are for a flat face, and inside the concrete there is "
       "none above its head "
-      "that is large enough";
+      "that is large enough and apart from other inserts";
   CHECK(none.refusal() == no_face);
   Placed deeper =
       on_round(700.0);  // an embedment that the flat faces were not looked for: the head is below every body
