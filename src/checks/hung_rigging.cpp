@@ -139,8 +139,9 @@ Outcome<demands::HungPiece> hung_piece(const plan::Plan& plan, const plan::Riggi
   return hung;
 }
 
-demands::HungPiece on_nearly_rigid_legs(demands::HungPiece hung, const plan::Plan& plan, const plan::Rigging& rigging,
-                                        const loads::LoadSet& set, const tables::RuleSet& rules) {
+demands::HungPiece on_nearly_rigid_legs(demands::HungPiece hung, const plan::Plan& plan,
+                                        const plan::Rigging& rigging, const loads::LoadSet& set,
+                                        const tables::RuleSet& rules) {
   for (std::size_t leg = 0; leg < rigging.legs.size(); ++leg) {
     const plan::Sling* sling = named(plan.slings, rigging.legs[leg].gear);
     if (!sling || !sling->axial_stiffness) hung.legs.at(leg).axial_stiffness = nearly_rigid(rules, set);

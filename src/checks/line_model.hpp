@@ -20,7 +20,8 @@ struct LineModel {
 // degrees within a stretch or 10 degrees over the piece.
 Outcome<LineModel> line_model(const StageFacts& facts, const ModelChoice& model);
 
-// A line of strands or bars from its end at the lesser x (or y), and its place at one; before and behind it, as it would run on.
+// A line of strands or bars from its end at the lesser x (or y), and its place at one; before and behind it, as
+// it would run on.
 std::vector<Position> rising_along(std::vector<Position> line, plan::Axis axis);
 Position place_on(const std::vector<Position>& rising, plan::Axis axis, Length at);
 

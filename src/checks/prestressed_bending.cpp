@@ -2,8 +2,8 @@
 //
 //   stress = s x (stress of the loads) + stress of the strands      demands/prestressed_line.hpp
 //
-//   s      from the least to the most: r_bend (bending_multiplier.cpp), and of "hanging", with form parts or without
-//          them, where the load may also help,
+//   s      from the least to the most: r_bend (bending_multiplier.cpp), and of "hanging", with form parts or
+//          without them, where the load may also help,
 //
 //          s_min = max(0, 2 - phi)/phi x W_least/W      as far below the weight as the dynamic factor goes above it;
 //                                                       W_least with the tolerance of the density taken off
@@ -51,8 +51,9 @@ std::vector<demands::StrandRow> strand_rows_of(const plan::Plan& plan, plan::Axi
   return rows;
 }
 
-// All strands together pull in the middle of the width, or they bend the piece sideways. Between two places where a row ends
-// or bends, or the section changes, their pull moves along a straight line: its ends count, just inside.
+// All strands together pull in the middle of the width, or they bend the piece sideways. Between two places
+// where a row ends or bends, or the section changes, their pull moves along a straight line: its ends count,
+// just inside.
 std::optional<NotAssessed> strands_to_one_side(const plan::Plan& plan, plan::Axis axis,
                                                const std::vector<piece::Stretch>& stretches) {
   std::vector<Length> places;

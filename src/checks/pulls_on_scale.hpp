@@ -48,7 +48,8 @@ struct PullsOnScale {
       moments;  // as it starts, on the way (where the legs take it off a table), as it ends
 };
 
-// The largest use of these findings, zero without one. Absent: one is missing, or its use is no number from zero on.
+// The largest use of these findings, zero without one. Absent: one is missing, or its use is no number from
+// zero on.
 std::optional<double> largest_use(const std::vector<Finding>& findings);
 
 // Of a turn stage of the plan; of others, and where the turn could not be computed, nothing.

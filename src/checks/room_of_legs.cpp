@@ -78,7 +78,7 @@ class Room {
           if (!(apart >= least))
             keep(TooNear::Kind::near_each_other, fmt::format("{} and {}", a.what, b.what), apart, least, drawn.situation);
         } else if (a.beam != b.beam) {
-          look_at_beam(b.beam.empty() ? b : a, b.beam.empty() ? a : b, drawn.situation);
+          look_at_beam(a, b, drawn.situation);  // the lines of beams stand behind those of legs
         }
       }
   }

@@ -103,7 +103,7 @@ std::vector<Angle> worst_for_inserts(const StageFacts& facts, const demands::Tur
   for (const plan::Leg& leg : facts.rigging->legs) {
     const auto found_at = std::ranges::find(facts.plan.inserts, leg.to, &plan::Insert::id);
     const auto index = static_cast<std::size_t>(found_at - facts.plan.inserts.begin());
-    const plan::Insert& insert = facts.plan.inserts.at(index);  // turned_piece() lets no leg to anything else pass
+    const plan::Insert& insert = facts.plan.inserts.at(index);  // turned_piece() has found it
     if (is_lifting_loop(insert.kind))
       for (const bool lean : {false, true})
         found.push_back(demands::worst_angle(

@@ -1,4 +1,5 @@
-// The beam of the tests of strands and bars: the slab of hand_made_slab.hpp made long and narrow, with what lies in it.
+// The beam of the tests of strands and bars: the slab of hand_made_slab.hpp made long and narrow, with what
+// lies in it.
 #pragma once
 
 #include <string>
@@ -9,13 +10,15 @@
 
 namespace firstpick::tests {
 
-// 12 m x 0.4 x 0.6 m on two picks 2.4852 m from its ends, legs long enough to hang nearly upright; nothing grips.
+// 12 m x 0.4 x 0.6 m on two picks 2.4852 m from its ends, legs long enough to hang nearly upright; nothing
+// grips.
 inline void make_picked_beam(SlabLift& lift, double c_m = 2.4852) {
   lift.plan.piece.solids[0].size = {12.0 * m, 0.4 * m, 0.6 * m};
   lift.plan.piece.stated_weight = 67.8 * kN;
   lift.plan.form->contacts.clear();
   lift.plan.form->nothing_grips = true;
-  lift.plan.inserts = {headed_insert_at("A1", c_m * m, 0.2 * m), headed_insert_at("A2", (12.0 - c_m) * m, 0.2 * m)};
+  lift.plan.inserts = {headed_insert_at("A1", c_m * m, 0.2 * m),
+                       headed_insert_at("A2", (12.0 - c_m) * m, 0.2 * m)};
   for (plan::Insert& insert : lift.plan.inserts) insert.at.z = 0.6 * m;
   lift.plan.riggings[0].legs = {leg_to("A1"), leg_to("A2")};
   lift.plan.riggings[0].equalised.clear();
@@ -51,7 +54,8 @@ inline void with_strands(SlabLift& lift, Force force, Length height) {
 inline void with_bars(SlabLift& lift, Area below) {
   make_picked_beam(lift, 0.3);
   lift.plan.piece.may_crack = true;
-  lift.plan.piece.bars = {bars_at("bottom bars", below, 60.0 * mm), bars_at("top bars", 400.0 * mm2, 540.0 * mm)};
+  lift.plan.piece.bars = {bars_at("bottom bars", below, 60.0 * mm),
+                          bars_at("top bars", 400.0 * mm2, 540.0 * mm)};
 }
 
 // Its section, 0.4 x 0.6 m, and all of it as one stretch.

@@ -1,5 +1,5 @@
-// Bars on top, along y or beside a thrust, in sections and under loads written by hand, and where a number is none: beside
-// prestressed_and_cracked_test.cpp, on the same beam, 12 x 0.4 x 0.6 m.
+// Bars on top, along y or beside a thrust, in sections and under loads written by hand, and where a number is
+// none: beside prestressed_and_cracked_test.cpp, on its beam, 12 x 0.4 x 0.6 m.
 
 #include <algorithm>
 #include <cmath>
@@ -115,10 +115,13 @@ TEST_CASE("bars only where nothing pulls them: the piece must not crack, and no 
   const auto findings = judged(id, lift.facts());
   REQUIRE(findings.size() == 2);
   CHECK(findings[0].result == Result::fail);
-  CHECK(findings[1].text == "the engineer states that the piece may crack while it hangs, and its bars carry it");
+  CHECK(findings[1].text ==
+        "the engineer states that the piece may crack while it hangs, and its bars carry it");
 }
 
-TEST_CASE("a thrust along a beam with bars: pressed all over within the kern, then bars that are pressed, then pulled") {
+TEST_CASE(
+    "a thrust along a beam with bars: pressed all over within the kern, then bars that are pressed, then "
+    "pulled") {
   SlabLift lift;
   with_bars(lift, 100.0 * mm2);
   lift.plan.piece.bars = {bars_at("bars", 100.0 * mm2, 280.0 * mm)};
@@ -133,7 +136,8 @@ TEST_CASE("a thrust along a beam with bars: pressed all over within the kern, th
   CHECK(pressed_all_over.crack_at.where.empty());
   CHECK(in(MPa, pressed_all_over.concrete) == Approx(0.1 / 0.24 + 6.0 * 0.0099 / (0.4 * 0.36)));
   CHECK_FALSE(has_step(whole, "k_s"));
-  // Past it: without bars x = 3 (h/2 - M/N), f_c = 2 N/(b x); the bars at a depth of 0.32 m are still pressed.
+  // Past it: without bars x = 3 (h/2 - M/N), f_c = 2 N/(b x); the bars at a depth of 0.32 m are still
+  // pressed.
   load_by_hand(facts, 0.70, 100.0);
   const CrackedBending bars_pressed = assessed(cracked(facts));
   const double x = 3.0 * (0.3 - 0.126);
@@ -161,8 +165,9 @@ TEST_CASE("bars are computed in level rectangles only: area, second moment and b
     facts.bending = std::make_shared<BendingMemo>();
     const auto found = cracked(facts);
     if (!is_assessed(found))
-      CHECK_THAT(std::get<NotAssessed>(found).why,
-                 Catch::EndsWith("m the section of the piece is no level rectangle: its bars are not computed"));
+      CHECK_THAT(
+          std::get<NotAssessed>(found).why,
+          Catch::EndsWith("m the section of the piece is no level rectangle: its bars are not computed"));
     return is_assessed(found);
   };
   CHECK(with([](piece::Stretch&) {}));
@@ -170,9 +175,12 @@ TEST_CASE("bars are computed in level rectangles only: area, second moment and b
     CHECK(with([&](piece::Stretch& s) { s.start.area *= 1.0 + sign * 0.9e-6; }));
     CHECK_FALSE(with([&](piece::Stretch& s) { s.start.area *= 1.0 + sign * 1.1e-6; }));
     // Of the area by the square of the depth.
-    CHECK(with([&](piece::Stretch& s) { s.end.about_across += SecondMoment::from_value(sign * 0.9e-6 * 0.24 * 0.36); }));
-    CHECK_FALSE(
-        with([&](piece::Stretch& s) { s.end.about_across += SecondMoment::from_value(sign * 1.1e-6 * 0.24 * 0.36); }));
+    CHECK(with([&](piece::Stretch& s) {
+      s.end.about_across += SecondMoment::from_value(sign * 0.9e-6 * 0.24 * 0.36);
+    }));
+    CHECK_FALSE(with([&](piece::Stretch& s) {
+      s.end.about_across += SecondMoment::from_value(sign * 1.1e-6 * 0.24 * 0.36);
+    }));
     CHECK(with([&](piece::Stretch& s) { s.start.lowest += sign * 0.5e-6 * m; }));
     CHECK_FALSE(with([&](piece::Stretch& s) { s.start.lowest += sign * 0.7e-6 * m; }));
     CHECK(with([&](piece::Stretch& s) { s.end.highest += sign * 0.5e-6 * m; }));
@@ -205,7 +213,8 @@ TEST_CASE("bars: a number that is none, above zero, or what is not computed, is 
   auto facts = lift.facts();
   Trace silent;
   for (const double number : {not_a_number, HUGE_VAL, 0.0, -1.0})
-    CHECK(why_not(cracked(facts, silent, number * MPa)) == "the strength of the concrete is not a usable number");
+    CHECK(why_not(cracked(facts, silent, number * MPa)) ==
+          "the strength of the concrete is not a usable number");
   REQUIRE(is_assessed(cracked(facts)));
   facts.bending->lines = Outcome<LinesUnderLoad>{NotAssessed{"no line", "none"}};
   CHECK(why_not(cracked(facts)) == "no line");
@@ -217,4 +226,3 @@ TEST_CASE("bars: a number that is none, above zero, or what is not computed, is 
   lift.plan.concrete.kind = "lightweight";
   CHECK(why_not(cracked(facts)) == "the modulus of elasticity of this kind of concrete is not in the tables");
 }
-

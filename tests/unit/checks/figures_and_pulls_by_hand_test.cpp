@@ -1,5 +1,5 @@
-// What is drawn of a stage where the report is that of another calculation, where shapes are rare, and where a turn is held by
-// nobody for a while: beside drawn_figures_test.cpp.
+// What is drawn of a stage where the report is that of another calculation, where shapes are rare, and where
+// a turn is held by nobody for a while: beside drawn_figures_test.cpp.
 
 #include <algorithm>
 #include <cmath>
@@ -96,7 +96,9 @@ TEST_CASE("a panel's tension is drawn of the situation of its finding, and of no
   CHECK(drawn(lift, report).breakouts.size() == 1);
 }
 
-TEST_CASE("no tension is drawn of statics, of a raise or of a bending that are not known, whatever the finding says") {
+TEST_CASE(
+    "no tension is drawn of statics, of a raise or of a bending that are not known, whatever the finding "
+    "says") {
   SlabLift lift;
   SECTION("statics") { lift.leg(0).length.reset(); }
   SECTION("raise") {
@@ -117,8 +119,11 @@ TEST_CASE("no tension is drawn of statics, of a raise or of a bending that are n
   }
   SECTION("a part that hangs beside the panel") {
     lift.plan.form->nothing_attached = false;
-    lift.plan.form->attached = {
-        {.what = "arm", .weight = 0.1 * kN, .at = Position{4.3 * m, 1.0 * m, 0.3 * m}, .until = {}, .place = {}}};
+    lift.plan.form->attached = {{.what = "arm",
+                                 .weight = 0.1 * kN,
+                                 .at = Position{4.3 * m, 1.0 * m, 0.3 * m},
+                                 .until = {},
+                                 .place = {}}};
   }
   SECTION("a panel in steps") {
     lift.plan.piece.solids[0].at.z = 0.15 * m;
@@ -154,14 +159,19 @@ TEST_CASE("the tension of a line along y, under its own situation alone") {
   CHECK_FALSE(drawn_as(lift, "swinging").tension);
 }
 
-TEST_CASE("an opening is drawn in the face and in the map, and has no tension; a part that hangs on a panel is no pick") {
+TEST_CASE(
+    "an opening is drawn in the face and in the map, and has no tension; a part that hangs on a panel is no "
+    "pick") {
   SlabLift lift;
   lift.plan.piece.solids.push_back(
       cut_from(lift.plan.piece.solids[0], {1.5 * m, 0.6 * m, 0.0 * m}, {1.0 * m, 0.8 * m, 0.3 * m}));
   lift.plan.piece.stated_weight.reset();
   lift.plan.form->nothing_attached = false;
-  lift.plan.form->attached = {
-      {.what = "former", .weight = 1.0 * kN, .at = Position{2.0 * m, 0.3 * m, 0.3 * m}, .until = {}, .place = {}}};
+  lift.plan.form->attached = {{.what = "former",
+                               .weight = 1.0 * kN,
+                               .at = Position{2.0 * m, 0.3 * m, 0.3 * m},
+                               .until = {},
+                               .place = {}}};
   const auto figures = drawn(lift);
   REQUIRE(figures.breakouts.size() == 1);
   REQUIRE(figures.breakouts[0].outline.holes.size() == 1);
@@ -173,13 +183,16 @@ TEST_CASE("an opening is drawn in the face and in the map, and has no tension; a
   CHECK(area_m2(map.outline.holes[0]) == Approx(0.8));
   CHECK(map.picks.size() == 4);
   CHECK_FALSE(map.cells.empty());
-  // A cell is the mean of what concrete lies within a thickness of its middle: in the middle of the opening there is none.
+  // A cell is the mean of what concrete lies within a thickness of its middle: in the middle of the opening
+  // there is none.
   const auto empty = std::ranges::none_of(map.cells, [](const TensionMap::Cell& cell) {
-    return cell.middle.x > 1.8 * m && cell.middle.x < 2.2 * m && cell.middle.y > 0.9 * m && cell.middle.y < 1.1 * m;
+    return cell.middle.x > 1.8 * m && cell.middle.x < 2.2 * m && cell.middle.y > 0.9 * m &&
+           cell.middle.y < 1.1 * m;
   });
   CHECK(empty);
   const auto beside = std::ranges::count_if(map.cells, [](const TensionMap::Cell& cell) {
-    return cell.middle.x > 2.2 * m && cell.middle.x < 2.4 * m && cell.middle.y < 0.6 * m && cell.middle.y > 0.4 * m;
+    return cell.middle.x > 2.2 * m && cell.middle.x < 2.4 * m && cell.middle.y < 0.6 * m &&
+           cell.middle.y > 0.4 * m;
   });
   CHECK(beside > 0);
 }
@@ -190,7 +203,8 @@ TEST_CASE("breakout bodies: none is drawn on a round face; a sloping side is tol
   drum.shape = plan::Shape::cylinder;
   drum.diameter = 3.0 * m, drum.length = 1.0 * m;
   round.plan.piece.stated_weight.reset();
-  for (plan::Insert& insert : round.plan.inserts) insert.at = {insert.at.x - 2.0 * m, insert.at.y - 1.0 * m, 1.0 * m};
+  for (plan::Insert& insert : round.plan.inserts)
+    insert.at = {insert.at.x - 2.0 * m, insert.at.y - 1.0 * m, 1.0 * m};
   round.plan.inserts.push_back(headed_insert_at("A5", 0.0 * m, 0.0 * m));
   round.plan.inserts[4].at = {1.5 * m, 0.0 * m, 0.5 * m};
   round.plan.inserts[4].embedment = 60.0 * mm;
@@ -219,7 +233,9 @@ TEST_CASE("breakout bodies: none is drawn on a round face; a sloping side is tol
   CHECK(in(m, side.bodies[0].at.x) == Approx(1.0));
 }
 
-TEST_CASE("a piece past its balance pulls at no hook: drawn as such, held by nobody at its end, limited before it") {
+TEST_CASE(
+    "a piece past its balance pulls at no hook: drawn as such, held by nobody at its end, limited before "
+    "it") {
   SlabLift lift;
   turn_about_edge(lift, 90.0 * deg);
   for (const std::size_t i : {1U, 2U}) {
@@ -242,7 +258,9 @@ TEST_CASE("a piece past its balance pulls at no hook: drawn as such, held by nob
   CHECK(in(deg, pulls.cranes[0].limits.back().to) == Approx(90.0));
 }
 
-TEST_CASE("a turn that begins in its balance pulls at no angle: its scale shows what hangs on the hook, without a limit") {
+TEST_CASE(
+    "a turn that begins in its balance pulls at no angle: its scale shows what hangs on the hook, without a "
+    "limit") {
   SlabLift lift;
   turn_about_edge(lift, 85.0 * deg);
   const Angle balance = (std::atan2(2.0, 0.15) - 1e-10) * radian;
@@ -262,7 +280,8 @@ TEST_CASE("a turn that begins in its balance pulls at no angle: its scale shows 
 TEST_CASE("off a table the legs hold the piece from its angle on, not before") {
   SlabLift lift;
   turn_about_edge(lift, 85.0 * deg);
-  for (const std::size_t i : {1U, 2U}) lift.plan.inserts[i].at.x = 4.0 * m, lift.plan.inserts[i].at.z = 150.0 * mm;
+  for (const std::size_t i : {1U, 2U})
+    lift.plan.inserts[i].at.x = 4.0 * m, lift.plan.inserts[i].at.z = 150.0 * mm;
   lift.stage().turn->method = plan::TurnMethod::table;
   lift.stage().turn->table_angle = 80.0 * deg;
   lift.facts();

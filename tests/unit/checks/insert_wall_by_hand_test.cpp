@@ -1,7 +1,6 @@
-// The tension of walls measured by hand, under pulls written by hand: which way a wall carries, which other pulls count, which
-// walls are one ring. Widths by the hand-made rules: k_w 2.5, k_e 0.5, k_c 1.5, no wider than 15 thicknesses.
+// The tension of walls measured by hand, under pulls written by hand: which way a wall carries, which other
+// pulls count, which walls are one ring. Hand-made rules: k_w 2.5, k_e 0.5, k_c 1.5, 15 thicknesses.
 
-#include <algorithm>
 #include <cmath>
 #include <numbers>
 
@@ -41,7 +40,8 @@ piece::InsertWall flat_wall(const std::array<Way, 4>& ways) {
   return wall;
 }
 
-// A stage that turns takes its pulls as they are. Legs to A1 (1, 0.5), A2 (3, 0.5), A3 (3, 1.5), A4 (1, 1.5); A2 is asked about.
+// A turn takes its pulls as they are. Legs to A1 (1, 0.5), A2 (3, 0.5), A3 (3, 1.5), A4 (1, 1.5); A2 is
+// asked.
 struct Pulled {
   SlabLift lift;
   std::optional<StageFacts> made;
@@ -103,13 +103,13 @@ TEST_CASE("a slab between two walls bends most at the pull where that stands nea
   CHECK(wall.what == "wall or slab it sits in, between what holds it");
   CHECK(wall.situation == "pulled by hand");
   CHECK(in(m, wall.thickness) == Approx(t));
-  CHECK(wall.in_face);
-  CHECK_FALSE(wall.round);
+  CHECK((wall.in_face && !wall.round));
   CHECK(piece.step("w") == Approx(w));
   CHECK(piece.step("M_w") == Approx(M));
   CHECK(step_named(piece.trace, "w").formula == "min(t_w + k_w * a_w * (1 - a_w / l_w), n_strip * t_w)");
   CHECK(step_named(piece.trace, "M_w").formula == "F_w * a_w * (l_w - a_w) / l_w + H_w * e_w + M_o");
-  CHECK_THAT(step_named(piece.trace, "M_w").words, Catch::Contains("at the pull, between what holds it; pulled by hand"));
+  CHECK_THAT(step_named(piece.trace, "M_w").words,
+             Catch::Contains("at the pull, between what holds it; pulled by hand"));
   CHECK(step_named(piece.trace, "sigma").given.front().symbol == "r_turn");
 }
 
@@ -164,7 +164,8 @@ TEST_CASE("other pulls count on the strip, to its own end and edge, in its own p
   walls[1] = flat_wall({{{2.5, true}, {1.9999, true}, {0.95}, {0.95}}});
   CHECK(of_others({more, F, none, none}) == 0.0);
 
-  // A3 stands 1 m beside it. Farther than a thickness, it ends the strip half way to it, or counts: what bends less.
+  // A3 stands 1 m beside it. Farther than a thickness, it ends the strip half way to it, or counts: what
+  // bends less.
   const auto width = [&](const Pull& pull_of_A3) {
     of_others({none, F, pull_of_A3, none});
     return piece.step("w_s");
@@ -188,7 +189,8 @@ TEST_CASE("of all situations the worst is named, of equals the first") {
   const auto lifted = [&](const std::string& name, double F) {
     return Pulled::situation(name, {none, {0.0, 0.0, F}, none, none});
   };
-  piece.facts().gear_situations = std::vector<Situation>{lifted("one", 9.0), lifted("two", 10.0), lifted("three", 10.0)};
+  piece.facts().gear_situations =
+      std::vector<Situation>{lifted("one", 9.0), lifted("two", 10.0), lifted("three", 10.0)};
   CHECK(piece.found().situation == "two");
   const double most = in(kPa, piece.found().tension);
   piece.facts().gear_situations = std::vector<Situation>{lifted("one", 10.0), lifted("two", 9.0)};
@@ -250,7 +252,8 @@ piece::InsertWall ring_wall() {
   piece::InsertWall wall;
   wall.across = {1.0, 0.0, 0.0};
   wall.thickness = 0.1 * m;
-  wall.round = piece::RoundWall{{2.0 * m, 1.0 * m, 0.3 * m}, {0.0, 0.0, 1.0}, 0.6 * m, 0.7 * m, 0.3 * m, 1.0 * m};
+  wall.round =
+      piece::RoundWall{{2.0 * m, 1.0 * m, 0.3 * m}, {0.0, 0.0, 1.0}, 0.6 * m, 0.7 * m, 0.3 * m, 1.0 * m};
   return wall;
 }
 
@@ -337,8 +340,10 @@ TEST_CASE("a pull on another wall is none of a ring: it is held by shear alone, 
   SECTION("one of another inside or outside") {
     for (const auto radius : {&piece::RoundWall::inside, &piece::RoundWall::outside})
       for (const double sign : {-1.0, 1.0}) {
-        CHECK(with([&](piece::RoundWall& wall) { wall.*radius += sign * 0.9e-3 * m; }) == Approx(both).epsilon(1e-6));
-        CHECK(with([&](piece::RoundWall& wall) { wall.*radius += sign * 1.1e-3 * m; }) == Approx(alone).epsilon(1e-6));
+        CHECK(with([&](piece::RoundWall& wall) { wall.*radius += sign * 0.9e-3 * m; }) ==
+              Approx(both).epsilon(1e-6));
+        CHECK(with([&](piece::RoundWall& wall) { wall.*radius += sign * 1.1e-3 * m; }) ==
+              Approx(alone).epsilon(1e-6));
       }
   }
 }
@@ -375,7 +380,8 @@ TEST_CASE("the bending of a ring has all pulls in it where it is computed, and o
   lift.plan.form->contacts.clear();
   lift.plan.form->nothing_grips = true;
   for (std::size_t i = 0; i < 4; ++i)
-    lift.plan.inserts[i].at = {1.6 * std::cos(0.5 * pi * static_cast<double>(i)) * m, 1.6 * std::sin(0.5 * pi * static_cast<double>(i)) * m, 0.6 * m};
+    lift.plan.inserts[i].at = {1.6 * std::cos(0.5 * pi * static_cast<double>(i)) * m,
+                               1.6 * std::sin(0.5 * pi * static_cast<double>(i)) * m, 0.6 * m};
   lift.plan.riggings[0].equalised.clear();
   auto facts = lift.facts();
   CHECK(pulls_are_in_its_bending(facts));

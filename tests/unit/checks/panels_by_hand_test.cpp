@@ -1,5 +1,5 @@
-// Panels under loads written by hand, level and turned: grip to each side, parts that hang on them, legs to beams, an edge
-// that carries nothing, attitudes that are slack, and what is kept while picks move.
+// Panels under loads written by hand, level and turned: grip to each side, parts that hang on them, legs to
+// beams, an edge that carries nothing, attitudes that are slack, and what is kept while picks move.
 
 #include <cmath>
 
@@ -21,7 +21,9 @@ const std::string uneven = "the form does not grip the panel evenly: its bending
 const std::string uneven_turned =
     "the form does not grip the panel evenly: its bending by that, as it is turned, is not computed";
 
-ModelChoice model_of(const StageFacts& facts) { return piece_model(facts.plan, facts.body, facts.rules.cracking); }
+ModelChoice model_of(const StageFacts& facts) {
+  return piece_model(facts.plan, facts.body, facts.rules.cracking);
+}
 
 Outcome<BendingTension> level(StageFacts& facts) {
   facts.bending->tension.reset();
@@ -64,11 +66,14 @@ struct TurnedAt {
   }
 };
 
-const double weight_kN = 1.2 * 2.4 * 2400.0 * 1.03 * standard_gravity_m_per_s2 / 1000.0;  // with the factor of the turn
+const double weight_kN =
+    1.2 * 2.4 * 2400.0 * 1.03 * standard_gravity_m_per_s2 / 1000.0;  // with the factor of the turn
 
 }  // namespace
 
-TEST_CASE("the worst of a panel's moments: the first of equals, at the face that is pulled; what is no number stays") {
+TEST_CASE(
+    "the worst of a panel's moments: the first of equals, at the face that is pulled; what is no number "
+    "stays") {
   SlabLift lift;
   const auto facts = lift.facts();
   const PanelFace face = face_of(facts);
@@ -120,7 +125,8 @@ TEST_CASE("a level panel: grip even to 2 % of its size, along and across") {
     }
 }
 
-TEST_CASE("loads of a level panel: what its inserts are pulled by, parts where they hang, the rest as a pressure") {
+TEST_CASE(
+    "loads of a level panel: what its inserts are pulled by, parts where they hang, the rest as a pressure") {
   SlabLift lift;
   lift.plan.riggings[0].legs[0].to = "end of the beam";
   SlabLift whole;
@@ -133,7 +139,8 @@ TEST_CASE("loads of a level panel: what its inserts are pulled by, parts where t
     leg.on_insert = {0.0 * kN, 0.0 * kN, up_kN * kN};
     loads.situation.legs.push_back(leg);
   }
-  loads.set.loads = {{{2.0 * m, 1.0 * m, 0.15 * m}, 50.0 * kN}, {{1.0 * m, 0.4 * m, 0.5 * m}, 6.0 * kN},
+  loads.set.loads = {{{2.0 * m, 1.0 * m, 0.15 * m}, 50.0 * kN},
+                     {{1.0 * m, 0.4 * m, 0.5 * m}, 6.0 * kN},
                      {{2.5 * m, 0.4 * m, 0.5 * m}, 4.0 * kN}};
   loads.attached = 2;
   const PanelFace face = face_of(facts);
@@ -242,7 +249,8 @@ TEST_CASE("loads of a turned panel: edge and legs hold it, a part hangs on it, t
   const auto raised = slab.load("turned to 30.0 deg");
   const double sine = 0.5, cosine_30 = std::sqrt(0.75);
   CHECK(in(kN, raised.forces[2].up) == Approx(-6.0 * cosine_30));
-  CHECK(std::abs(in(kN, raised.forces[2].along_x)) + std::abs(in(kN, raised.forces[2].along_y)) == Approx(6.0 * sine));
+  CHECK(std::abs(in(kN, raised.forces[2].along_x)) + std::abs(in(kN, raised.forces[2].along_y)) ==
+        Approx(6.0 * sine));
   CHECK(in(kPa, raised.pressure) == Approx(weight_kN / 8.0 * cosine_30));
   CHECK(std::abs(in(kPa, raised.pull_along_x)) + std::abs(in(kPa, raised.pull_along_y)) ==
         Approx(weight_kN / 8.0 * sine));
@@ -261,7 +269,8 @@ TEST_CASE("a turned panel: attitudes past its balance are slack, of four legs ev
 
   TurnedAt four({0.0});
   four.lift.plan.riggings[1].legs = {leg_to("A1"), leg_to("A2"), leg_to("A3"), leg_to("A4")};
-  for (plan::Insert& insert : four.lift.plan.inserts) insert.at.x += insert.at.x < 2.0 * m ? 1.5 * m : 0.5 * m;
+  for (plan::Insert& insert : four.lift.plan.inserts)
+    insert.at.x += insert.at.x < 2.0 * m ? 1.5 * m : 0.5 * m;
   auto facts = four.lift.facts();
   TurnSweep sweep;
   sweep.poses.push_back({.angle = 0.0 * deg});
@@ -293,7 +302,8 @@ TEST_CASE("a turned panel: what is not known is not assessed, with its words") {
   }
   SECTION("its table") {
     slab.lift.stage().turn->method = plan::TurnMethod::table;
-    CHECK(why_not(slab.asked()) == "the angle at which the crane takes the piece off the table is not in the plan");
+    CHECK(why_not(slab.asked()) ==
+          "the angle at which the crane takes the piece off the table is not in the plan");
   }
   SECTION("a leg") {
     slab.lift.plan.riggings[1].legs[0].length.reset();
@@ -313,6 +323,7 @@ TEST_CASE("a turned panel: what is not known is not assessed, with its words") {
     plan::Solid rib = ribbed.plan.piece.solids[0];
     rib.name = "rib", rib.at.z = -0.2 * m, rib.size = {4.0 * m, 0.3 * m, 0.2 * m};
     ribbed.plan.piece.solids.push_back(rib);
-    CHECK_THAT(why_not(turned_panel_tension(ribbed.facts())), Catch::StartsWith("the piece is no panel of one thickness"));
+    CHECK_THAT(why_not(turned_panel_tension(ribbed.facts())),
+               Catch::StartsWith("the piece is no panel of one thickness"));
   }
 }

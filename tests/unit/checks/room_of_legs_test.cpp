@@ -1,5 +1,6 @@
-// What of a rigging has no room, for legs, beams and hooks put by hand beside the slab 4 x 2 x 0.3 m of the tests: the worst of
-// each thing, once. Clearances of the hand-made rules: 20 mm of a leg, 200 mm of a hook, 200 mm of the end of a leg.
+// What of a rigging has no room, for legs, beams and hooks put by hand beside the slab 4 x 2 x 0.3 m of the
+// tests: the worst of each thing, once. Hand-made rules: 20 mm beside a leg, 200 mm beside a hook, 200 mm
+// its end.
 
 #include <cmath>
 
@@ -42,7 +43,8 @@ struct ByHand {
     for (const Span& span : spans) one.spans.push_back({span.upper, span.lower});
     return one;
   }
-  void hang(const std::vector<Span>& spans, const std::vector<std::string>& to, const Position& hook = at(2.0, 1.0, 10.0)) {
+  void hang(const std::vector<Span>& spans, const std::vector<std::string>& to,
+            const Position& hook = at(2.0, 1.0, 10.0)) {
     rigging().legs.clear();
     rigging().equalised.clear();
     for (const std::string& name : to) rigging().legs.push_back(leg_to(name));
@@ -57,7 +59,9 @@ struct ByHand {
 };
 
 const Span away{at(1.0, 1.0, 5.0), at(3.0, 1.0, 6.0)};
-Span above_by(double mm_each) { return {at(1.0, 1.0, 0.3 + mm_each / 1000.0), at(3.0, 1.0, 0.3 + mm_each / 1000.0)}; }
+Span above_by(double mm_each) {
+  return {at(1.0, 1.0, 0.3 + mm_each / 1000.0), at(3.0, 1.0, 0.3 + mm_each / 1000.0)};
+}
 Span inside_by(double m_each) { return {at(-1.0, 1.0, 0.15), at(m_each, 1.0, 0.15)}; }
 
 }  // namespace
@@ -93,7 +97,9 @@ TEST_CASE("a leg beside and in the concrete, to the least distance and to a mill
   CHECK(in(mm, grazes[0].least) == Approx(20.0));
 }
 
-TEST_CASE("of one leg the worst is kept: through before near, the longer inside, the nearer beside, and where it was") {
+TEST_CASE(
+    "of one leg the worst is kept: through before near, the longer inside, the nearer beside, and where it "
+    "was") {
   struct Case {
     Span first, second;
     bool second_is_worse;
@@ -119,7 +125,8 @@ TEST_CASE("of one leg the worst is kept: through before near, the longer inside,
   }
 }
 
-TEST_CASE("the end of a leg at its insert may stand in a recess: up to the clearance of it inside the concrete") {
+TEST_CASE(
+    "the end of a leg at its insert may stand in a recess: up to the clearance of it inside the concrete") {
   // Down by 1 in 10 from the insert over the edge at x = 0: all that is inside lies in the first 200 mm.
   const auto at_edge = [](double x_mm) {
     ByHand slab(x_mm * mm);
@@ -179,7 +186,8 @@ TEST_CASE("legs that pass each other, and legs that end in one place") {
   const auto apart = [](double gap_mm, const Position& other_end = at(1.0, 2.0, 5.0)) {
     ByHand slab;
     const Position low{at(1.0, 1.0, 5.0).x, at(1.0, 1.0, 5.0).y, (5.0 + gap_mm / 1000.0) * m};
-    slab.hang({{at(0.0, 1.0, 5.0), at(2.0, 1.0, 5.0)}, {{1.0 * m, 0.0 * m, low.z}, {other_end.x, other_end.y, low.z}}},
+    slab.hang({{at(0.0, 1.0, 5.0), at(2.0, 1.0, 5.0)},
+               {{1.0 * m, 0.0 * m, low.z}, {other_end.x, other_end.y, low.z}}},
               {"p1", "p2"});
     return slab.found();
   };
@@ -226,7 +234,8 @@ plan::Beam beam_with(const std::vector<std::pair<std::string, Position>>& points
 
 }  // namespace
 
-TEST_CASE("a beam beside the concrete; its points that are one place are no line, one without points is none") {
+TEST_CASE(
+    "a beam beside the concrete; its points that are one place are no line, one without points is none") {
   const auto with = [](double up_mm, plan::Beam beam) {
     ByHand slab;
     slab.hang({away}, {"p"});
@@ -236,7 +245,8 @@ TEST_CASE("a beam beside the concrete; its points that are one place are no line
     slab.facts().hanging = hanging;
     return slab.found();
   };
-  const plan::Beam beam = beam_with({{"l", at(-1.0, 0.0, 0.0)}, {"r", at(1.0, 0.0, 0.0)}, {"r too", at(1.0, 0.0, 0.0)}});
+  const plan::Beam beam =
+      beam_with({{"l", at(-1.0, 0.0, 0.0)}, {"r", at(1.0, 0.0, 0.0)}, {"r too", at(1.0, 0.0, 0.0)}});
   CHECK(with(20.1, beam).empty());
   const auto near = with(19.9, beam);
   REQUIRE(near.size() == 1);
@@ -246,7 +256,8 @@ TEST_CASE("a beam beside the concrete; its points that are one place are no line
   CHECK(with(5.0, beam_with({})).empty());
 }
 
-TEST_CASE("a leg beside and through a beam: to a millimetre, to the clearance, but for its end where it is fixed") {
+TEST_CASE(
+    "a leg beside and through a beam: to a millimetre, to the clearance, but for its end where it is fixed") {
   // A beam along x at z = 5; a leg across it, `gap` above.
   const auto across = [](double gap_mm) {
     ByHand slab;
@@ -263,10 +274,12 @@ TEST_CASE("a leg beside and through a beam: to a millimetre, to the clearance, b
   CHECK(across(1.1).at(0).kind == Kind::near_each_other);
   CHECK(across(0.9).at(0).kind == Kind::through_beam);
 
-  // A leg that is fixed to the left end and runs back over the beam, a little above it: what is past its first 200 mm counts.
+  // A leg that is fixed to the left end and runs back over the beam, a little above it: what is past its
+  // first 200 mm counts.
   const auto over = [](double rise_mm_per_m, double length_m, bool from_below) {
     ByHand slab;
-    const Position end = at(1.0, 1.0, 5.0), other = at(1.0 + length_m, 1.0, 5.0 + rise_mm_per_m * length_m / 1000.0);
+    const Position end = at(1.0, 1.0, 5.0),
+                   other = at(1.0 + length_m, 1.0, 5.0 + rise_mm_per_m * length_m / 1000.0);
     slab.hang({from_below ? Span{other, end} : Span{end, other}}, {from_below ? "p" : "l"});
     if (from_below) slab.rigging().legs[0].from = "l";
     slab.rigging().beams = {beam_with({{"l", at(-1.0, 0.0, 0.0)}, {"r", at(1.0, 0.0, 0.0)}})};
@@ -286,6 +299,22 @@ TEST_CASE("a leg beside and through a beam: to a millimetre, to the clearance, b
     CHECK(over(4.0, 0.199, from_below).empty());  // all of it is its end
     CHECK(over(4.0, 0.201, from_below).size() == 1);
   }
+}
+
+TEST_CASE("a leg between two points of one beam is asked without its two ends") {
+  const auto between = [](double length_m) {
+    ByHand slab;
+    slab.hang({{at(1.0, 1.0, 5.0), at(1.0 + length_m, 1.0, 5.0)}}, {"l"});
+    slab.rigging().legs[0].from = "r";
+    slab.rigging().beams = {beam_with({{"l", at(-1.0, 0.0, 0.0)}, {"r", at(1.0, 0.0, 0.0)}})};
+    auto hanging = std::get<demands::Hanging>(slab.facts().hanging);
+    hanging.carriers = {pose_at_point(at(2.0, 1.0, 5.0))};
+    slab.facts().hanging = hanging;
+    return slab.found();
+  };
+  CHECK(between(0.399).empty());
+  REQUIRE(between(0.401).size() == 1);
+  CHECK(between(0.401)[0].kind == Kind::through_beam);
 }
 
 TEST_CASE("where legs or hooks are no numbers, or are those of another rigging, is not known") {

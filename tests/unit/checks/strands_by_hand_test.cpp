@@ -1,6 +1,8 @@
-// Strands where rows end or bend in plan, where loads and sections are written by hand, and where a number is none; and the
-// line that they lie in, known or not: beside prestressed_and_cracked_test.cpp, on the same beam, 12 x 0.4 x 0.6 m.
+// Strands where rows end or bend in plan, where loads and sections are written by hand, and where a number is
+// none; and the line that they lie in, known or not: beside prestressed_and_cracked_test.cpp, on its beam,
+// 12 x 0.4 x 0.6 m.
 
+#include <algorithm>
 #include <cmath>
 
 #include <catch2/catch.hpp>
@@ -31,7 +33,9 @@ plan::Strand row(Force force, double y_m, double from_m = 0.0, double to_m = 12.
 
 }  // namespace
 
-TEST_CASE("strands together lie in the middle everywhere: where rows end, where they bend in plan, and in between") {
+TEST_CASE(
+    "strands together lie in the middle everywhere: where rows end, where they bend in plan, and in "
+    "between") {
   SlabLift lift;
   with_strands(lift, 200.0 * kN, 0.1 * m);
   auto& rows = lift.plan.piece.strands;
@@ -40,7 +44,8 @@ TEST_CASE("strands together lie in the middle everywhere: where rows end, where 
     return is_assessed(found) ? std::string{} : std::get<NotAssessed>(found).why;
   };
   const auto at = [](const char* place) {
-    return std::string("at ") + place + " m the strands together lie to one side: they would bend the piece sideways";
+    return std::string("at ") + place +
+           " m the strands together lie to one side: they would bend the piece sideways";
   };
   CHECK(refused_at().empty());
   SECTION("a row beside the middle, by 2 % of the width") {
@@ -75,13 +80,30 @@ TEST_CASE("strands together lie in the middle everywhere: where rows end, where 
     rows[0].line = {{0.0 * m, 0.2 * m, 0.1 * m}, {12.0 * m, 0.3 * m, 0.1 * m}};
     CHECK(refused_at() == at("12.000"));
   }
+  SECTION("a wider part: its own middle counts there") {
+    piece::Stretch left = whole_beam(), right = whole_beam();
+    left.to = right.from = 6.0 * m;
+    for (piece::Section* section : {&right.start, &right.middle, &right.end})
+      section->nearest = -0.02 * m, section->centroid.y = 0.19 * m;
+    auto facts = lift.facts();
+    facts.anchorage.cut_across.insert_or_assign(plan::Axis::x, std::vector{left, right});
+    CHECK(why_not(pressed(facts)) == at("6.000"));  // 10 mm of 420
+    for (piece::Section* section : {&right.start, &right.middle, &right.end}) section->centroid.y = 0.192 * m;
+    facts.anchorage.cut_across.insert_or_assign(plan::Axis::x, std::vector{left, right});
+    facts.bending = std::make_shared<BendingMemo>();
+    const auto found = pressed(facts);
+    const std::string why = is_assessed(found) ? "" : std::get<NotAssessed>(found).why;
+    CHECK(why.find("to one side") == std::string::npos);
+  }
   SECTION("a row that sticks out of the piece by a rounding") {
     rows[0].line[0].x = -1e-8 * m;
     CHECK(refused_at().empty());
   }
 }
 
-TEST_CASE("least load of a beam with strands: of every set in which it hangs, form parts or none, by the lesser weight") {
+TEST_CASE(
+    "least load of a beam with strands: of every set in which it hangs, form parts or none, by the lesser "
+    "weight") {
   SlabLift lift;
   with_strands(lift, 400.0 * kN, 0.1 * m);
   make_picked_beam(lift, 0.3);
@@ -96,9 +118,12 @@ TEST_CASE("least load of a beam with strands: of every set in which it hangs, fo
     facts.bending->lines = named;
     return in(MPa, assessed(pressed(facts)).tension.stress);
   };
-  // All the force is in 0.8 x 0.6 m from the end; there the weight presses the top by w (6 (x - 0.3) - x^2/2)/W.
+  // All the force is in 0.8 x 0.6 m from the end; there the weight presses the top by w (6 (x - 0.3) -
+  // x^2/2)/W.
   const double strands = 1.05 * 0.4 * (0.2 / 0.024 - 1.0 / 0.24), x = 0.48;
-  const auto by_weight = [&](double w) { return strands - w / 1000.0 * (6.0 * (x - 0.3) - 0.5 * x * x) / 0.024; };
+  const auto by_weight = [&](double w) {
+    return strands - w / 1000.0 * (6.0 * (x - 0.3) - 0.5 * x * x) / 0.024;
+  };
   const double least = by_weight(0.7 * w_kN_m * 0.97 / 1.03);
   for (const char* set : {"hanging", "hanging without form parts", "hanging in wind"})
     CHECK(tension_MPa(set) == Approx(least).epsilon(4e-3));
@@ -129,6 +154,18 @@ TEST_CASE("strands while the form still grips: that set is the worst, of tension
   CHECK(in(MPa, bent.compression.stress) ==
         Approx(-1.05 * 0.4 * (0.2 / 0.024 + 1.0 / 0.24) - hogging).epsilon(2e-3));
   CHECK(bent.compression_where.starts_with("bottom of the piece, at x = "));
+  // Whichever set comes first.
+  auto facts = lift.facts();
+  auto under = assessed(lines_under_load(facts, model_of_beam(facts), {}));
+  REQUIRE(under.lines.size() == 2);
+  std::ranges::reverse(under.lines);
+  facts.bending = std::make_shared<BendingMemo>();
+  facts.bending->lines = under;
+  const PrestressedBending reversed = assessed(pressed(facts));
+  CHECK(reversed.tension_situation == "breaking free");
+  CHECK(reversed.compression_situation == "breaking free");
+  CHECK(reversed.tension.stress == bent.tension.stress);
+  CHECK(reversed.compression.stress == bent.compression.stress);
 }
 
 TEST_CASE("strands: what is not stated, not computed or no number is not assessed, by whomever it is asked") {
@@ -157,7 +194,8 @@ TEST_CASE("strands: what is not stated, not computed or no number is not assesse
 }
 
 TEST_CASE("a place on a line of strands or bars, from either end, between its places and beyond them") {
-  const std::vector<Position> line{{4.0 * m, 0.0 * m, 0.2 * m}, {2.0 * m, 0.0 * m, 0.1 * m}, {1.0 * m, 1.0 * m, 0.3 * m}};
+  const std::vector<Position> line{
+      {4.0 * m, 0.0 * m, 0.2 * m}, {2.0 * m, 0.0 * m, 0.1 * m}, {1.0 * m, 1.0 * m, 0.3 * m}};
   const auto rising = rising_along(line, plan::Axis::x);
   CHECK(in(m, rising.front().x) == Approx(1.0));
   const auto z_at = [&](double x) { return in(m, place_on(rising, plan::Axis::x, x * m).z); };
@@ -184,18 +222,23 @@ TEST_CASE("a line that is known is neither cut nor loaded again; what was refuse
   CHECK(again.stretches.size() == first.stretches.size());
 
   // What is kept while picks move: a solid cut once.
+  lift.plan.piece.solids[0].size.x = 12.0 * m;
+  facts.anchorage.cut_across.clear();
   facts.bending = std::make_shared<BendingMemo>();
   facts.bending->reuse = std::make_shared<BendingReuse>();
   const LineModel cut = assessed(line_model(facts, model));
   REQUIRE(facts.bending->reuse->stretches);
+  lift.plan.piece.solids[0].size.x = 0.0 * m;
   facts.anchorage.cut_across.clear();
   CHECK(assessed(line_model(facts, model)).steps.size() == cut.steps.size());
   piece::Stretch narrower = whole_beam();
-  for (piece::Section* section : {&narrower.start, &narrower.middle, &narrower.end}) section->area = 0.12 * m2;
+  for (piece::Section* section : {&narrower.start, &narrower.middle, &narrower.end})
+    section->area = 0.12 * m2;
   facts.bending->reuse->stretches = std::vector{narrower};
   facts.anchorage.cut_across.clear();
   CHECK(in(m2, assessed(line_model(facts, model)).steps.front().area) == Approx(0.12));
-  facts.bending->reuse->stretches = Outcome<std::vector<piece::Stretch>>{NotAssessed{"it was not cut", "none"}};
+  facts.bending->reuse->stretches =
+      Outcome<std::vector<piece::Stretch>>{NotAssessed{"it was not cut", "none"}};
   facts.anchorage.cut_across.clear();
   CHECK(why_not(line_model(facts, model)) == "it was not cut");
   CHECK(why_not(lines_under_load(facts, model, {})) == "it was not cut");
@@ -206,7 +249,8 @@ TEST_CASE("a line that is known is neither cut nor loaded again; what was refuse
   CHECK_FALSE(is_assessed(line_model(facts, model)));
 }
 
-TEST_CASE("a line carries what its inserts are pulled by, not the leg to a beam; out of balance it is not loaded") {
+TEST_CASE(
+    "a line carries what its inserts are pulled by, not the leg to a beam; out of balance it is not loaded") {
   SlabLift lift;
   make_picked_beam(lift);
   auto facts = lift.facts();
@@ -230,5 +274,6 @@ TEST_CASE("a line carries what its inserts are pulled by, not the leg to a beam;
   situations[0].legs[1].on_insert.z *= 1.1;
   facts.gear_situations = situations;
   facts.bending = std::make_shared<BendingMemo>();
-  CHECK(why_not(lines_under_load(facts, model, {})) == "the loads along the piece do not balance what its legs carry");
+  CHECK(why_not(lines_under_load(facts, model, {})) ==
+        "the loads along the piece do not balance what its legs carry");
 }

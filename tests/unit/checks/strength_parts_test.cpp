@@ -26,7 +26,8 @@ plan::Timestamp at_hour(double hours) {
   return {pour_s + static_cast<long long>(hours * 3600.0), true, std::to_string(hours) + " h"};
 }
 
-StrengthReport about_specimens(const plan::Concrete& concrete, const tables::Tables& tables = hand_made_tables()) {
+StrengthReport about_specimens(const plan::Concrete& concrete,
+                               const tables::Tables& tables = hand_made_tables()) {
   StrengthQuestion question;
   question.concrete = concrete;
   StrengthReport report;
@@ -74,7 +75,8 @@ void calibrate(StrengthQuestion& question) {
   of.specimen = plan::Specimen{plan::SpecimenShape::cylinder, 6.0 * inch, 12.0 * inch};
   plan::Companion companion;
   companion.tested = at_hour(20.0);
-  companion.results = {40.0 * std::exp(-std::pow(24.0 / 20.0, 0.7)) * MPa, 40.0 * std::exp(-std::pow(24.0 / 20.0, 0.7)) * MPa};
+  companion.results = {40.0 * std::exp(-std::pow(24.0 / 20.0, 0.7)) * MPa,
+                       40.0 * std::exp(-std::pow(24.0 / 20.0, 0.7)) * MPa};
   companion.specimen = of.specimen;
   companion.cure = plan::Cure::field;
   of.companions = {companion};
@@ -135,7 +137,8 @@ TEST_CASE("broken specimens: mean, range and age, as cylinders where the tables 
   CHECK(unknown->results.size() == 3);
 }
 
-TEST_CASE("broken specimens: no age between a time with its zone and one without, none at all of no results") {
+TEST_CASE(
+    "broken specimens: no age between a time with its zone and one without, none at all of no results") {
   plan::Concrete concrete = concrete_with_evidence();
   concrete.evidence->cast->has_offset = true;
   CHECK_FALSE(about_specimens(concrete).broken->since_cast);
@@ -178,7 +181,9 @@ TEST_CASE("maturity needs a log and constants, and a pour with its zone: else no
   CHECK(maturity(question).report.maturity->points.empty());
 }
 
-TEST_CASE("maturity counts where the log goes on to the time of the question, and nothing where it begins after it") {
+TEST_CASE(
+    "maturity counts where the log goes on to the time of the question, and nothing where it begins after "
+    "it") {
   StrengthQuestion question = about_log();
   calibrate(question);
   const Told now = maturity(question);
@@ -204,7 +209,8 @@ TEST_CASE("maturity counts where the log goes on to the time of the question, an
   CHECK(nothing.report.maturity->points.empty());
 }
 
-TEST_CASE("a prediction is told on the clock of the pour, whole minutes up, whatever way its zone is written") {
+TEST_CASE(
+    "a prediction is told on the clock of the pour, whole minutes up, whatever way its zone is written") {
   StrengthQuestion question = about_growth();
   const strength::MaturityLaw law = strength::en_1992_1_1_law(*us_tables().maturity);
   const double age_s = 4.0 / (1.5 - 0.85) * 86400.0, pace = strength::rate(law, degC(10.0)).value();
@@ -225,7 +231,9 @@ TEST_CASE("a prediction is told on the clock of the pour, whole minutes up, what
   }
 }
 
-TEST_CASE("no time is predicted at a temperature that is no number, in ten years, or without constants of maturity") {
+TEST_CASE(
+    "no time is predicted at a temperature that is no number, in ten years, or without constants of "
+    "maturity") {
   StrengthQuestion question = about_growth();
   question.growth->temperature = Temperature::from_value(std::nan(""));
   const Prediction unknown = predicted(question);
@@ -243,9 +251,11 @@ TEST_CASE("no time is predicted at a temperature that is no number, in ten years
   CHECK_FALSE(by_age.earliest_utc_s);
 }
 
-TEST_CASE("a season is judged against a specified strength by limits of the tables: without either it is not") {
+TEST_CASE(
+    "a season is judged against a specified strength by limits of the tables: without either it is not") {
   StrengthQuestion question;
-  question.season_tests = {{"1", {31.0 * MPa, 33.0 * MPa}, {}}, {"2", {29.0 * MPa, 29.0 * MPa}, {}},
+  question.season_tests = {{"1", {31.0 * MPa, 33.0 * MPa}, {}},
+                           {"2", {29.0 * MPa, 29.0 * MPa}, {}},
                            {"3", {30.0 * MPa, 31.0 * MPa}, {}}};
   const auto season = [&](const tables::Tables& tables) {
     StrengthReport report;

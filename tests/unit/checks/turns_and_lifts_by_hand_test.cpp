@@ -1,5 +1,5 @@
-// Situations of lifts and turns under load sets written by hand: sets that are none, that cannot be held, that grip; and the
-// statics that stand between them and an answer.
+// Situations of lifts and turns under load sets written by hand: sets that are none, that cannot be held,
+// that grip; and the statics that stand between them and an answer.
 
 #include <algorithm>
 #include <cmath>
@@ -44,13 +44,15 @@ std::string refused(const StageFacts& facts) {
   return why;
 }
 
-// The slab turned about its edge at x = 0 by its inserts at x = 3 m, or off a table by inserts in its far edge.
+// The slab turned about its edge at x = 0 by its inserts at x = 3 m, or off a table by inserts in its far
+// edge.
 struct Turned {
   SlabLift lift;
   std::optional<StageFacts> made;
   explicit Turned(Angle to = 45.0 * deg) { turn_about_edge(lift, to); }
   void off_a_table() {
-    for (const std::size_t i : {1U, 2U}) lift.plan.inserts[i].at.x = 4.0 * m, lift.plan.inserts[i].at.z = 150.0 * mm;
+    for (const std::size_t i : {1U, 2U})
+      lift.plan.inserts[i].at.x = 4.0 * m, lift.plan.inserts[i].at.z = 150.0 * mm;
     lift.stage().turn->method = plan::TurnMethod::table;
     lift.stage().turn->to = 85.0 * deg;
     lift.stage().turn->table_angle = 80.0 * deg;
@@ -92,7 +94,8 @@ TEST_CASE("a turn under no load set of legs or of inserts is refused") {
   CHECK(is_assessed(slab.again().gear_situations));
 }
 
-TEST_CASE("a turn in which one set of several lifts the piece off its edge is refused, of legs and of inserts") {
+TEST_CASE(
+    "a turn in which one set of several lifts the piece off its edge is refused, of legs and of inserts") {
   // The picks stand at x = 3 m: a load beyond them cannot be held.
   const std::string leaves = "the hook does not stand farther from the edge than the centre of gravity";
   for (const bool loops : {false, true}) {
@@ -109,7 +112,8 @@ TEST_CASE("a turn in which one set of several lifts the piece off its edge is re
   }
 }
 
-TEST_CASE("inserts that would be pressed into the concrete as it comes off a table are told, headed or loops") {
+TEST_CASE(
+    "inserts that would be pressed into the concrete as it comes off a table are told, headed or loops") {
   for (const bool loops : {false, true}) {
     Turned slab;
     slab.off_a_table();
@@ -118,14 +122,17 @@ TEST_CASE("inserts that would be pressed into the concrete as it comes off a tab
     if (loops) with_loops(slab.lift);
     const StageFacts& facts = slab.facts();
     CHECK(is_assessed(facts.gear_situations));
-    CHECK_THAT(why_not(facts.insert_situations), Catch::StartsWith("the leg to A2 would run into the concrete"));
+    CHECK_THAT(why_not(facts.insert_situations),
+               Catch::StartsWith("the leg to A2 would run into the concrete"));
     CHECK(finding_for("rigging-statics", "two legs", facts).result == Result::missing);
   }
 }
 
-TEST_CASE("loops on a piece that falls over its edge: what pulls nothing past its balance counts for nothing") {
+TEST_CASE(
+    "loops on a piece that falls over its edge: what pulls nothing past its balance counts for nothing") {
   Turned slab(90.0 * deg);
-  for (const std::size_t i : {1U, 2U}) slab.lift.plan.inserts[i].at = {4.0 * m, slab.lift.plan.inserts[i].at.y, 0.15 * m};
+  for (const std::size_t i : {1U, 2U})
+    slab.lift.plan.inserts[i].at = {4.0 * m, slab.lift.plan.inserts[i].at.y, 0.15 * m};
   with_loops(slab.lift);
   const StageFacts& facts = slab.facts();
   const TurnSweep& sweep = slab.sweep();
@@ -228,7 +235,8 @@ TEST_CASE("a lift under no load set hangs nowhere; inserts without one feel noth
   CHECK(why_not(facts.insert_situations) == "no load set acts in this stage");
 }
 
-TEST_CASE("a lift: a set of the inserts that has the name of the legs' and other loads is computed for itself") {
+TEST_CASE(
+    "a lift: a set of the inserts that has the name of the legs' and other loads is computed for itself") {
   SlabLift lift;
   auto facts = lift.facts();
   auto& load = load_of(facts);
@@ -239,10 +247,12 @@ TEST_CASE("a lift: a set of the inserts that has the name of the legs' and other
   load.insert_loads.front().loads[0].force *= 2.0;
   load.insert_loads.front().total *= 2.0;
   add_lift(facts);
-  CHECK(in(kN, assessed(facts.insert_situations).front().forces[0].tension) == Approx(2.0 * one).epsilon(1e-3));
+  CHECK(in(kN, assessed(facts.insert_situations).front().forces[0].tension) ==
+        Approx(2.0 * one).epsilon(1e-3));
 }
 
-TEST_CASE("a lift that hangs with a form part and not without it is not assessed; nothing is drawn of the latter") {
+TEST_CASE(
+    "a lift that hangs with a form part and not without it is not assessed; nothing is drawn of the latter") {
   SlabLift lift;
   auto facts = lift.facts();
   auto& load = load_of(facts);
@@ -295,7 +305,8 @@ TEST_CASE("a lift: what keeps the sharing between its legs from being known, eac
   }
 }
 
-TEST_CASE("out of the form by a yard lift, the drawing's strengths for both must be there: the larger counts") {
+TEST_CASE(
+    "out of the form by a yard lift, the drawing's strengths for both must be there: the larger counts") {
   SlabLift lift;
   lift.stage().kind = plan::StageKind::yard;
   lift.plan.concrete.form_stripping_strength = 2500.0 * psi;
