@@ -7,13 +7,15 @@
 
 namespace firstpick::tests {
 
-// 12 m x 0.4 x 0.6 m on two picks 2.4852 m from its ends, legs long enough to hang nearly upright; nothing grips.
+// 12 m x 0.4 x 0.6 m on two picks 2.4852 m from its ends, legs long enough to hang nearly upright; nothing
+// grips.
 inline void make_long_beam(SlabLift& lift, double c_m = 2.4852) {
   lift.plan.piece.solids[0].size = {12.0 * m, 0.4 * m, 0.6 * m};
   lift.plan.piece.stated_weight = 67.8 * kN;
   lift.plan.form->contacts.clear();
   lift.plan.form->nothing_grips = true;
-  lift.plan.inserts = {headed_insert_at("A1", c_m * m, 0.2 * m), headed_insert_at("A2", (12.0 - c_m) * m, 0.2 * m)};
+  lift.plan.inserts = {headed_insert_at("A1", c_m * m, 0.2 * m),
+                       headed_insert_at("A2", (12.0 - c_m) * m, 0.2 * m)};
   for (plan::Insert& insert : lift.plan.inserts) insert.at.z = 0.6 * m;
   lift.plan.riggings[0].legs = {leg_to("A1"), leg_to("A2")};
   lift.plan.riggings[0].equalised.clear();
