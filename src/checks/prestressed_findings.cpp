@@ -119,7 +119,7 @@ std::vector<Finding> prestressed_findings(const StageFacts& facts, const ModelCh
                   .sources = {facts.rules.prestress.compression.source}};
     });
     findings.push_back(strand_compression_finding(facts, *bent));
-  } else if (findings.front().result == Result::missing && findings.front().remedy.empty()) {
+  } else if (findings.front().remedy.empty()) {
     findings.front().remedy = std::string(own_bending_check);
   }
   return findings;

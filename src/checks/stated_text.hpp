@@ -1,5 +1,5 @@
-// Whether a text of the plan says anything: blanks, a dash or a question mark name no engineer and no certificate, nor does a
-// word that says that there is none yet.
+// Whether a text of the plan says anything: blanks, a dash or a question mark name no engineer and no
+// certificate, nor does a word that says that there is none yet.
 #pragma once
 
 #include <string_view>

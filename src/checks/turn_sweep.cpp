@@ -132,7 +132,8 @@ Outcome<TurnSweep> turn_sweep(const demands::TurnedPiece& piece, const TurnRange
     if (tail > sweep.tail.share) sweep.tail = {tail, angle};
     sweep.sideways = std::max(sweep.sideways, pose.sideways);
     if (piece.method == plan::TurnMethod::edge)
-      if (const double slip = push_over_reaction(pose, off_plumb); is_finite(sweep.slip) && !(slip <= sweep.slip.value())) {
+      if (const double slip = push_over_reaction(pose, off_plumb);
+          is_finite(sweep.slip) && !(slip <= sweep.slip.value())) {  // what is no number stays
         sweep.slip = Ratio{slip};
         sweep.slip_at = angle;
       }

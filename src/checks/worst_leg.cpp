@@ -7,8 +7,8 @@ namespace firstpick::checks {
 Outcome<WorstLeg> most_tension(const Outcome<std::vector<Situation>>& situations, std::size_t leg) {
   if (const auto* gap = std::get_if<NotAssessed>(&situations)) return *gap;
   const auto& all = std::get<std::vector<Situation>>(situations);
-  const auto worst = std::ranges::max_element(
-      all, {}, [leg](const Situation& s) { return s.legs.at(leg).tension.value(); });
+  const auto worst =
+      std::ranges::max_element(all, {}, [leg](const Situation& s) { return s.legs.at(leg).tension.value(); });
   if (worst == all.end()) return NotAssessed{"no situation was computed", {}};
   for (const Situation& s : all)  // a number that compares with nothing must not hide behind the largest
     if (!is_finite(s.legs.at(leg).tension)) return NotAssessed{"a leg's tension is not a usable number", {}};

@@ -13,8 +13,8 @@ struct WorstLeg {
   std::string situation;
 };
 
-// The largest tension of leg `leg` over all situations, with its angle there. Not assessed: no situation, or a tension that is
-// no number in any of them.
+// The largest tension of leg `leg` over all situations, with its angle there. Not assessed: no situation,
+// or a tension that is no number in any of them.
 Outcome<WorstLeg> most_tension(const Outcome<std::vector<Situation>>& situations, std::size_t leg);
 
 // The flattest that leg `leg` lies in any situation.

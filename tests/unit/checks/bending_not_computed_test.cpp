@@ -1,5 +1,5 @@
-// What a rule of bending says where a piece is turned, its loads or its multiplier are not known, or its legs bend it: each
-// with its words, and never a pass.
+// What a rule of bending says where a piece is turned, its loads or its multiplier are not known, or its
+// legs bend it: each with its words, and never a pass.
 
 #include <cmath>
 
@@ -36,7 +36,9 @@ Finding spoilt(SlabLift& lift, std::string_view rule, Spoil spoil) {
   return of(rule, facts);
 }
 
-ModelChoice model_of(const StageFacts& facts) { return piece_model(facts.plan, facts.body, facts.rules.cracking); }
+ModelChoice model_of(const StageFacts& facts) {
+  return piece_model(facts.plan, facts.body, facts.rules.cracking);
+}
 
 void name_no_product(SlabLift& lift) {
   lift.rules.bending_multiplier = {{"strip.flat.smooth", made_ratio("m", 1.5)}};
@@ -72,12 +74,15 @@ void hang_below_a_spreader(SlabLift& lift, Length half) {
 
 }  // namespace
 
-TEST_CASE("strands and bars of a piece that is turned, is no line, or whose multiplier is not known, are not computed") {
+TEST_CASE(
+    "strands and bars of a piece that is turned, is no line, or whose multiplier is not known, are not "
+    "computed") {
   SlabLift strands, bars;
   with_strands(strands, 200.0 * kN, 0.1 * m);
   with_bars(bars, 1500.0 * mm2);
   const auto turn = [](StageFacts& facts) { facts.up_before = on_its_side; };
-  CHECK(spoilt(strands, cracking, turn).text == "bending of a piece with strands that is turned is not computed");
+  CHECK(spoilt(strands, cracking, turn).text ==
+        "bending of a piece with strands that is turned is not computed");
   CHECK(spoilt(bars, cracking, turn).text == "bars of a piece that is turned are not computed");
   // What stops without a remedy of its own names the engineer's check.
   const auto lose = [](StageFacts& facts) { facts.gear_situations = NotAssessed{"no statics", ""}; };
@@ -93,16 +98,19 @@ TEST_CASE("strands and bars of a piece that is turned, is no line, or whose mult
     lift->rules.bending_multiplier.clear();
     // A slab that the plan calls a line is none.
     lift->plan.piece.solids[0].size = {4.0 * m, 2.0 * m, 0.6 * m};
-    for (std::size_t i = 0; i < 2; ++i) lift->plan.inserts[i].at = {(1.0 + 2.0 * static_cast<double>(i)) * m, 1.0 * m, 0.6 * m};
+    for (std::size_t i = 0; i < 2; ++i)
+      lift->plan.inserts[i].at = {(1.0 + 2.0 * static_cast<double>(i)) * m, 1.0 * m, 0.6 * m};
     lift->plan.piece.model = plan::PieceModel::line;
     lift->plan.piece.stated_weight.reset();
-    for (plan::Bar& bar : lift->plan.piece.bars) bar.line = {{0.1 * m, 1.0 * m, 0.1 * m}, {3.9 * m, 1.0 * m, 0.1 * m}};
+    for (plan::Bar& bar : lift->plan.piece.bars)
+      bar.line = {{0.1 * m, 1.0 * m, 0.1 * m}, {3.9 * m, 1.0 * m, 0.1 * m}};
     for (plan::Strand& row : lift->plan.piece.strands)
       row.line = {{0.0 * m, 1.0 * m, 0.1 * m}, {4.0 * m, 1.0 * m, 0.1 * m}};
   }
   CHECK(of(cracking, strands.facts()).text ==
         "strands are counted in a piece that is computed as a line, and this is none");
-  CHECK(of(cracking, bars.facts()).text == "bars are counted in a piece that is computed as a line, and this is none");
+  CHECK(of(cracking, bars.facts()).text ==
+        "bars are counted in a piece that is computed as a line, and this is none");
 }
 
 TEST_CASE("a named check stands in for bars that are not computed, and not for loads that are not known") {
@@ -117,7 +125,9 @@ TEST_CASE("a named check stands in for bars that are not computed, and not for l
   CHECK(unknown.text == "the leg to A1 has no length");
 }
 
-TEST_CASE("bars on the other side carry nothing: what they leave bare must not crack, and no width of cracks is told") {
+TEST_CASE(
+    "bars on the other side carry nothing: what they leave bare must not crack, and no width of cracks is "
+    "told") {
   SlabLift lift;
   with_bars(lift, 1500.0 * mm2);
   lift.plan.piece.bars.erase(lift.plan.piece.bars.begin());  // the top ones are left, of a beam that sags
@@ -154,7 +164,9 @@ TEST_CASE("a beam that is turned is evaluated neither for cracking nor for shear
   CHECK(sheared.text == "shear of a piece that is turned is not computed");
 }
 
-TEST_CASE("a lopsided beam, and one under a situation of unknown loads or none, has no state, no tension and no shear") {
+TEST_CASE(
+    "a lopsided beam, and one under a situation of unknown loads or none, has no state, no tension and no "
+    "shear") {
   SlabLift lift;
   make_picked_beam(lift);
   auto facts = lift.facts();
@@ -180,6 +192,19 @@ TEST_CASE("a lopsided beam, and one under a situation of unknown loads or none, 
   CHECK(why_not(line_state(other, line, all.front())) == lopsided);
   CHECK(of(shear, other).result == Result::missing);
   CHECK(of(shear, other).text == lopsided);
+}
+
+TEST_CASE("a section of which no width was measured has no shear stress, and passes nothing") {
+  SlabLift lift;
+  make_picked_beam(lift);
+  const auto facts = lift.facts();
+  const ModelChoice line = model_of(facts);
+  // 3/2 V / (b h), b h = 0.24 m2.
+  const LineShear known = assessed(line_shear(facts, line));
+  CHECK(in(MPa, known.stress) == Approx(1.5 * in(kN, known.shear) / 0.24 / 1000.0).epsilon(1e-3));
+  auto& stretches = std::get<std::vector<piece::Stretch>>(lift.prepared->cut_across.at(plan::Axis::x));
+  for (piece::Stretch& stretch : stretches) stretch.middle.shear_area = Area{};
+  CHECK(why_not(line_shear(facts, line)) == "the widths of the piece over its height could not be measured");
 }
 
 TEST_CASE("a beam along y shears as the same beam along x, and says where") {
@@ -210,7 +235,9 @@ TEST_CASE("piece-shear: a depth of nothing is no depth to the bars") {
   CHECK_FALSE(none.utilization);
 }
 
-TEST_CASE("legs that do not bend the beam are not told to hang upright, nor is anybody who asks for numbers alone") {
+TEST_CASE(
+    "legs that do not bend the beam are not told to hang upright, nor is anybody who asks for numbers "
+    "alone") {
   SlabLift lift;
   make_picked_beam(lift, 0.5);
   for (plan::Leg& leg : lift.plan.riggings[0].legs) leg.length = 11.0 * m;
@@ -249,7 +276,9 @@ TEST_CASE("a piece that cracks or shears under some of its legs only is told of 
   CHECK_THAT(sheared.remedy, Catch::Contains("more picks along the piece"));
 }
 
-TEST_CASE("a ring of which nothing is known but its shape is missing for what is not known, its block is no way round") {
+TEST_CASE(
+    "a ring of which nothing is known but its shape is missing for what is not known, its block is no way "
+    "round") {
   SlabLift lift;
   make_ring_on_four(lift);
   lift.leg(0).length.reset();
@@ -258,7 +287,9 @@ TEST_CASE("a ring of which nothing is known but its shape is missing for what is
   CHECK(ring.text == "the leg to A1 has no length");
 }
 
-TEST_CASE("loads of bending: as the situation's set has them, with no form as well, and never with a part left out") {
+TEST_CASE(
+    "loads of bending: as the situation's set has them, with no form as well, and never with a part left "
+    "out") {
   SlabLift lift;
   plan::Stage yard = lift.stage();
   yard.kind = plan::StageKind::yard;
@@ -273,6 +304,7 @@ TEST_CASE("loads of bending: as the situation's set has them, with no form as we
   CHECK(bending_gap(facts)->why == "how it stands is not known");
   CHECK(is_assessed(bending_loads(facts, situation)));  // as they are; who asks has looked at the gap
   lift.plan.form.emplace();
-  lift.plan.form->attached = {{.what = "former", .weight = 1.0 * kN, .at = Position{}, .until = {}, .place = {}}};
+  lift.plan.form->attached = {
+      {.what = "former", .weight = 1.0 * kN, .at = Position{}, .until = {}, .place = {}}};
   CHECK(why_not(loads_as_they_are(facts, situation)) == "the loads of a situation are not known");
 }

@@ -1,4 +1,5 @@
-// Stages whose gear the plan leaves out in part: no rigging, a sling of no kind, a hook that is not there, no form.
+// Stages whose gear the plan leaves out in part: no rigging, a sling of no kind, a hook that is not there,
+// no form.
 
 #include <cmath>
 
@@ -56,7 +57,9 @@ TEST_CASE("without rigging: what needs it is missing, what asks for its parts ha
   CHECK(report.hook == std::nullopt);
 }
 
-TEST_CASE("hanging-tilt: too far out of level without a rigging names no sheaves; a beam of no known tilt has no finding") {
+TEST_CASE(
+    "hanging-tilt: too far out of level without a rigging names no sheaves, a beam of no known tilt has no "
+    "finding") {
   SlabLift lift;
   auto facts = lift.facts();
   auto& hanging = std::get<demands::Hanging>(facts.hanging);
@@ -68,7 +71,8 @@ TEST_CASE("hanging-tilt: too far out of level without a rigging names no sheaves
   with_beam.beams = {beam};
   facts.rigging = &with_beam;
   CHECK(judged("hanging-tilt", facts).size() == 1);
-  CHECK(subjects(Scope::beam, facts) == std::vector<std::string>{"spreader"});  // so that the guard finds the gap
+  CHECK(subjects(Scope::beam, facts) ==
+        std::vector<std::string>{"spreader"});  // so that the guard finds the gap
   facts.rigging = nullptr;
   CHECK(of("hanging-tilt", facts).remedy == "legs that bring the hook over the centre of gravity");
 }
@@ -134,7 +138,9 @@ TEST_CASE("stiffness by size: of a kind that the tables have, and told of the sl
   CHECK(told_kN[0] == Approx(59.0 * 10.0 * 10.0));
 }
 
-TEST_CASE("hardware-factor and sling-angle: what the tag says governs, and the table is named where the tag says nothing") {
+TEST_CASE(
+    "hardware-factor and sling-angle: what the tag says governs, and the table is named where the tag says "
+    "nothing") {
   SlabLift lift;
   const auto T_max = [&] {
     Trace trace = Trace::recording();
@@ -156,7 +162,8 @@ TEST_CASE("hardware-factor and sling-angle: what the tag says governs, and the t
   CHECK(finding_for("sling-overload", "A1", lift.facts()).result == Result::missing);
 }
 
-TEST_CASE("attached-parts: all are told; the place of one that is off by then does not matter, else it does") {
+TEST_CASE(
+    "attached-parts: all are told, the place of one that is off by then does not matter, else it does") {
   SlabLift lift;
   lift.plan.form->nothing_attached = false;
   lift.plan.form->attached = {part("pallet", Position{2.0 * m, 1.0 * m, 0.0 * m}),
@@ -169,13 +176,15 @@ TEST_CASE("attached-parts: all are told; the place of one that is off by then do
   plan::Attached& former = lift.plan.form->attached[1];
   lift.plan.form->attached[0].until = former.until = plan::StageKind::strip;
   former.at.reset();
-  CHECK(finding_for("attached-parts", "SL-1", lift.facts(0)).text == "where former sits on the piece is not in the plan");
+  CHECK(finding_for("attached-parts", "SL-1", lift.facts(0)).text ==
+        "where former sits on the piece is not in the plan");
   CHECK(finding_for("attached-parts", "SL-1", lift.facts(1)).result == Result::pass);
   former.until.reset();
   CHECK(finding_for("attached-parts", "SL-1", lift.facts(1)).result == Result::missing);
 }
 
-TEST_CASE("bending multiplier: that of the product, or one for any product, the larger; without a form as well") {
+TEST_CASE(
+    "bending multiplier: that of the product, or one for any product, the larger, without a form as well") {
   SlabLift lift;
   plan::Stage yard = lift.stage();
   yard.kind = plan::StageKind::yard;
@@ -238,9 +247,11 @@ TEST_CASE("a loop whose leg pulls no number, or that does not lie in its face, i
   CHECK(si_number(*finding_for("loop-edge", "A1", facts).capacity) == Approx(0.5));
   CHECK(assessed(worst_loop_pull(facts, 0, LoopWorst::by_leg)));
   lift.plan.inserts[0].loop->opening = not_a_number * deg;
-  CHECK(why_not(worst_loop_pull(facts, 0, LoopWorst::by_leg)) == "the force on the loop is not a usable number");
+  CHECK(why_not(worst_loop_pull(facts, 0, LoopWorst::by_leg)) ==
+        "the force on the loop is not a usable number");
   for (plan::PlanarPoint& corner : lift.body.sites[0].outline.outer) corner.x += 100.0 * m;
-  CHECK(finding_for("loop-edge", "A1", facts).text == "insert A1 does not lie inside the outline of its face");
+  CHECK(finding_for("loop-edge", "A1", facts).text ==
+        "insert A1 does not lie inside the outline of its face");
 }
 
 TEST_CASE("a part without a number hides behind no other: angle, tension and factor") {

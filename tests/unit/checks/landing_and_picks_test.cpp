@@ -1,5 +1,5 @@
-// Where the piece is set down and by what it hangs: the worst of all loads counts, picks in one place are one, weights and
-// readings that are left out.
+// Where the piece is set down and by what it hangs: the worst of all loads counts, picks in one place are
+// one, weights and readings that are left out.
 
 #include <cmath>
 
@@ -41,11 +41,14 @@ Finding landing(const StageFacts& facts) { return finding_for("landing-stability
 
 }  // namespace
 
-TEST_CASE("landing-stability: the load that tips first counts, though another stands nearer to the edge of its base") {
+TEST_CASE(
+    "landing-stability: the load that tips first counts, though another stands nearer to the edge of its "
+    "base") {
   SlabLift lift;
   lift.rules.minimum_tipping_angle.value = 10.0 * deg;
   lift.plan.piece.stated_weight.reset();
-  // On its base from x = 1.85 to 2.55 m: without the form part the margin is 0.15 m and the height 0.15 m, 45 degrees.
+  // On its base from x = 1.85 to 2.55 m: without the form part the margin is 0.15 m and the height 0.15 m,
+  // 45 degrees.
   set_on_bearers(lift, 1.9, 2.5);
   CHECK(landing(lift.facts()).result == Result::pass);
   CHECK(si_number(*landing(lift.facts()).capacity) == Approx(45.0).epsilon(1e-6));
@@ -62,7 +65,8 @@ TEST_CASE("landing-stability: the load that tips first counts, though another st
   const auto facts = lift.facts(1);
   REQUIRE(assessed(load_centres_of(facts)).size() == 2);
   const double whole = slab_kN + 20.0;
-  const double margin = (slab_kN * 2.0 + 20.0 * 2.4) / whole - 1.85, height = (slab_kN * 0.15 + 20.0 * 6.0) / whole;
+  const double margin = (slab_kN * 2.0 + 20.0 * 2.4) / whole - 1.85,
+               height = (slab_kN * 0.15 + 20.0 * 6.0) / whole;
   REQUIRE(margin > 0.15);
   const Finding worst = landing(facts);
   CHECK(worst.result == Result::fail);
@@ -124,7 +128,9 @@ TEST_CASE("landing-bearers: shares of two parallel bearers by the lever, of othe
 
 TEST_CASE("roll-stability: the load that rolls most counts, and what is not known of it is missing") {
   SlabLift lift;
-  const auto found = [](const StageFacts& facts) { return finding_for("roll-stability", "four legs", facts); };
+  const auto found = [](const StageFacts& facts) {
+    return finding_for("roll-stability", "four legs", facts);
+  };
   lift.plan.riggings[0].equalised.clear();
   lift.plan.riggings[0].legs = {leg_to("A1"), leg_to("A2")};  // in line: it rolls about them
   lift.plan.piece.stated_weight.reset();
@@ -175,7 +181,9 @@ TEST_CASE("roll-stability: what rolls right over has no moment that holds it") {
   CHECK_FALSE(told());
 }
 
-TEST_CASE("pick-count: sides of inserts that are alike leave the piece as it lies; legs to one place are one pick") {
+TEST_CASE(
+    "pick-count: sides of inserts that are alike leave the piece as it lies, legs to one place are one "
+    "pick") {
   SlabLift lift;
   lift.plan.riggings[0].equalised.clear();
   lift.plan.riggings[0].legs.resize(2);
@@ -189,7 +197,8 @@ TEST_CASE("pick-count: sides of inserts that are alike leave the piece as it lie
     lift.body.highest = {0.19 * m, 0.19 * m, 2.0 * m};
     return found(facts).text;
   };
-  // Up x: 190 mm high and 190 mm wide is no flat piece. As z counts, 2000 mm high, neither; so the widths tell them apart.
+  // Up x: 190 mm high and 190 mm wide is no flat piece. As z counts, 2000 mm high, neither; so the widths
+  // tell them apart.
   CHECK(with_normals({1.0, 0.0, 0.0}, {0.0, 0.0, 1.0}).empty());
   CHECK(with_normals({0.0, 1.0, 0.0}, {0.0, 0.0, 1.0}).empty());
   const auto flat_in = [&](const Position& size, const Direction& a, const Direction& b) {
@@ -220,7 +229,9 @@ TEST_CASE("leg-skew: a cross-check without loads, without statics or of no tensi
   lift.plan.riggings[0].equalised.clear();
   lift.rules.sharing.value = tables::Sharing::elastic;
   lift.rules.leg_cross_check = tables::LegCrossCheck{made_ratio("skew", 9.0), made_ratio("dynamic", 1.3)};
-  const auto found = [](const StageFacts& facts) { return finding_for("leg-skew", "four legs", facts).result; };
+  const auto found = [](const StageFacts& facts) {
+    return finding_for("leg-skew", "four legs", facts).result;
+  };
   auto facts = lift.facts();
   CHECK(found(facts) == Result::note);
   const auto load = facts.load;
@@ -255,7 +266,9 @@ TEST_CASE("stated-weight: concrete of a kind that the tables do not have has no 
   CHECK(finding.remedy == "[concrete] kind = \"...\"");
 }
 
-TEST_CASE("scale-reading: gear that the scale did not count comes on top, and without a form nothing hung on the piece") {
+TEST_CASE(
+    "scale-reading: gear that the scale did not count comes on top, and without a form nothing hung on the "
+    "piece") {
   SlabLift lift;
   plan::ScaleReading reading;
   reading.state = plan::ScaleState::breaking_free;
@@ -271,7 +284,7 @@ TEST_CASE("scale-reading: gear that the scale did not count comes on top, and wi
   CHECK(R_all() == Approx(60.0));
   lift.stage().scale_reading->rigging = false;  // 1 kN of slings
   CHECK(R_all() == Approx(61.0));
-  lift.stage().scale_reading->block = false;    // 1 kN of block
+  lift.stage().scale_reading->block = false;  // 1 kN of block
   CHECK(R_all() == Approx(62.0));
 
   plan::Stage yard = lift.stage();

@@ -52,7 +52,7 @@ TEST_CASE("what is missing is one reason for all rules that say the same, and no
   CHECK(of({missing("strength-evidence", "SL-1", "no test", "break cylinders")}, Result::fail).empty());
 }
 
-TEST_CASE("what fails without a utilization is one reason with what says the same, and not with what says something else") {
+TEST_CASE("what fails without a utilization is one reason with what says the same, and with nothing else") {
   const auto tick = [](std::string_view rule, const std::string& text) {
     Finding finding{.rule = rule, .subject = "SL-1", .result = Result::fail};
     finding.text = text;

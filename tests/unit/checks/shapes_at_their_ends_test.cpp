@@ -1,5 +1,5 @@
-// Models of bending at the ends of their shapes: a barrel the other way, picks on one side, a face without its ring, a wide
-// flat ring, zones of a stepped panel drawn the other way round.
+// Models of bending at the ends of their shapes: a barrel the other way, picks on one side, a face without
+// its ring, a wide flat ring, zones of a stepped panel drawn the other way round.
 
 #include <cmath>
 
@@ -20,7 +20,9 @@ using namespace firstpick::tests;
 
 namespace {
 
-ModelChoice model_of(const StageFacts& facts) { return piece_model(facts.plan, facts.body, facts.rules.cracking); }
+ModelChoice model_of(const StageFacts& facts) {
+  return piece_model(facts.plan, facts.body, facts.rules.cracking);
+}
 
 // The same forces on the same inserts, and a leg to a frame before them that pulls 100 kN.
 StageFacts with_leg_to_frame(StageFacts facts, plan::Rigging& rigging) {
@@ -51,7 +53,8 @@ TEST_CASE("a box with its barrel along x bends as the same box with its barrel a
   REQUIRE(box_shape(x.body));
   CHECK(box_shape(x.body)->barrel == plan::Axis::x);
   CHECK(box_shape(y.body)->barrel == plan::Axis::y);
-  CHECK(in(MPa, assessed(box_tension(x)).tension) == Approx(in(MPa, assessed(box_tension(y)).tension)).epsilon(1e-6));
+  CHECK(in(MPa, assessed(box_tension(x)).tension) ==
+        Approx(in(MPa, assessed(box_tension(y)).tension)).epsilon(1e-6));
 }
 
 TEST_CASE("what a leg pulls that ends at a frame is not counted on the piece: ring, box and panel in steps") {
@@ -64,7 +67,8 @@ TEST_CASE("what a leg pulls that ends at a frame is not counted on the piece: ri
     const auto tension = [&](const StageFacts& facts) {
       return in(MPa, assessed(shape == 0   ? ring_tension(facts)
                               : shape == 1 ? box_tension(facts)
-                                           : stepped_panel_tension(facts)).tension);
+                                           : stepped_panel_tension(facts))
+                         .tension);
     };
     const auto facts = lift.facts();
     plan::Rigging rigging;
@@ -86,8 +90,10 @@ TEST_CASE("picks to one side of a box or at one place of a ring do not carry it 
   };
   const std::string uneven = "the picks are not in two lines along the barrel, even about its middle";
   // A1 and A4 stand at x = 0.4 m, A2 and A3 at 1.6 m.
-  CHECK(why_not(box_tension(keep(box.facts(), [](std::size_t leg) { return leg == 0 || leg == 3; }))) == uneven);
-  CHECK(why_not(box_tension(keep(box.facts(), [](std::size_t leg) { return leg == 1 || leg == 2; }))) == uneven);
+  CHECK(why_not(box_tension(keep(box.facts(), [](std::size_t leg) { return leg == 0 || leg == 3; }))) ==
+        uneven);
+  CHECK(why_not(box_tension(keep(box.facts(), [](std::size_t leg) { return leg == 1 || leg == 2; }))) ==
+        uneven);
   CHECK(why_not(ring_tension(keep(ring.facts(), [](std::size_t leg) { return leg == 2; }))) ==
         "the picks of the ring do not stand evenly about its axis");
 }
@@ -98,12 +104,13 @@ TEST_CASE("a box under loads that are no numbers is not assessed") {
   auto facts = box.facts();
   std::get<loads::StageLoad>(facts.load).gear_loads.front().loads.front().force = HUGE_VAL * kN;
   auto all = std::get<std::vector<Situation>>(facts.gear_situations);
-  for (demands::LegForce& leg : all.front().legs) leg.on_insert.x = (leg.on_insert.x > Force{} ? HUGE_VAL : -HUGE_VAL) * kN;
+  for (demands::LegForce& leg : all.front().legs)
+    leg.on_insert.x = (leg.on_insert.x > Force{} ? HUGE_VAL : -HUGE_VAL) * kN;
   facts.gear_situations = all;
   CHECK(why_not(box_tension(facts)) == "a number of the box is not usable");
 }
 
-TEST_CASE("a wide flat ring is no ring that bends, but a panel with a hole; one a little higher is a ring") {
+TEST_CASE("a wide flat ring is no ring that bends, but a panel with a hole, one a little higher is a ring") {
   SlabLift lift;
   make_ring_on_four(lift);
   // Wall 0.3 m, radius 1.5 m: a ring while the wall is less than 5 times the height.
@@ -111,8 +118,15 @@ TEST_CASE("a wide flat ring is no ring that bends, but a panel with a hole; one 
     plan::Solid& ring = lift.plan.piece.solids[0];
     ring.diameter = 3.3 * m, ring.inside_diameter = 2.7 * m, ring.length = height_m * m;
     for (plan::Insert& insert : lift.plan.inserts) {
-      insert.at = {(insert.at.x > 0.1 * m ? 1.5 : insert.at.x < -0.1 * m ? -1.5 : 0.0) * m,
-                   (insert.at.y > 0.1 * m ? 1.5 : insert.at.y < -0.1 * m ? -1.5 : 0.0) * m, height_m * m};
+      insert.at = {(insert.at.x > 0.1 * m    ? 1.5
+                    : insert.at.x < -0.1 * m ? -1.5
+                                             : 0.0) *
+                       m,
+                   (insert.at.y > 0.1 * m    ? 1.5
+                    : insert.at.y < -0.1 * m ? -1.5
+                                             : 0.0) *
+                       m,
+                   height_m * m};
       insert.embedment = 30.0 * mm;
     }
     return model_of(lift.facts());
@@ -145,14 +159,17 @@ TEST_CASE("a box of which a slab or wall would come out as nothing is none") {
   CHECK(in(m, whole.top) == Approx(0.2));
   CHECK(in(m, whole.bottom) == Approx(0.2));
   CHECK(in(m, whole.side) == Approx(0.2));
-  // A U of 2.0 x 1.6 m: walls 0.2 m, a slab of 0.2 m below and none on top. And the same upside down, and lying.
+  // A U of 2.0 x 1.6 m: walls 0.2 m, a slab of 0.2 m below and none on top. And the same upside down, and
+  // lying.
   const auto channel = [](bool at_top, bool at_side) {
-    const double W = 2.0, D = 1.6, L = 2.0, t = 0.2, b = at_side ? W : W - 2.0 * t, h = at_side ? D - 2.0 * t : D - t;
+    const double W = 2.0, D = 1.6, L = 2.0, t = 0.2, b = at_side ? W : W - 2.0 * t,
+                 h = at_side ? D - 2.0 * t : D - t;
     const double hole = b * h, V = L * (W * D - hole);
     const double hole_z = at_side ? 0.5 * D : at_top ? 0.5 * (D - t) : t + 0.5 * (D - t);
     const double z = (W * D * 0.5 * D - hole * hole_z) / (W * D - hole);
     const double X2 = L * (W * W * W * D - b * b * b * h) / 12.0, Y2 = V * L * L / 12.0;
-    const double Z2 = L * (W * D * (D * D / 12.0 + std::pow(0.5 * D - z, 2)) - hole * (h * h / 12.0 + std::pow(hole_z - z, 2)));
+    const double Z2 = L * (W * D * (D * D / 12.0 + std::pow(0.5 * D - z, 2)) -
+                           hole * (h * h / 12.0 + std::pow(hole_z - z, 2)));
     piece::Body body;
     body.volume = V * m3;
     body.centroid = {0.5 * W * m, 0.5 * L * m, z * m};
@@ -217,7 +234,9 @@ TEST_CASE("strips by hand are told of rectangles only, where the plate is known 
   }
 }
 
-TEST_CASE("a panel in steps: whichever way its outline runs, a part on it counts, a grip aside does not come out even") {
+TEST_CASE(
+    "a panel in steps: whichever way its outline runs, a part on it counts, a grip aside does not come out "
+    "even") {
   SlabLift lift;
   make_slab_on_ribs(lift);
   auto facts = lift.facts();
@@ -236,8 +255,11 @@ TEST_CASE("a panel in steps: whichever way its outline runs, a part on it counts
   SlabLift with_part;
   make_slab_on_ribs(with_part);
   with_part.plan.form->nothing_attached = false;
-  with_part.plan.form->attached = {
-      {.what = "former", .weight = 20.0 * kN, .at = Position{2.0 * m, 1.0 * m, 0.0 * m}, .until = {}, .place = {}}};
+  with_part.plan.form->attached = {{.what = "former",
+                                    .weight = 20.0 * kN,
+                                    .at = Position{2.0 * m, 1.0 * m, 0.0 * m},
+                                    .until = {},
+                                    .place = {}}};
   auto loaded = with_part.facts();
   const double more = in(MPa, assessed(stepped_panel_tension(loaded)).tension);
   CHECK(more > 1.1 * tension);  // 20 kN in the middle of 41 kN between the picks

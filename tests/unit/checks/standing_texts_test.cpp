@@ -120,7 +120,7 @@ TEST_CASE("a speed of the wind and a coefficient that the plan states are told")
   CHECK_THAT(stated_instead(plan, hand_made_rules(), without)[1], Catch::EndsWith("; the table has none"));
 }
 
-TEST_CASE("a partial safety format tells its load factors, the grip of the form where it counts; without them the one factor") {
+TEST_CASE("a partial safety format tells its load factors, with the grip where it counts, without them the one factor") {
   tables::RuleSet rules = eu_rules();
   REQUIRE(rules.load_factors);
   rules.insert_load.value = tables::InsertLoad::with_adhesion_and_dynamic;

@@ -1,5 +1,5 @@
-// Questions of strength with a log, without one, or at another time; the strength a lift needs where none helps; and what
-// stands on a strength: ratings, bars about an insert, uncracked concrete.
+// Questions of strength with a log, without one, or at another time; the strength a lift needs where none
+// helps; and what stands on a strength: ratings, bars about an insert, uncracked concrete.
 
 #include <cmath>
 
@@ -47,7 +47,8 @@ StrengthQuestion with_log(std::vector<strength::Reading> readings) {
   asked.concrete.evidence->cast = zoned(cast_second);
   asked.concrete.evidence->tested = zoned(tested_second);
   asked.asked_at = {{}, zoned(tested_second + 3600)};
-  asked.log = strength::TemperatureLog{.file = "log.csv", .sensor = "core", .readings = std::move(readings), .doubts = {}};
+  asked.log = strength::TemperatureLog{
+      .file = "log.csv", .sensor = "core", .readings = std::move(readings), .doubts = {}};
   return asked;
 }
 
@@ -89,13 +90,17 @@ TEST_CASE("two lifts that rest on one test are told once that nothing limits it"
   CHECK(two.needed.size() == 2);
 }
 
-TEST_CASE("frost before the pour says nothing of it, frost after it stops it: by the time of casting that is stated") {
+TEST_CASE(
+    "frost before the pour says nothing of it, frost after it stops it: by the time of casting that is "
+    "stated") {
   const auto asked = with_log({reading(cast_second - 3600, -5.0), reading(cast_second + 3600, 20.0)});
   CHECK(answer(asked, with_maturity()).verdict == Verdict::go);
-  const auto frozen = answer(with_log({reading(cast_second, 20.0), reading(cast_second + 3600, -0.1)}), with_maturity());
+  const auto frozen =
+      answer(with_log({reading(cast_second, 20.0), reading(cast_second + 3600, -0.1)}), with_maturity());
   CHECK(frozen.verdict == Verdict::hold);
   CHECK_THAT(frozen.needed.front().why, Catch::StartsWith("the concrete was at or below 0 degC, log.csv:"));
-  // A log file that names no casting leaves it to the specimens; one that names another is no log of this pour.
+  // A log file that names no casting leaves it to the specimens; one that names another is no log of this
+  // pour.
   auto with_file = asked;
   with_file.log_file.emplace();
   CHECK(answer(with_file, with_maturity()).verdict == Verdict::go);
@@ -118,12 +123,16 @@ TEST_CASE("no specimens, and a log of which nothing comes: both are told, with t
         "calibrate the mix, or break field-cured specimens");
 }
 
-TEST_CASE("needed strength: a step of the drawing that is just too little is not printed; a note is no need") {
+TEST_CASE(
+    "needed strength: a step of the drawing that is just too little is not printed, a note is no need") {
   SlabLift lift;
   lift.plan.concrete.form_stripping_strength = 3000.3 * psi;
   lift.plan.form->nothing_attached = false;
-  lift.plan.form->attached = {
-      {.what = "former", .weight = 1.0 * kN, .at = Position{2.0 * m, 1.0 * m, 0.0 * m}, .until = {}, .place = {}}};
+  lift.plan.form->attached = {{.what = "former",
+                               .weight = 1.0 * kN,
+                               .at = Position{2.0 * m, 1.0 * m, 0.0 * m},
+                               .until = {},
+                               .place = {}}};
   const auto need = needed_strength(lift.facts());
   REQUIRE(need.to_print);
   CHECK(in(psi, *need.to_print) == Approx(3100.0).epsilon(1e-9));
@@ -151,7 +160,8 @@ TEST_CASE("needed strength: where no rule changes with it there is none, and wha
   CHECK_FALSE(need.not_mended.empty());
 }
 
-TEST_CASE("insert-rating in concrete that is too weak for it: fails where it would fail stronger, else missing") {
+TEST_CASE(
+    "insert-rating in concrete that is too weak for it: fails where it would fail stronger, else missing") {
   SlabLift lift;
   lift.plan.inserts[0] = rated_insert_at("A1", 1.0 * m, 0.5 * m);
   lift.rules.rating_scaling.value = tables::RatingScaling::as_declared;
@@ -175,7 +185,9 @@ TEST_CASE("insert-rating in concrete that is too weak for it: fails where it wou
   CHECK(at(19.9 * MPa, 1.0 * kN) == Result::missing);
 }
 
-TEST_CASE("insert-interaction: what comes out as no number is missing; a mode without its demand is not calculated") {
+TEST_CASE(
+    "insert-interaction: what comes out as no number is missing, a mode without its demand is not "
+    "calculated") {
   SlabLift lift;
   lift.rules.headed.interaction_small.value = Ratio{-1.0};  // neither is small: their sum over k
   CHECK(finding_for("insert-interaction", "A1", lift.facts()).result == Result::pass);
@@ -220,7 +232,8 @@ TEST_CASE("bars about an insert by EN 1992-4: their clause, and tension and shea
   bars.bottom_end = plan::BarEnd::straight;
   lift.plan.inserts[0].bars = bars;
   const auto facts = lift.facts();
-  const Finding with = finding_for("insert-breakout", "A1", facts), without = finding_for("insert-breakout", "A2", facts);
+  const Finding with = finding_for("insert-breakout", "A1", facts),
+                without = finding_for("insert-breakout", "A2", facts);
   CAPTURE(with.text, without.text);
   REQUIRE(with.utilization);
   CHECK(with.clause == "EN 1992-4 7.2.1.9");
@@ -233,14 +246,16 @@ TEST_CASE("bars about an insert by EN 1992-4: their clause, and tension and shea
   const auto largest = [&](std::size_t i) {
     double most = 0.0;
     for (std::size_t s = 0; s < facts.modes.situations; ++s) {
-      const double n = std::max({use(s, i, Mode::breakout), use(s, i, Mode::pullout), use(s, i, Mode::side_blowout)});
+      const double n =
+          std::max({use(s, i, Mode::breakout), use(s, i, Mode::pullout), use(s, i, Mode::side_blowout)});
       const double v = std::max(use(s, i, Mode::edge_breakout), use(s, i, Mode::pryout));
       const double n_s = use(s, i, Mode::steel_tension), v_s = use(s, i, Mode::steel_shear);
       most = std::max({most, std::pow(std::pow(n, k) + std::pow(v, k), 1.0 / k), n_s * n_s + v_s * v_s});
     }
     return most;
   };
-  CHECK(finding_for("insert-interaction", "A1", facts).utilization.value() == Approx(largest(0)).epsilon(1e-9));
+  CHECK(finding_for("insert-interaction", "A1", facts).utilization.value() ==
+        Approx(largest(0)).epsilon(1e-9));
   // Without the table of them the bars count for nothing.
   lift.rules.anchor_bars.reset();
   CHECK(finding_for("insert-interaction", "A1", lift.facts()).result == Result::missing);
@@ -248,11 +263,13 @@ TEST_CASE("bars about an insert by EN 1992-4: their clause, and tension and shea
   CHECK(finding_for("insert-interaction", "A1", lift.facts()).result == Result::missing);
 }
 
-TEST_CASE("inserts count as uncracked only where cracking was computed and passes, and no wall is bent too much") {
+TEST_CASE(
+    "inserts count as uncracked only where cracking was computed and passes, and no wall is bent too much") {
   SlabLift lift;
   lift.rules.headed = eu_rules().headed;
   lift.plan.concrete.cracked = false;
-  for (plan::Insert& insert : lift.plan.inserts) insert.embedment = 60.0 * mm;  // far from edges and thin behind
+  for (plan::Insert& insert : lift.plan.inserts)
+    insert.embedment = 60.0 * mm;  // far from edges and thin behind
   auto facts = lift.facts();
   const auto cracked = [](StageFacts& of, bool bending_is_known) {
     count_cracks(of, bending_is_known);

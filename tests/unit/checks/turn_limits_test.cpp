@@ -1,5 +1,5 @@
-// Turns at the ends of what their rules cover: no method, back and forth, past the balance, two hooks without what they need,
-// what is no number in a sweep; and how the piece stands before and after.
+// Turns at the ends of what their rules cover: no method, back and forth, past the balance, two hooks
+// without what they need, what is no number in a sweep; and how the piece stands before and after.
 
 #include <cmath>
 
@@ -59,8 +59,9 @@ TEST_CASE("turn-slip: the friction that the edge needs, by hand, at what there i
   const auto facts = slab.facts();
   const Finding first = of_piece("turn-slip", facts);
   CHECK(first.result == Result::pass);
-  // Picks at x = 3 m, the hook sqrt(2.5^2 - 0.5^2) m over them; at t the weight is 2 cos t - 0.15 sin t from the edge and the
-  // hook 3 cos t - 0.3 sin t: F = W x / x_hook grows with t, mu = F tan(3 deg) / (W - F).
+  // Picks at x = 3 m, the hook sqrt(2.5^2 - 0.5^2) m over them; at t the weight is 2 cos t - 0.15 sin t
+  // from the edge and the hook 3 cos t - 0.3 sin t: F = W x / x_hook grows with t, mu = F tan(3 deg) / (W -
+  // F).
   const double t = std::acos(-1.0) / 4.0;
   const double share = (2.0 * std::cos(t) - 0.15 * std::sin(t)) / (3.0 * std::cos(t) - 0.3 * std::sin(t));
   const double needed = share / (1.0 - share) * std::tan(std::acos(-1.0) / 60.0);
@@ -72,7 +73,8 @@ TEST_CASE("turn-slip: the friction that the edge needs, by hand, at what there i
   CHECK(of_piece("turn-slip", slab.facts()).result == Result::fail);
 }
 
-TEST_CASE("turn-slip: a hook off plumb by no number, or a push that is none, is missing and never no push at all") {
+TEST_CASE(
+    "turn-slip: a hook off plumb by no number, or a push that is none, is missing and never no push at all") {
   TurnedSlab slab;
   slab.rules.hook_off_plumb.value = not_a_number * deg;
   const Finding unknown = of_piece("turn-slip", slab.facts());
@@ -95,14 +97,17 @@ TEST_CASE("turn-slip: a hook off plumb by no number, or a push that is none, is 
   CHECK_FALSE(has_step(trace, "mu_needed"));
 }
 
-TEST_CASE("turn-slip off a table: picks inside the centre of gravity cannot take it up, past the balance nothing pulls") {
+TEST_CASE(
+    "turn-slip off a table: picks inside the centre of gravity cannot take it up, past the balance nothing "
+    "pulls") {
   TurnedSlab slab;
   take_off_a_table(slab, 80.0 * deg);
   auto spoilt = slab.facts();
   for (demands::HungLeg& leg : sweep_in(spoilt).piece.legs) leg.at.x = 1.0 * m;
   const Finding inside = of_piece("turn-slip", spoilt);
   CHECK(inside.result == Result::missing);
-  CHECK_THAT(inside.text, Catch::StartsWith("the hook does not stand farther from the edge than the centre of gravity"));
+  CHECK_THAT(inside.text,
+             Catch::StartsWith("the hook does not stand farther from the edge than the centre of gravity"));
 
   // The balance: atan(2.0 / 0.15) = 85.71 degrees.
   TurnedSlab past;
@@ -118,7 +123,8 @@ TEST_CASE("turn-slip off a table: picks inside the centre of gravity cannot take
   CHECK(si_number(*of_piece("turn-slip", past.facts()).demand) > 0.0);
 }
 
-TEST_CASE("the legs carry a piece between the angle of its table and the end of the turn, whichever way it turns") {
+TEST_CASE(
+    "the legs carry a piece between the angle of its table and the end of the turn, whichever way it turns") {
   TurnedSlab slab;
   take_off_a_table(slab, 80.0 * deg);
   slab.turn().from = 85.0 * deg;
@@ -142,7 +148,7 @@ TEST_CASE("the legs carry a piece between the angle of its table and the end of 
   CHECK(in(deg, assessed(range_of(slab.stage())).high) == Approx(8.0));
 }
 
-TEST_CASE("angles in order: each once, the last of those that are nearly one; one alone, and none") {
+TEST_CASE("angles in order: each once, the last of those that are nearly one, one alone, and none") {
   const auto degrees = [](std::vector<Angle> angles) {
     std::vector<double> all;
     for (const Angle& angle : in_order(std::move(angles))) all.push_back(in(deg, angle));
@@ -168,10 +174,13 @@ TEST_CASE("a piece that stands on its head does not stand as the turn starts, th
   slab.plan.stages.push_back(over);
   const auto facts = slab.facts(1);
   CHECK(assessed(up_before(slab.plan, slab.plan.stages[1], slab.body)).z == Approx(-1.0));
-  CHECK(finding_for("rigging-statics", "two legs", facts).text == "the piece does not stand at 0.0 deg before this stage");
+  CHECK(finding_for("rigging-statics", "two legs", facts).text ==
+        "the piece does not stand at 0.0 deg before this stage");
 }
 
-TEST_CASE("which way up: before a stage that is not of the plan all its turns count; two hooks need both riggings") {
+TEST_CASE(
+    "which way up: before a stage that is not of the plan all its turns count, two hooks need both "
+    "riggings") {
   TurnedSlab slab;
   slab.facts();
   const plan::Stage elsewhere = slab.stage();
@@ -201,7 +210,7 @@ TEST_CASE("the second crane of a turn: its share at the worst, and each thing th
   CHECK(why_not(second(facts)) == "the second hook has no rigging");
 }
 
-TEST_CASE("the report of a turn: what the hook pulls at its worst; none without a load") {
+TEST_CASE("the report of a turn: what the hook pulls at its worst, none without a load") {
   TurnedSlab slab;
   auto facts = slab.facts();
   Trace silent;
@@ -215,7 +224,9 @@ TEST_CASE("the report of a turn: what the hook pulls at its worst; none without 
   CHECK_FALSE(evaluate_stage(facts, silent).turn);
 }
 
-TEST_CASE("rigging-statics of a turn: the largest pull is calculated where a pose of the sweep has it and the hook holds") {
+TEST_CASE(
+    "rigging-statics of a turn: the largest pull is calculated where a pose of the sweep has it and the hook "
+    "holds") {
   TurnedSlab slab;
   auto facts = slab.facts();
   const auto told = [&] {
@@ -238,7 +249,8 @@ TEST_CASE("what fails in a turn says at which angle: insert, rating and leg") {
   slab.plan.slings[0].rated = 1.0 * kN;
   const Finding leg = finding_for("sling-overload", "A2", slab.facts());
   CHECK(leg.result == Result::fail);
-  CHECK_THAT(leg.text, Catch::Contains(", its tag says 1.00 kN, turned to ") && Catch::EndsWith("turned to 45.0 deg"));
+  CHECK_THAT(leg.text,
+             Catch::Contains(", its tag says 1.00 kN, turned to ") && Catch::EndsWith("turned to 45.0 deg"));
   slab.rules.insert_factor.value = Ratio{1000.0};
   const Finding insert = finding_for("insert-breakout", "A2", slab.facts());
   CHECK(insert.result == Result::fail);

@@ -45,8 +45,9 @@ TEST_CASE("a model of bending of no known kind counts as none") {
   choice.model = behind_the_list<plan::PieceModel>();
   // 4 x 2 x 0.3 m: V = 2.4 m3, S = 19.6 m2, t = 2 V / S = 245 mm, L / t = 16.33.
   CHECK_THAT(told(choice, facts.body, facts.rules.cracking, UnitSystem::si),
-             Catch::StartsWith("bending of the piece: not computed, it is a block, derived from its shape: 4000 mm long, "
-                               "16.4 mean thicknesses of 245 mm"));
+             Catch::StartsWith(
+                 "bending of the piece: not computed, it is a block, derived from its shape: 4000 mm long, "
+                 "16.4 mean thicknesses of 245 mm"));
 }
 
 TEST_CASE("a way to fail that is in no list has no strength, and so no pass") {
@@ -58,7 +59,8 @@ TEST_CASE("a way to fail that is in no list has no strength, and so no pass") {
   CHECK(number_of_sets(mode, facts) == 0);
   const auto& situations = std::get<std::vector<InsertSituation>>(facts.insert_situations);
   Trace silent;
-  CHECK(why_not(strength_alone(mode, facts, situations.front(), 0, silent)) == "this way to fail is not evaluated");
+  CHECK(why_not(strength_alone(mode, facts, situations.front(), 0, silent)) ==
+        "this way to fail is not evaluated");
   REQUIRE(number_of_sets(Mode::breakout, facts) >= 1);
   const LoadedInserts together = taking_part(Mode::breakout, facts, situations.front(), 0);
   REQUIRE(together.act_together());
@@ -71,7 +73,9 @@ TEST_CASE("a way to fail that is in no list has no strength, and so no pass") {
   CHECK(strengths_alone(Mode::edge_breakout, facts, {}, 0).empty());
 }
 
-TEST_CASE("inserts that have no layout in one face hold nothing together: missing, never the sum of what each holds") {
+TEST_CASE(
+    "inserts that have no layout in one face hold nothing together: missing, never the sum of what each "
+    "holds") {
   SlabLift lift;
   lift.plan.inserts[1].at = {1.3 * m, 0.5 * m, 0.3 * m};
   auto facts = lift.facts();
