@@ -112,18 +112,18 @@ void compare_hung(const PlateShape& shape, const std::vector<Pick>& picks, const
 
 }  // namespace
 
-TEST_CASE("panel 1 x 1 hung upright on two picks in its top edge") {
+TEST_CASE("panel 1 x 1 hung upright on two picks in its top edge", "[calculix]") {
   compare_hung({rectangle_ring(-0.5, -0.5, 0.5, 0.5), {}}, {{{-0.3, 0.5}, 0.0, 0.5}, {{0.3, 0.5}, 0.0, 0.5}},
                {{0.0, 0.0}, {0.0, 0.5}, {0.0, 0.3}, {-0.3, 0.3}, {0.3, 0.0}, {0.0, -0.3}, {0.45, 0.2}});
 }
 
-TEST_CASE("panel 1 x 1 with a window, upright on two picks with inclined legs") {
+TEST_CASE("panel 1 x 1 with a window, upright on two picks with inclined legs", "[calculix]") {
   compare_hung({rectangle_ring(-0.5, -0.5, 0.5, 0.5), {rectangle_ring(-0.2, -0.25, 0.25, 0.15)}},
                {{{-0.3, 0.5}, 0.25, 0.5}, {{0.3, 0.5}, -0.25, 0.5}},
                {{0.0, 0.5}, {0.0, 0.32}, {-0.35, -0.05}, {0.37, -0.05}, {0.0, -0.38}, {-0.45, 0.3}, {0.45, -0.4}});
 }
 
-TEST_CASE("panel of 1 x 2 with a door cut in from below, upright on three picks") {
+TEST_CASE("panel of 1 x 2 with a door cut in from below, upright on three picks", "[calculix]") {
   compare_hung({{{-1.0, -0.5}, {0.1, -0.5}, {0.1, 0.15}, {0.5, 0.15}, {0.5, -0.5}, {1.0, -0.5}, {1.0, 0.5}, {-1.0, 0.5}}, {}},
                {{{-0.7, 0.5}, 0.0, 0.37}, {{-0.05, 0.5}, 0.0, 0.33}, {{0.75, 0.5}, 0.0, 0.30}},
                {{0.3, 0.5}, {0.3, 0.32}, {-0.4, 0.5}, {-0.4, 0.0}, {-0.8, -0.2}, {0.75, 0.1}, {-0.1, 0.1}});

@@ -53,27 +53,27 @@ void compare(const PlateShape& shape, const std::vector<PlatePoint>& picks, cons
 
 }  // namespace
 
-TEST_CASE("panel 1 x 2 with a window in the middle, on four picks") {
+TEST_CASE("panel 1 x 2 with a window in the middle, on four picks", "[calculix]") {
   compare({rectangle_ring(-0.5, -1.0, 0.5, 1.0), {rectangle_ring(-0.2, -0.3, 0.2, 0.3)}},
           {{-0.3, -0.6}, {0.3, -0.6}, {0.3, 0.6}, {-0.3, 0.6}},
           {{0.5, 0.0}, {0.35, 0.0}, {0.2, 0.0}, {0.0, 0.3}, {0.0, 0.6}, {0.0, 1.0}, {0.5, 1.0}});
 }
 
-TEST_CASE("panel 1 x 1.5 with a door cut in from one edge, on four picks") {
+TEST_CASE("panel 1 x 1.5 with a door cut in from one edge, on four picks", "[calculix]") {
   const PlateRing outline = {{-0.5, -0.75}, {0.5, -0.75}, {0.5, -0.2}, {0.1, -0.2},
                              {0.1, 0.2},    {0.5, 0.2},   {0.5, 0.75}, {-0.5, 0.75}};
   compare({outline, {}}, {{-0.3, -0.45}, {0.3, -0.45}, {0.3, 0.45}, {-0.3, 0.45}},
           {{-0.5, 0.0}, {-0.2, 0.0}, {0.1, 0.0}, {0.0, -0.75}, {0.0, 0.75}, {-0.2, 0.45}, {0.5, 0.75}});
 }
 
-TEST_CASE("panel 1 x 1 with two windows and a cut corner, on three picks") {
+TEST_CASE("panel 1 x 1 with two windows and a cut corner, on three picks", "[calculix]") {
   const PlateRing outline = {{-0.5, -0.5}, {0.5, -0.5}, {0.5, 0.3}, {0.3, 0.5}, {-0.5, 0.5}};
   compare({outline, {rectangle_ring(-0.35, -0.1, -0.15, 0.2), rectangle_ring(0.1, -0.25, 0.3, 0.0)}},
           {{-0.3, -0.3}, {0.35, -0.35}, {0.0, 0.35}},
           {{0.0, 0.0}, {-0.05, -0.3}, {-0.5, 0.05}, {0.5, -0.1}, {0.2, 0.1}, {-0.4, 0.4}, {0.0, -0.5}});
 }
 
-TEST_CASE("panel 1 x 2.5 with three windows, on eight picks") {
+TEST_CASE("panel 1 x 2.5 with three windows, on eight picks", "[calculix]") {
   compare({rectangle_ring(-0.5, -1.25, 0.5, 1.25),
            {rectangle_ring(-0.15, -0.95, 0.15, -0.65), rectangle_ring(-0.15, -0.15, 0.15, 0.15),
             rectangle_ring(-0.15, 0.65, 0.15, 0.95)}},
@@ -81,7 +81,7 @@ TEST_CASE("panel 1 x 2.5 with three windows, on eight picks") {
           {{0.0, 0.4}, {0.0, -0.4}, {0.5, 0.0}, {-0.5, 0.7}, {0.0, 1.25}, {0.33, 0.0}});
 }
 
-TEST_CASE("panel 1 x 1.2 tilted up: one edge on the ground, two picks near the other") {
+TEST_CASE("panel 1 x 1.2 tilted up: one edge on the ground, two picks near the other", "[calculix]") {
   std::vector<PlatePoint> held;
   for (int i = 0; i <= 20; ++i) held.push_back({-0.5 + 0.05 * i, -0.6});
   held.push_back({-0.3, 0.25});
@@ -90,19 +90,19 @@ TEST_CASE("panel 1 x 1.2 tilted up: one edge on the ground, two picks near the o
           {{0.0, 0.25}, {-0.3, -0.15}, {0.35, -0.15}, {0.0, 0.6}, {0.0, 0.1}, {-0.5, -0.1}});
 }
 
-TEST_CASE("panel 1 x 1 without openings, on four picks") {
+TEST_CASE("panel 1 x 1 without openings, on four picks", "[calculix]") {
   compare({rectangle_ring(-0.5, -0.5, 0.5, 0.5), {}}, {{-0.3, -0.3}, {0.3, -0.3}, {0.3, 0.3}, {-0.3, 0.3}},
           {{0.0, 0.0}, {0.5, 0.0}, {0.0, 0.5}, {0.0, 0.3}, {0.3, 0.0}, {0.5, 0.5}});
 }
 
-TEST_CASE("eight-sided lid with an eccentric opening, on three picks") {
+TEST_CASE("eight-sided lid with an eccentric opening, on three picks", "[calculix]") {
   const PlateRing outline = {{-0.2, -0.5}, {0.2, -0.5}, {0.5, -0.2}, {0.5, 0.2},
                              {0.2, 0.5},   {-0.2, 0.5}, {-0.5, 0.2}, {-0.5, -0.2}};
   compare({outline, {rectangle_ring(0.0, -0.25, 0.25, 0.0)}}, {{0.0, 0.35}, {-0.3, -0.2}, {0.3, -0.3}},
           {{0.0, 0.1}, {-0.15, 0.1}, {0.0, -0.4}, {0.4, 0.0}, {-0.4, 0.2}, {-0.1, -0.2}});
 }
 
-TEST_CASE("panel in the shape of an L, on five picks") {
+TEST_CASE("panel in the shape of an L, on five picks", "[calculix]") {
   const PlateRing outline = {{-0.5, -0.8}, {0.5, -0.8}, {0.5, -0.2}, {0.0, -0.2}, {0.0, 0.8}, {-0.5, 0.8}};
   compare({outline, {}}, {{-0.35, -0.6}, {0.3, -0.6}, {-0.3, -0.05}, {-0.4, 0.55}, {-0.1, 0.55}},
           {{0.0, -0.5}, {0.5, -0.5}, {-0.25, 0.25}, {-0.5, 0.25}, {-0.25, 0.8}, {0.1, -0.3}});

@@ -65,27 +65,27 @@ HungPiece below_a_frame(Length last_longer) {
 
 }  // namespace
 
-TEST_CASE("CalculiX: four wire ropes on a rectangle, the load off the middle") {
+TEST_CASE("CalculiX: four wire ropes on a rectangle, the load off the middle", "[calculix]") {
   compare(rectangle(3.0, 2.0, 3.0, 25120.0 * kN, at_m(0.2, 0.1, -0.5), 100.0 * kN));
 }
 
-TEST_CASE("CalculiX: four wire ropes, one 5 mm short") {
+TEST_CASE("CalculiX: four wire ropes, one 5 mm short", "[calculix]") {
   HungPiece piece = rectangle(3.0, 2.0, 3.0, 25120.0 * kN, at_m(0.2, 0.1, -0.5), 100.0 * kN);
   piece.legs[0].length -= 5.0 * mm;
   compare(piece);
 }
 
-TEST_CASE("CalculiX: four wire ropes, one 40 mm long and slack") {
+TEST_CASE("CalculiX: four wire ropes, one 40 mm long and slack", "[calculix]") {
   HungPiece piece = rectangle(3.0, 2.0, 3.0, 25120.0 * kN, at_m(0.2, 0.1, -0.5), 100.0 * kN);
   piece.legs[2].length += 40.0 * mm;
   compare(piece, 1);
 }
 
-TEST_CASE("CalculiX: six chains on a ring, the load off the middle") {
+TEST_CASE("CalculiX: six chains on a ring, the load off the middle", "[calculix]") {
   compare(circle(6, 1.5, 3.0, 18000.0 * kN, at_m(0.12, -0.2, -0.4), 120.0 * kN));
 }
 
-TEST_CASE("CalculiX: eight picks of a long panel, inner legs twice as stiff as outer ones") {
+TEST_CASE("CalculiX: eight picks of a long panel, inner legs twice as stiff as outer ones", "[calculix]") {
   HungPiece piece;
   const Position hook = at_m(0.0, 0.0, 4.0);
   for (const double x : {-2.4, -0.8, 0.8, 2.4})
@@ -95,11 +95,11 @@ TEST_CASE("CalculiX: eight picks of a long panel, inner legs twice as stiff as o
   compare(piece);
 }
 
-TEST_CASE("CalculiX: a frame on four legs, four legs below it, the load off the middle") { compare(below_a_frame(Length{})); }
+TEST_CASE("CalculiX: a frame on four legs, four legs below it, the load off the middle", "[calculix]") { compare(below_a_frame(Length{})); }
 
-TEST_CASE("CalculiX: the same with one leg below the frame 3 mm long") { compare(below_a_frame(3.0 * mm)); }
+TEST_CASE("CalculiX: the same with one leg below the frame 3 mm long", "[calculix]") { compare(below_a_frame(3.0 * mm)); }
 
-TEST_CASE("CalculiX: two hooks with four legs each, one leg 2 mm long") {
+TEST_CASE("CalculiX: two hooks with four legs each, one leg 2 mm long", "[calculix]") {
   HungPiece piece;
   const Position first = at_m(-2.0, 0.0, 3.0), second = at_m(2.0, 0.0, 3.0);
   for (const Position& hook : {first, second})

@@ -41,7 +41,7 @@ std::vector<double> planes(double to, double step) {
 
 }  // namespace
 
-TEST_CASE("slab on two ribs") {
+TEST_CASE("slab on two ribs", "[calculix]") {
   if (!calculix_is_installed()) {
     WARN("CalculiX (ccx) is not installed: nothing was compared");
     return;
