@@ -6,6 +6,7 @@
 
 #include <catch2/catch.hpp>
 
+#include "checks/hung_rigging.hpp"
 #include "checks/lift_situations.hpp"
 #include "checks/turn_situations.hpp"
 #include "support/assessed.hpp"
@@ -320,4 +321,33 @@ TEST_CASE(
   lift.plan.concrete.lifting_strength = 3000.0 * psi;
   lift.plan.concrete.form_stripping_strength.reset();
   CHECK_THAT(why_not(lift.facts().required_strength), Catch::Contains("the stage 'strip'"));
+}
+
+TEST_CASE(
+    "stiffness of legs: as stated, by size where the table knows the kind, else nearly rigid; all but stated "
+    "ones") {
+  SlabLift lift;
+  plan::Sling stated = lift.plan.slings.front(), sized = stated, unknown = stated;
+  stated.id = "stated", stated.axial_stiffness = 5000.0 * kN;
+  sized.id = "sized", sized.size = 16.0 * mm;
+  unknown.id = "unknown", unknown.size = 16.0 * mm, unknown.kind = "rope of straw";
+  lift.plan.slings = {stated, sized, unknown};
+  plan::Rigging& rigging = lift.plan.riggings.front();
+  rigging.legs[0].gear = "stated", rigging.legs[1].gear = "sized", rigging.legs[2].gear = "unknown";
+  rigging.legs[3].gear.clear();
+  const loads::LoadSet set = set_at("hanging", 2.0, 60.0 * kN);
+  const auto hung = [&] { return assessed(hung_piece(lift.plan, &rigging, set, lift.rules, lift.tables)); };
+  const auto kN_of = [](const demands::HungPiece& piece) {
+    std::vector<double> all;
+    for (const demands::HungLeg& leg : piece.legs) all.push_back(std::round(in(kN, leg.axial_stiffness)));
+    return all;
+  };
+  // E A = 60 GPa x 16 mm x 16 mm; nearly rigid: a thousand times the load.
+  CHECK(kN_of(hung()) == std::vector<double>{5000.0, 60000.0, 60000.0, 60000.0});
+  CHECK_FALSE(has_stiffness_by_size(lift.plan, rigging, lift.tables));
+  lift.tables.slings.at("chain").axial_modulus = made("axial_modulus", Stress{60000.0 * MPa});
+  CHECK(kN_of(hung()) == std::vector<double>{5000.0, 15360.0, 60000.0, 60000.0});
+  CHECK(has_stiffness_by_size(lift.plan, rigging, lift.tables));
+  CHECK(kN_of(on_nearly_rigid_legs(hung(), lift.plan, rigging, set, lift.rules)) ==
+        std::vector<double>{5000.0, 60000.0, 60000.0, 60000.0});
 }
