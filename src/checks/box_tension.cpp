@@ -82,7 +82,8 @@ Found most_tension(const demands::BoxMoments& m, const BoxShape& shape, double r
   Found most;
   const auto look = [&](PlateMoment moment, LineLoad pull, Length t, const char* where) {
     const Stress tension = 6.0 * abs(moment) / (t * t) + pull / t;
-    if (!(tension <= most.tension)) most = {tension, where, abs(moment)};
+    // What is no number stays, whatever comes after it.
+    if (is_finite(most.tension) && !(tension <= most.tension)) most = {tension, where, abs(moment)};
   };
   look(raised * m.top_middle, {}, shape.top, "middle of the top slab");
   look(raised * m.top_pick, {}, shape.top, "top slab at the picks");
