@@ -36,7 +36,8 @@ Chosen chosen_multiplier(const StageFacts& facts) {
     const std::string name = of.substr(stage.size() + 1);
     chosen.known += (chosen.known.empty() ? "'" : ", '") + name + "'";
     if (!chosen.product.empty() && name != chosen.product && name != "any.any") continue;
-    if (!chosen.multiplier || multiplier.value > chosen.multiplier->value) chosen.multiplier = &multiplier;
+    if (!chosen.multiplier || (is_finite(chosen.multiplier->value) && !(multiplier.value <= chosen.multiplier->value)))
+      chosen.multiplier = &multiplier;  // one that is no number stays, and raises to no number
   }
   return chosen;
 }
@@ -47,8 +48,10 @@ Force heaviest_of(const loads::StageLoad& load) {
   return heaviest;
 }
 
+Ratio at_least_one(Ratio raise) { return raise <= Ratio::from_value(1.0) ? Ratio::from_value(1.0) : raise; }
+
 Ratio raise_to(Ratio multiplier, const loads::StageLoad& load, Force total) {
-  return std::max(Ratio::from_value(1.0), Ratio{multiplier * ((load.weight + load.attached) / total)});
+  return at_least_one(multiplier * ((load.weight + load.attached) / total));
 }
 
 }  // namespace
@@ -57,8 +60,8 @@ Ratio lighter_set_raise(const StageFacts& facts, Force total) {
   const auto& load = std::get<loads::StageLoad>(facts.load);
   const Chosen chosen = chosen_multiplier(facts);
   if (!chosen.multiplier) return Ratio::from_value(1.0);
-  return std::max(Ratio::from_value(1.0), Ratio{raise_to(chosen.multiplier->value, load, total) /
-                                                raise_to(chosen.multiplier->value, load, heaviest_of(load))});
+  return at_least_one(raise_to(chosen.multiplier->value, load, total) /
+                      raise_to(chosen.multiplier->value, load, heaviest_of(load)));
 }
 
 Outcome<Ratio> bending_raise(const StageFacts& facts, Trace& trace) {

@@ -65,7 +65,8 @@ Outcome<Lines> lines_of(const StageFacts& facts, const BoxShape& shape, const Si
     return NotAssessed{"the picks are not in two lines along the barrel, even about its middle", name_own_check};
   lines.pick = std::max(farthest[0], farthest[1]);
   lines.up = std::max(up[0], up[1]);
-  lines.thrust = std::max({inward[0], inward[1], Force{}});
+  const Force both = inward[0] + inward[1];
+  lines.thrust = is_finite(both) ? std::max({inward[0], inward[1], Force{}}) : both;
   lines.above_middle = 0.5 * shape.top;
   lines.picks = std::min(count[0], count[1]);
   return lines;
@@ -81,7 +82,8 @@ Found most_tension(const demands::BoxMoments& m, const BoxShape& shape, double r
   Found most;
   const auto look = [&](PlateMoment moment, LineLoad pull, Length t, const char* where) {
     const Stress tension = 6.0 * abs(moment) / (t * t) + pull / t;
-    if (!(tension <= most.tension)) most = {tension, where, abs(moment)};
+    // What is no number stays, whatever comes after it.
+    if (is_finite(most.tension) && !(tension <= most.tension)) most = {tension, where, abs(moment)};
   };
   look(raised * m.top_middle, {}, shape.top, "middle of the top slab");
   look(raised * m.top_pick, {}, shape.top, "top slab at the picks");
@@ -126,8 +128,8 @@ Outcome<BendingTension> box_tension(const StageFacts& facts) {
     const Force total = 2.0 * lines.up, weight = total - others;
     const Length strip = std::min(facts.rules.cracking.pick_strip.value * shape->top,
                                   Length{shape->length / static_cast<double>(lines.picks)});
-    const double raised =
-        std::max(1.0, (shape->length / (static_cast<double>(lines.picks) * strip)).value());
+    const double spread = (shape->length / (static_cast<double>(lines.picks) * strip)).value();
+    const double raised = spread <= 1.0 ? 1.0 : spread;  // what is no number stays
     frame.pick = std::max(Length{}, lines.pick - 0.5 * shape->side);
     frame.thrust = lines.thrust * lines.above_middle / shape->length;
     struct Way {

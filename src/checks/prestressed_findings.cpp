@@ -36,6 +36,9 @@ Outcome<PrestressedBending> strand_bending_of(const StageFacts& facts, const Mod
   return prestressed_bending(facts, model, std::get<Ratio>(raise));
 }
 
+// What is no number stays, and passes nothing.
+Stress at_least_none(Stress stress) { return stress <= Stress{} ? Stress{} : stress; }
+
 Stress by_strands(const demands::FibreStress& stress) {
   Stress all{};
   for (const Stress& one : stress.of_rows) all += one;
@@ -49,7 +52,7 @@ Finding strand_tension_finding(const StageFacts& facts, const Outcome<Prestresse
   if (const auto* gap = std::get_if<NotAssessed>(&found))
     tension = *gap;
   else
-    tension = Demand<Stress>{std::max(Stress{}, std::get<PrestressedBending>(found).tension.stress)};
+    tension = Demand<Stress>{at_least_none(std::get<PrestressedBending>(found).tension.stress)};
   Finding finding =
       compared<Stress>(strand_cracking_rule, piece.mark, tension, cracking_stress_of(facts, trace),
                        facts.rules.cracking.factor.value.value(), std::string(cracking_clause(facts)));
@@ -82,7 +85,7 @@ Finding strand_compression_finding(const StageFacts& facts, const PrestressedBen
   else
     strength = Resistance<Stress>{std::get<Stress>(facts.formula_strength)};
   Finding finding = compared<Stress>(
-      strand_cracking_rule, piece.mark, Demand<Stress>{std::max(Stress{}, -bent.compression.stress)},
+      strand_cracking_rule, piece.mark, Demand<Stress>{at_least_none(-bent.compression.stress)},
       strength, 1.0 / share.value.value(), share.source.title + ", " + share.source.locator);
   finding.situation = bent.compression_situation;
   if (finding.result != Result::fail) return finding;

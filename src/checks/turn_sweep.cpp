@@ -130,7 +130,7 @@ Outcome<TurnSweep> turn_sweep(const demands::TurnedPiece& piece, const TurnRange
     const double main = pose.main_pull / total, tail = pose.tail_pull / total;
     if (main > sweep.main.share) sweep.main = {main, angle};
     if (tail > sweep.tail.share) sweep.tail = {tail, angle};
-    sweep.sideways = std::max(sweep.sideways, pose.sideways);
+    if (is_finite(sweep.sideways) && !(pose.sideways <= sweep.sideways)) sweep.sideways = pose.sideways;
     if (piece.method == plan::TurnMethod::edge)
       if (const double slip = push_over_reaction(pose, off_plumb);
           is_finite(sweep.slip) && !(slip <= sweep.slip.value())) {  // what is no number stays

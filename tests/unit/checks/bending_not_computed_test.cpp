@@ -207,6 +207,35 @@ TEST_CASE("a section of which no width was measured has no shear stress, and pas
   CHECK(why_not(line_shear(facts, line)) == "the widths of the piece over its height could not be measured");
 }
 
+TEST_CASE("a number of a table that is none passes no piece: multiplier, strip of the picks, force and share of the strands") {
+  const double not_a_number = std::nan("");
+  SlabLift slab;
+  REQUIRE(of(cracking, slab.facts()).result == Result::pass);
+  for (const char* first : {"strip.a.any", "strip.c.any"}) {  // before and after one that is a number
+    slab.rules.bending_multiplier = {{"strip.b.any", made_ratio("b", 1.5)},
+                                     {first, made_ratio("n", not_a_number)}};
+    CHECK(of(cracking, slab.facts()).result == Result::missing);
+  }
+  SlabLift box;
+  make_box_on_four(box);
+  REQUIRE(of(cracking, box.facts()).result == Result::pass);
+  box.rules.cracking.pick_strip.value = Ratio{not_a_number};
+  CHECK(of(cracking, box.facts()).result == Result::missing);
+  for (Sourced<Ratio> tables::PrestressModel::* share :
+       {&tables::PrestressModel::least, &tables::PrestressModel::most, &tables::PrestressModel::compression}) {
+    SlabLift strands;
+    make_stranded_beam(strands, 200.0 * kN, 0.1 * m);
+    const auto worst = [&] {
+      Result all = Result::pass;
+      for (const Finding& finding : judged(cracking, strands.facts())) all = std::max(all, finding.result);
+      return all;
+    };
+    REQUIRE(worst() == Result::pass);
+    (strands.rules.prestress.*share).value = Ratio{not_a_number};
+    CHECK(worst() == Result::missing);
+  }
+}
+
 TEST_CASE("a beam along y shears as the same beam along x, and says where") {
   SlabLift along_x, along_y;
   make_picked_beam(along_x);

@@ -48,6 +48,8 @@ TEST_CASE("not below its picks, without weight, or with what is no number, it ro
   CHECK(in(deg, roll_under(moment(std::nan("")), w, 0.3 * m, 0.1 * m)) == Approx(180.0));
   CHECK(in(deg, roll_under(moment(1.0), std::nan("") * newton, 0.3 * m, 0.1 * m)) == Approx(180.0));
   CHECK(in(deg, roll_under(moment(1.0), w, std::nan("") * m, 0.1 * m)) == Approx(180.0));
+  CHECK(in(deg, roll_under(moment(1.0), w, 0.3 * m, std::nan("") * m)) == Approx(180.0));
+  CHECK(in(deg, roll_under(moment(1.0), w, 0.3 * m, double{INFINITY} * m)) == Approx(180.0));
 }
 
 TEST_CASE("two picks in line roll about their line, a third beside it holds") {

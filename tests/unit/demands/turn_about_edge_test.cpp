@@ -102,3 +102,55 @@ TEST_CASE("an edge that is not level, or has no side to rise, is not assessed") 
   CHECK_FALSE(is_assessed(frame_about_edge({a, a}, centre)));
   CHECK_FALSE(is_assessed(frame_about_edge({Position{1.5 * m, 0.0 * m, 0.0 * m}, {1.5 * m, 2.0 * m, 0.0 * m}}, centre)));
 }
+
+TEST_CASE("what stops a turn has its reason: loads, method, edge, the places of hooks and picks") {
+  const auto why = [](const auto& outcome) {
+    REQUIRE_FALSE(is_assessed(outcome));
+    return std::get<NotAssessed>(outcome).why;
+  };
+  TurnedPiece piece = panel_on_edge();
+  piece.loads.front().force = -1.0 * kN;
+  CHECK(why(turn_pose(piece, 30.0 * deg)) == "a load on the piece is not a finite force downwards at a known place");
+  piece.loads.front().force = 25.0 * kN;
+  piece.loads.front().at.z = std::nan("") * m;
+  CHECK(why(turn_pose(piece, 30.0 * deg)) == "a load on the piece is not a finite force downwards at a known place");
+  piece.loads.clear();
+  CHECK(why(turn_pose(piece, 30.0 * deg)) == "the piece has no weight");
+  piece = panel_on_edge();
+  piece.method = static_cast<plan::TurnMethod>(99);
+  CHECK(why(turn_pose(piece, 30.0 * deg)) == "this way to turn a piece is not computed");
+  piece = panel_on_edge();
+  piece.frame.on_axis.y = 1.5 * m;  // hook and weight stand at y = 1.2 m, off the end of an edge from 1.5 m on
+  CHECK(why(turn_pose(piece, 20.0 * deg)) ==
+        "the piece would roll off the end of its edge: hook and centre of gravity are not in line");
+  piece = panel_on_edge();
+  piece.legs.resize(1);
+  piece.legs.front().at = {1.5 * m, 0.6 * m, 0.075 * m};  // plumb beside the centre of gravity: the hook takes all
+  CHECK(why(turn_pose(piece, 0.0 * deg)) == "the piece lifts off its edge and swings sideways");
+  piece.legs.clear();
+  CHECK(why(turn_pose(piece, 30.0 * deg)) == "a rigging has no legs, or more than 16");
+  piece = panel_on_edge();
+  piece.legs.push_back(turned_leg("E3", 3.0, 1.2, 0.075, 1.5));
+  piece.equalised = {{0, 1}};
+  CHECK(why(turn_pose(piece, 30.0 * deg)) ==
+        "legs that run over a sheave are computed in a turn only where they are the only two");
+  piece.legs.pop_back();
+  for (HungLeg& leg : piece.legs) leg.length = 0.6 * m;  // 1.2 m apart: half of that is not more than half of the way
+  CHECK(why(turn_pose(piece, 30.0 * deg)) == "the two equalised legs are too short to meet");
+  for (HungLeg& leg : piece.legs) leg.length = 0.601 * m;
+  CHECK(is_assessed(turn_pose(piece, 30.0 * deg)));
+  piece.equalised.clear();
+  for (HungLeg& leg : piece.legs) leg.length = 0.5 * m;
+  CHECK(why(turn_pose(piece, 30.0 * deg)) ==
+        "no place was found at which the legs meet over the piece as it is turned");
+
+  const Position centre{1.5 * m, 1.2 * m, 0.1 * m}, a{0.0 * m, 0.0 * m, 0.0 * m};
+  CHECK(why(frame_about_edge({a, {0.0 * m, 2.0 * m, 0.1 * m}}, centre)) == "the edge is not level as cast");
+  CHECK(why(frame_about_edge({a, a}, centre)) == "the two points of the edge are the same point");
+  CHECK(why(frame_about_edge({a, {0.0 * m, double{INFINITY} * m, 0.0 * m}}, centre)) ==
+        "the two points of the edge are the same point");
+  CHECK(why(frame_about_edge({Position{1.5 * m, 0.0 * m, 0.0 * m}, {1.5 * m, 2.0 * m, 0.0 * m}}, centre)) ==
+        "the edge lies plumb under the centre of gravity, neither side rises");
+  CHECK(why(frame_between(a, {0.0 * m, 0.0 * m, 1.0 * m})) ==
+        "the picks of the two hooks stand over each other as cast");
+}
