@@ -224,7 +224,7 @@ TEST_CASE("a number of a table that is none passes no piece: multiplier, strip o
   for (Sourced<Ratio> tables::PrestressModel::* share :
        {&tables::PrestressModel::least, &tables::PrestressModel::most, &tables::PrestressModel::compression}) {
     SlabLift strands;
-    make_stranded_beam(strands, 200.0 * kN, 0.1 * m);
+    with_strands(strands, 200.0 * kN, 0.1 * m);
     const auto worst = [&] {
       Result all = Result::pass;
       for (const Finding& finding : judged(cracking, strands.facts())) all = std::max(all, finding.result);
