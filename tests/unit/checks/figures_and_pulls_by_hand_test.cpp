@@ -9,6 +9,7 @@
 #include "checks/evaluate.hpp"
 #include "checks/pulls_on_scale.hpp"
 #include "checks/stage_figures.hpp"
+#include "support/hand_made_shapes.hpp"
 #include "support/hand_made_slab.hpp"
 
 using namespace firstpick;
@@ -126,16 +127,7 @@ TEST_CASE(
                                  .place = {}}};
   }
   SECTION("a panel in steps") {
-    lift.plan.piece.solids[0].at.z = 0.15 * m;
-    lift.plan.piece.solids[0].size = {4.0 * m, 2.0 * m, 0.15 * m};
-    for (const double y : {0.3, 1.3}) {
-      plan::Solid rib = lift.plan.piece.solids[0];
-      rib.name = y < 1.0 ? "rib 1" : "rib 2";
-      rib.at = {0.0 * m, y * m, 0.0 * m};
-      rib.size = {4.0 * m, 0.4 * m, 0.15 * m};
-      lift.plan.piece.solids.push_back(rib);
-    }
-    lift.plan.piece.stated_weight.reset();
+    make_slab_on_ribs(lift);
   }
   CHECK_FALSE(drawn_as(lift, "breaking free").tension);
   CHECK_FALSE(drawn_as(lift, "turned to 0.0 deg").tension);

@@ -34,6 +34,15 @@ void set_on_bearers(SlabLift& lift, double first_m, double second_m) {
     landing.bearers.push_back(bearer({x * m, 0.0 * m, 0.0 * m}, {x * m, 2.0 * m, 0.0 * m}));
 }
 
+// A second stage, to the yard, with a form part of 20 kN at this place.
+void lift_to_yard_with_former(SlabLift& lift, const Position& at) {
+  plan::Stage yard = lift.stage();
+  yard.kind = plan::StageKind::yard;
+  lift.plan.stages.push_back(yard);
+  lift.plan.form->nothing_attached = false;
+  lift.plan.form->attached = {{.what = "former", .weight = 20.0 * kN, .at = at, .until = {}, .place = {}}};
+}
+
 // Upper density counts: 2.4 m3 x 2400 kg/m3 x 1.03.
 const double slab_kN = 2.4 * 2400.0 * 1.03 * standard_gravity_m_per_s2 / 1000.0;
 
@@ -53,15 +62,7 @@ TEST_CASE(
   CHECK(landing(lift.facts()).result == Result::pass);
   CHECK(si_number(*landing(lift.facts()).capacity) == Approx(45.0).epsilon(1e-6));
   // With 20 kN at x = 2.4 m and 6 m up the margin is more, and the height far more: it tips at 8.6 degrees.
-  plan::Stage yard = lift.stage();
-  yard.kind = plan::StageKind::yard;
-  lift.plan.stages.push_back(yard);
-  lift.plan.form->nothing_attached = false;
-  lift.plan.form->attached = {{.what = "former",
-                               .weight = 20.0 * kN,
-                               .at = Position{2.4 * m, 1.0 * m, 6.0 * m},
-                               .until = {},
-                               .place = {}}};
+  lift_to_yard_with_former(lift, {2.4 * m, 1.0 * m, 6.0 * m});
   const auto facts = lift.facts(1);
   REQUIRE(assessed(load_centres_of(facts)).size() == 2);
   const double whole = slab_kN + 20.0;
@@ -78,16 +79,8 @@ TEST_CASE("landing-stability: of two loads the one that tips first, in whichever
   SlabLift lift;
   lift.plan.piece.stated_weight.reset();
   set_on_bearers(lift, 0.5, 3.5);
-  plan::Stage yard = lift.stage();
-  yard.kind = plan::StageKind::yard;
-  lift.plan.stages.push_back(yard);
-  lift.plan.form->nothing_attached = false;
   // A part below the slab draws the centre down: without it the piece tips earlier.
-  lift.plan.form->attached = {{.what = "former",
-                               .weight = 20.0 * kN,
-                               .at = Position{2.0 * m, 1.0 * m, 0.0 * m},
-                               .until = {},
-                               .place = {}}};
+  lift_to_yard_with_former(lift, {2.0 * m, 1.0 * m, 0.0 * m});
   // The base is 2 m wide across: margin 1 m, height 0.15 m.
   const Finding finding = landing(lift.facts(1));
   CHECK(finding.result == Result::pass);
@@ -134,15 +127,7 @@ TEST_CASE("roll-stability: the load that rolls most counts, and what is not know
   lift.plan.riggings[0].equalised.clear();
   lift.plan.riggings[0].legs = {leg_to("A1"), leg_to("A2")};  // in line: it rolls about them
   lift.plan.piece.stated_weight.reset();
-  plan::Stage yard = lift.stage();
-  yard.kind = plan::StageKind::yard;
-  lift.plan.stages.push_back(yard);
-  lift.plan.form->nothing_attached = false;
-  lift.plan.form->attached = {{.what = "former",
-                               .weight = 20.0 * kN,
-                               .at = Position{2.0 * m, 0.5 * m, -1.0 * m},
-                               .until = {},
-                               .place = {}}};
+  lift_to_yard_with_former(lift, {2.0 * m, 0.5 * m, -1.0 * m});
   auto facts = lift.facts(1);
   const auto centres = assessed(load_centres_of(facts));
   REQUIRE(centres.size() == 2);
