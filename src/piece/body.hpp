@@ -48,6 +48,9 @@ struct EdgeDistance {
   bool opening = false;  // edge of an opening, not of the outline
 };
 
+// So little of a body may be missing: sides that draw in by a few in a hundred, as they do in forms.
+constexpr double whole_below = 0.01;
+
 struct InsertSite {
   std::string insert;    // id
   std::size_t face = 0;  // index into Body::faces
@@ -57,6 +60,8 @@ struct InsertSite {
   Outline outline;
   std::vector<EdgeDistance> edges;  // every edge of the face, nearest first
   Length thickness{};               // concrete behind the insert along -normal, to the first void or face
+  // Of the body about the insert that its formulas or its supplier count on, under a flat face: the share that is not concrete.
+  double not_concrete = 0.0;
   Length sunk{};                    // how far this face lies below the insert: zero but in `within`
   // Of a curved face with a headed insert: flat faces inside the concrete, each the top of a body (contained_faces.hpp) that
   // lies wholly in it. Not faces of the piece: `face` is a number of each curved site's own, behind those of Body::faces.

@@ -21,6 +21,7 @@
 #include <gp_Ax2.hxx>
 #include <gp_Lin.hxx>
 
+#include "piece/below_face.hpp"
 #include "piece/contained_faces.hpp"
 #include "piece/shape.hpp"
 #include "units/print.hpp"
@@ -165,6 +166,21 @@ std::optional<InsertSite> site_at(const plan::Insert& insert, const Foot& foot, 
   return site;
 }
 
+// Under a flat face: of a headed insert the cone that would break out, at 1.5 embedments (ACI 318-19 17.6.2.1, as EN 1992-4
+// 7.2.1.4); of a rated one as deep and as far as its supplier's least edge distance.
+void measure_below(InsertSite& site, const plan::Insert& insert, const gp_Pnt& foot, const Assembly& assembly) {
+  if (!site.planar) return;
+  const gp_Ax2 axes(foot, gp_Dir(site.normal.x, site.normal.y, site.normal.z), gp_Dir(site.u.x, site.u.y, site.u.z));
+  if (insert.embedment && *insert.embedment < site.thickness) {
+    const double h_m = in(m, *insert.embedment);
+    site.not_concrete = share_not_concrete(assembly, site, axes, {1.5 * h_m, 0.0, h_m});
+  }
+  if (!insert.rating || !insert.rating->minimum_edge) return;
+  const double c_m = in(m, *insert.rating->minimum_edge);
+  const RoundBody declared_for{c_m, c_m, std::min(c_m, in(m, site.thickness))};
+  site.not_concrete = std::max(site.not_concrete, share_not_concrete(assembly, site, axes, declared_for));
+}
+
 // A headed or looped insert in a flat face reaches for concrete beyond half way to its neighbours: in tension not so far as
 // this many of its embedments.
 constexpr double reach_of_flat = 5.0;
@@ -223,7 +239,10 @@ std::vector<InsertSite> insert_sites(const plan::Plan& plan, const Assembly& ass
     }
   }
   if (sites.size() == plan.inserts.size())  // else there is a fault, and no body
-    for (std::size_t i = 0; i < sites.size(); ++i) add_faces_within(i, plan, assembly, places[i], sites);
+    for (std::size_t i = 0; i < sites.size(); ++i) {
+      measure_below(sites[i], plan.inserts[i], places[i], assembly);
+      add_faces_within(i, plan, assembly, places[i], sites);
+    }
   return sites;
 }
 

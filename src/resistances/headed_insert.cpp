@@ -9,6 +9,7 @@
 #include "resistances/headed_insert.hpp"
 
 #include <algorithm>
+#include <cmath>
 #include <utility>
 #include <vector>
 
@@ -148,6 +149,11 @@ Outcome<HeadedInsert> headed_insert(const plan::Insert& insert, const piece::Ins
                       .f_ya = steel->second.fya.value,
                       .bars = insert.bars};
   if (!site.planar) return in_round_face(std::move(headed), rules, trace);
+  if (!(site.not_concrete <= piece::whole_below))
+    return NotAssessed{fmt::format("the concrete below the face of insert {} is not whole: {:.0f} % of the body that would break "
+                                   "out is void, or lies beyond sides that draw in",
+                                   insert.id, std::ceil(100.0 * site.not_concrete)),
+                       "another place, where the concrete goes straight down from the edges of the face"};
   const auto edges = edge_distances(site, site.u, site.v);
   if (const auto* why = std::get_if<NotAssessed>(&edges)) return *why;
   headed.edges = std::get<EdgeDistances>(edges);

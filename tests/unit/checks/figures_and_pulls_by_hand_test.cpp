@@ -152,7 +152,7 @@ TEST_CASE("the tension of a line along y, under its own situation alone") {
 }
 
 TEST_CASE(
-    "an opening is drawn in the face and in the map, and has no tension; a part that hangs on a panel is no "
+    "an opening is drawn in the face and in the map, and has no tension, a part that hangs on a panel is no "
     "pick") {
   SlabLift lift;
   lift.plan.piece.solids.push_back(
@@ -189,7 +189,7 @@ TEST_CASE(
   CHECK(beside > 0);
 }
 
-TEST_CASE("breakout bodies: none is drawn on a round face; a sloping side is told as one") {
+TEST_CASE("breakout bodies: none is drawn on a round face, a sloping side is told as one") {
   SlabLift round;
   plan::Solid& drum = round.plan.piece.solids[0];
   drum.shape = plan::Shape::cylinder;

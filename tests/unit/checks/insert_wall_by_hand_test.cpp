@@ -209,7 +209,7 @@ TEST_CASE("the leg to a beam pulls no insert") {
   CHECK(piece.tension_kPa() == Approx(alone));
 }
 
-TEST_CASE("no wall, no pull: nothing; what is not known: not assessed, with its words") {
+TEST_CASE("no wall, no pull: nothing, what is not known: not assessed, with its words") {
   Pulled free(flat_wall({{{}, {}, {}, {}}}));
   free.pull({{}, {0.0, 0.0, 10.0}, {}, {}});
   CHECK_FALSE(assessed(free.asked()));
@@ -359,7 +359,7 @@ TEST_CASE("pulls nearer than two thicknesses are one to the height of a ring tha
   }
 }
 
-TEST_CASE("a ring under legs that hang upright is not bent; a pull that is no number is not assessed") {
+TEST_CASE("a ring under legs that hang upright is not bent, a pull that is no number is not assessed") {
   RingPulled ring(opposite);
   ring.pull({{}, {0.0, 0.0, 5.0}, {0.0, 0.0, 5.0}, {}});
   CHECK(in(kPa, ring.found().tension) == Approx(0.0).margin(1e-9));

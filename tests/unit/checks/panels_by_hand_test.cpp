@@ -72,7 +72,7 @@ const double weight_kN =
 }  // namespace
 
 TEST_CASE(
-    "the worst of a panel's moments: the first of equals, at the face that is pulled; what is no number "
+    "the worst of a panel's moments: the first of equals, at the face that is pulled, what is no number "
     "stays") {
   SlabLift lift;
   const auto facts = lift.facts();
@@ -211,7 +211,7 @@ TEST_CASE("a turned panel: grip even to 2 % of its size, while it turns and as i
   CHECK(why_not(turned_panel_tension(facts)) == uneven_turned);
 }
 
-TEST_CASE("a turned panel without a form is that without grip; the leg to a beam pulls nothing of it") {
+TEST_CASE("a turned panel without a form is that without grip, the leg to a beam pulls nothing of it") {
   TurnedAt slab({0.0, 8.0});
   const double alone = slab.MPa_each();
   slab.lift.plan.form.reset();

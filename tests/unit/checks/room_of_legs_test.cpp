@@ -235,7 +235,7 @@ plan::Beam beam_with(const std::vector<std::pair<std::string, Position>>& points
 }  // namespace
 
 TEST_CASE(
-    "a beam beside the concrete; its points that are one place are no line, one without points is none") {
+    "a beam beside the concrete, its points that are one place are no line, one without points is none") {
   const auto with = [](double up_mm, plan::Beam beam) {
     ByHand slab;
     slab.hang({away}, {"p"});

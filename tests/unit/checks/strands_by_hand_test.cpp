@@ -210,7 +210,7 @@ TEST_CASE("a place on a line of strands or bars, from either end, between its pl
   CHECK(in(m, place_on(across, plan::Axis::y, 2.0 * m).x) == Approx(0.5));
 }
 
-TEST_CASE("a line that is known is neither cut nor loaded again; what was refused stays refused") {
+TEST_CASE("a line that is known is neither cut nor loaded again, what was refused stays refused") {
   SlabLift lift;
   make_picked_beam(lift);
   auto facts = lift.facts();
@@ -250,7 +250,7 @@ TEST_CASE("a line that is known is neither cut nor loaded again; what was refuse
 }
 
 TEST_CASE(
-    "a line carries what its inserts are pulled by, not the leg to a beam; out of balance it is not loaded") {
+    "a line carries what its inserts are pulled by, not the leg to a beam, out of balance it is not loaded") {
   SlabLift lift;
   make_picked_beam(lift);
   auto facts = lift.facts();

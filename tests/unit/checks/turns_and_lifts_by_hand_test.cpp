@@ -220,7 +220,7 @@ TEST_CASE("while the form grips, a hook of two may have more of the load than at
   CHECK(towards_main.main.angle == Angle{});
 }
 
-TEST_CASE("a lift under no load set hangs nowhere; inserts without one feel nothing that is known") {
+TEST_CASE("a lift under no load set hangs nowhere, inserts without one feel nothing that is known") {
   SlabLift lift;
   auto facts = lift.facts();
   const loads::StageLoad whole = load_of(facts);
@@ -253,7 +253,7 @@ TEST_CASE(
 }
 
 TEST_CASE(
-    "a lift that hangs with a form part and not without it is not assessed; nothing is drawn of the latter") {
+    "a lift that hangs with a form part and not without it is not assessed, nothing is drawn of the latter") {
   SlabLift lift;
   auto facts = lift.facts();
   auto& load = load_of(facts);
@@ -324,7 +324,7 @@ TEST_CASE(
 }
 
 TEST_CASE(
-    "stiffness of legs: as stated, by size where the table knows the kind, else nearly rigid; all but stated "
+    "stiffness of legs: as stated, by size where the table knows the kind, else nearly rigid, all but stated "
     "ones") {
   SlabLift lift;
   plan::Sling stated = lift.plan.slings.front(), sized = stated, unknown = stated;

@@ -73,7 +73,7 @@ TEST_CASE("a base plane: no faces, faces without a ring, and a curved face that 
         "a curved face of the piece may reach below the face it stands on: how it stands is not known");
 }
 
-TEST_CASE("a face of two corners is no base to stand on: no margin; a centre at no place is not assessed") {
+TEST_CASE("a face of two corners is no base to stand on: no margin, a centre at no place is not assessed") {
   piece::Body body = on_its_face();
   CHECK(in(m, assessed(demands::set_down(body, {}, at_m(1.0, 1.0, 0.5), plumb)).margin) == Approx(1.0));
   CHECK(why_not(demands::set_down(body, {}, at_m(std::nan(""), 1.0, 0.5), plumb)) ==
