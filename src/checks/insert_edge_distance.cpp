@@ -55,11 +55,13 @@ Finding edge_distance_of(const StageFacts& facts, std::size_t i, Trace& trace) {
     return missing(edge_distance_rule, insert.id,
                    "the insert sits in a curved face, whose edges are not measured", "");
   if (!(site.not_concrete <= piece::whole_below))
-    return missing(edge_distance_rule, insert.id,
-                   fmt::format("below its face the concrete about insert {} is not whole within the edge distance that its "
-                               "supplier asks for: a void, or sides that draw in",
-                               insert.id),
-                   "another place, where the concrete goes straight down from the edges of the face");
+    return missing(
+        edge_distance_rule, insert.id,
+        fmt::format(
+            "below its face the concrete about insert {} is not whole within the edge distance that its "
+            "supplier asks for: a void, or sides that draw in",
+            insert.id),
+        "another place, where the concrete goes straight down from the edges of the face");
   const auto& edges = edges_of(facts, i);
   if (const auto* gap = std::get_if<NotAssessed>(&edges))
     return missing(edge_distance_rule, insert.id, gap->why, gap->remedy);

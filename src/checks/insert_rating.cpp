@@ -5,7 +5,7 @@
 // Where the rating declares loads by direction, the one of the pull counts (resistances/declared_load.cpp), and F is the pull
 // that takes most of it.
 // F_ultimate  declared load times the factor it includes, scaled down at lower strength (resistances/rated.cpp).
-// Where the rule set counts loads as declared, the declared load is the most that is allowed.
+// The declared load is the most that is allowed.
 // Absent      no rating, strength or included factor: HOLD. The direction of the pull is rule insert-angle.
 
 #include <algorithm>
@@ -65,11 +65,11 @@ Outcome<WorstForce> worst_pull(const StageFacts& facts, std::size_t insert) {
   return worst;
 }
 
-// A rule set that holds to what is declared never allows more than the declared load, however large the factor in it.
+// Never more than the declared load is allowed, however large the factor in it.
 void cap_at_declared(const plan::Insert& insert, const StageFacts& facts, Outcome<Resistance<Force>>& ultimate,
                      Trace& trace) {
   auto* known = std::get_if<Resistance<Force>>(&ultimate);
-  if (!known || facts.against_ultimate || facts.rules.rating_scaling.value != tables::RatingScaling::as_declared) return;
+  if (!known || facts.against_ultimate) return;
   const auto& factor = facts.rules.insert_factor;
   const Force most = insert.rating->load * factor.value;
   if (!(most < known->value)) return;
@@ -80,7 +80,7 @@ void cap_at_declared(const plan::Insert& insert, const StageFacts& facts, Outcom
                 .formula = "P * n_i",
                 .given = {{"P", in(kN, insert.rating->load), "kN"}, {"n_i", factor.value.value(), "1"}},
                 .clause = "supplier's declaration",
-                .sources = {facts.rules.rating_scaling.source}};
+                .sources = {factor.source}};
   });
 }
 

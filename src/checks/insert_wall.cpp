@@ -139,8 +139,7 @@ Length band_height(const StageFacts& facts, const piece::RoundWall& round, const
     if (next - angles[i] > one) arc = std::min(arc, next - angles[i]);
   }
   const Length most = arc / facts.rules.cracking.round_height.value.value() * radius;
-  const Length above = std::min(round.above, Length{0.5 * most});
-  return above + std::min(round.below, Length{most - above});
+  return std::min(Length{round.above + round.below}, most);  // near either end it reaches the farther inwards
 }
 
 demands::RoundBand band_of(const StageFacts& facts, std::size_t insert, const piece::RoundWall& round,

@@ -74,15 +74,16 @@ double farthest_m(const gp_Ax2& axes, const RoundBody& body, const gp_Dir& towar
   return std::max(at_face, at_end);
 }
 
-bool may_enter(const TopoDS_Face& face, const TopTools_IndexedMapOfShape& own_edges, const Bnd_Box& box, const gp_Ax2& axes,
-               const RoundBody& body) {
+bool may_enter(const TopoDS_Face& face, const TopTools_IndexedMapOfShape& own_edges, const Bnd_Box& box,
+               const gp_Ax2& axes, const RoundBody& body) {
   Bnd_Box of_face;
   BRepBndLib::Add(face, of_face);
   if (of_face.IsOut(box)) return false;
   const BRepAdaptor_Surface surface(face);
   TopTools_IndexedMapOfShape edges;
   TopExp::MapShapes(face, TopAbs_EDGE, edges);
-  const bool beside = std::any_of(edges.cbegin(), edges.cend(), [&](const auto& edge) { return own_edges.Contains(edge); });
+  const bool beside =
+      std::any_of(edges.cbegin(), edges.cend(), [&](const auto& edge) { return own_edges.Contains(edge); });
   if (beside && goes_straight_down(surface, axes.Direction())) return false;
   if (surface.GetType() != GeomAbs_Plane) return true;
   gp_Dir out = surface.Plane().Axis().Direction();
@@ -94,8 +95,11 @@ bool may_enter(const TopoDS_Face& face, const TopTools_IndexedMapOfShape& own_ed
 
 }  // namespace
 
-double share_not_concrete(const Assembly& assembly, const InsertSite& site, const gp_Ax2& axes, const RoundBody& body) {
-  if (!(body.at_face_m > touching_m && body.deep_m > touching_m && std::isfinite(body.at_face_m + body.deep_m))) return 1.0;
+double share_not_concrete(const Assembly& assembly, const InsertSite& site, const gp_Ax2& axes,
+                          const RoundBody& body) {
+  if (!(body.at_face_m > touching_m && body.deep_m > touching_m &&
+        std::isfinite(body.at_face_m + body.deep_m)))
+    return 1.0;
   try {
     const TopoDS_Shape round = round_body(axes, body);
     Bnd_Box box;
@@ -103,9 +107,10 @@ double share_not_concrete(const Assembly& assembly, const InsertSite& site, cons
     const TopoDS_Face& own = assembly.faces.at(site.face).face;
     TopTools_IndexedMapOfShape own_edges;
     TopExp::MapShapes(own, TopAbs_EDGE, own_edges);
-    const bool whole = std::none_of(assembly.faces.begin(), assembly.faces.end(), [&](const JoinedFace& each) {
-      return !each.face.IsSame(own) && may_enter(each.face, own_edges, box, axes, body);
-    });
+    const bool whole =
+        std::none_of(assembly.faces.begin(), assembly.faces.end(), [&](const JoinedFace& each) {
+          return !each.face.IsSame(own) && may_enter(each.face, own_edges, box, axes, body);
+        });
     if (whole) return 0.0;
     const TopoDS_Shape under = BRepAlgoAPI_Common(round, prism_under(site, axes, body.deep_m)).Shape();
     const double asked_m3 = solid_volume_m3(under);

@@ -17,6 +17,7 @@ struct RoundBody {
 
 // Share of what of the body lies under the face (`site.outline`) that is not concrete: a void beside the insert, or sides that
 // draw in below the face. `axes`: of the site, their direction out of the concrete. 1 where the kernel gives up.
-double share_not_concrete(const Assembly& assembly, const InsertSite& site, const gp_Ax2& axes, const RoundBody& body);
+double share_not_concrete(const Assembly& assembly, const InsertSite& site, const gp_Ax2& axes,
+                          const RoundBody& body);
 
 }  // namespace firstpick::piece

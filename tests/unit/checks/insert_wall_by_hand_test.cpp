@@ -308,6 +308,26 @@ TEST_CASE("two legs pinch a ring by P R/pi, and inserts that nothing pulls are n
   CHECK(in(kPa, wall.tension) < 1.1 * 6.0 * 3.0 * R / pi / (pi / 6.0 * R * 0.01));
 }
 
+TEST_CASE("near either end of a round wall the height that counts is the same, and never more than the wall has") {
+  const auto height = [](double above_m, double below_m) {
+    RingPulled ring(opposite);
+    for (auto& wall : ring.facts().anchorage.walls) {
+      auto& round = *std::get<piece::InsertWall>(*wall).round;
+      round.above = above_m * m, round.below = below_m * m;
+    }
+    ring.pinch({0.0, 3.0, 3.0, 0.0});
+    ring.found();
+    return ring.height();
+  };
+  const double most = pi / 6.0 * R;  // 0.340
+  for (const double end : {0.0, 0.06, 0.1, 0.25}) {
+    CHECK(height(end, 1.0) == Approx(most));
+    CHECK(height(1.0, end) == Approx(most));
+  }
+  CHECK(height(0.05, 0.1) == Approx(0.15));
+  CHECK(height(0.1, 0.05) == Approx(0.15));
+}
+
 TEST_CASE("a pull on another wall is none of a ring: it is held by shear alone, 3 P R/(4 pi)") {
   RingPulled ring(opposite);
   ring.pinch({0.0, 3.0, 3.0, 0.0});
@@ -386,7 +406,6 @@ TEST_CASE("the bending of a ring has all pulls in it where it is computed, and o
   auto facts = lift.facts();
   CHECK(pulls_are_in_its_bending(facts));
   auto unknown = std::get<std::vector<Situation>>(facts.gear_situations);
-  facts.bending = std::make_shared<BendingMemo>();  // nothing is known of it
   unknown.front().name = "swinging";
   const auto known = facts.gear_situations;
   facts.gear_situations = unknown;

@@ -33,7 +33,8 @@ double beyond_m2(double r_m, double a_m) {
 }
 
 std::vector<Solid> tee() {  // stem 120 mm wide, flange 60 mm thick
-  return {box("stem", at(0, -60, 0), at(3000, 120, 600)), box("flange", at(0, -500, 540), at(3000, 1000, 60))};
+  return {box("stem", at(0, -60, 0), at(3000, 120, 600)),
+          box("flange", at(0, -500, 540), at(3000, 1000, 60))};
 }
 
 }  // namespace
@@ -45,7 +46,8 @@ TEST_CASE("below a flat face: sides that go straight down leave nothing out, how
   CHECK(rated_share_at(block(), at(500, 50, 600), 50.0 * mm) == 0.0);
   // The rim of a ring, an opening in the face: round and flat sides straight down.
   CHECK(share_at({pipe("ring", at(0, 0, 0), 2.0 * m, 1.7 * m, 0.6 * m)}, at(925, 0, 600), 150.0 * mm) == 0.0);
-  CHECK(share_at({box("slab", at(0, 0, 0), at(2000, 2000, 300)), cut(box("hole", at(600, 600, 0), at(400, 400, 300)))},
+  CHECK(share_at({box("slab", at(0, 0, 0), at(2000, 2000, 300)),
+                  cut(box("hole", at(600, 600, 0), at(400, 400, 300)))},
                  at(500, 800, 300), 150.0 * mm) == 0.0);
 }
 
