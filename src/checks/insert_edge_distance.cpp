@@ -54,7 +54,7 @@ Finding edge_distance_of(const StageFacts& facts, std::size_t i, Trace& trace) {
   if (!site.planar)
     return missing(edge_distance_rule, insert.id,
                    "the insert sits in a curved face, whose edges are not measured", "");
-  if (!(site.not_concrete <= piece::whole_below))
+  if (!site.not_concrete || !(*site.not_concrete <= piece::whole_below))
     return missing(
         edge_distance_rule, insert.id,
         fmt::format(

@@ -119,7 +119,7 @@ void tell_estimate(const StrengthQuestion& question, const std::optional<plan::T
 std::optional<long long> seconds_after(const plan::Timestamp& from, Duration wait) {
   const double wait_s = std::ceil(wait.value() / 60.0) * 60.0;
   constexpr double ten_years_s = 3650.0 * 86400.0;
-  if (!(wait_s <= ten_years_s)) return {};
+  if (!(wait_s >= 0.0 && wait_s <= ten_years_s)) return {};
   return from.seconds + static_cast<long long>(wait_s);
 }
 

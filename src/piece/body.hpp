@@ -49,7 +49,7 @@ struct EdgeDistance {
 };
 
 // So little of a body may be missing: sides that draw in by a few in a hundred, as they do in forms.
-constexpr double whole_below = 0.01;
+inline const Ratio whole_below = Ratio::from_value(0.01);
 
 struct InsertSite {
   std::string insert;    // id
@@ -61,7 +61,7 @@ struct InsertSite {
   std::vector<EdgeDistance> edges;  // every edge of the face, nearest first
   Length thickness{};               // concrete behind the insert along -normal, to the first void or face
   // Of the body about the insert that its formulas or its supplier count on, under a flat face: the share that is not concrete.
-  double not_concrete = 0.0;
+  std::optional<Ratio> not_concrete{};  // empty: not measured, or nothing counts on it
   Length sunk{};                    // how far this face lies below the insert: zero but in `within`
   // Of a curved face with a headed insert: flat faces inside the concrete, each the top of a body (contained_faces.hpp) that
   // lies wholly in it. Not faces of the piece: `face` is a number of each curved site's own, behind those of Body::faces.

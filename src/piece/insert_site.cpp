@@ -171,14 +171,17 @@ std::optional<InsertSite> site_at(const plan::Insert& insert, const Foot& foot, 
 void measure_below(InsertSite& site, const plan::Insert& insert, const gp_Pnt& foot, const Assembly& assembly) {
   if (!site.planar) return;
   const gp_Ax2 axes(foot, gp_Dir(site.normal.x, site.normal.y, site.normal.z), gp_Dir(site.u.x, site.u.y, site.u.z));
+  const auto count = [&](const RoundBody& body) {
+    const Ratio share = Ratio::from_value(share_not_concrete(assembly, site, axes, body));
+    site.not_concrete = site.not_concrete ? std::max(*site.not_concrete, share) : share;
+  };
   if (insert.embedment && *insert.embedment < site.thickness) {
     const double h_m = in(m, *insert.embedment);
-    site.not_concrete = share_not_concrete(assembly, site, axes, {1.5 * h_m, 0.0, h_m});
+    count({1.5 * h_m, 0.0, h_m});
   }
   if (!insert.rating || !insert.rating->minimum_edge) return;
   const double c_m = in(m, *insert.rating->minimum_edge);
-  const RoundBody declared_for{c_m, c_m, std::min(c_m, in(m, site.thickness))};
-  site.not_concrete = std::max(site.not_concrete, share_not_concrete(assembly, site, axes, declared_for));
+  count({c_m, c_m, std::min(c_m, in(m, site.thickness))});
 }
 
 // A headed or looped insert in a flat face reaches for concrete beyond half way to its neighbours: in tension not so far as

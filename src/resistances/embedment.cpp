@@ -9,6 +9,8 @@
 
 #include "resistances/embedment.hpp"
 
+#include <cmath>
+
 #include <fmt/format.h>
 
 #include "resistances/mm_n_terms.hpp"
@@ -38,6 +40,17 @@ Outcome<Demand<Length>> embedment(const plan::Insert& insert) {
   if (!is_usable(*insert.embedment))
     return NotAssessed{fmt::format("the embedment of insert {} is not a number above zero", insert.id), {}};
   return Demand<Length>{*insert.embedment};
+}
+
+std::optional<NotAssessed> not_whole_below(const piece::InsertSite& site) {
+  constexpr const char* elsewhere = "another place, where the concrete goes straight down from the edges of the face";
+  if (!site.not_concrete)
+    return NotAssessed{fmt::format("the concrete below the face of insert {} was not measured", site.insert), elsewhere};
+  if (*site.not_concrete <= piece::whole_below) return {};
+  return NotAssessed{fmt::format("the concrete below the face of insert {} is not whole: {:.0f} % of the body that would break "
+                                 "out is void, or lies beyond sides that draw in",
+                                 site.insert, std::ceil(100.0 * site.not_concrete->value())),
+                     elsewhere};
 }
 
 }  // namespace firstpick::resistances

@@ -1,5 +1,7 @@
 #pragma once
 
+#include <optional>
+
 #include "piece/body.hpp"
 #include "plan/plan.hpp"
 #include "record/outcome.hpp"
@@ -15,5 +17,9 @@ Outcome<Resistance<Length>> embedment_room(const plan::Insert& insert, const pie
 
 // What the plan asks for: the effective embedment. Not assessed: not in the plan, not finite and above zero.
 Outcome<Demand<Length>> embedment(const plan::Insert& insert);
+
+// Why the concrete below the flat face of an insert is not what the formulas take it for, straight down from the edges of the
+// face; nothing where it is.
+std::optional<NotAssessed> not_whole_below(const piece::InsertSite& site);
 
 }  // namespace firstpick::resistances

@@ -9,7 +9,6 @@
 #include "resistances/headed_insert.hpp"
 
 #include <algorithm>
-#include <cmath>
 #include <utility>
 #include <vector>
 
@@ -17,6 +16,7 @@
 #include <fmt/ranges.h>
 
 #include "resistances/edge_distance.hpp"
+#include "resistances/embedment.hpp"
 #include "resistances/lb_in_terms.hpp"
 #include "resistances/mm_n_terms.hpp"
 #include "resistances/round_face.hpp"
@@ -149,11 +149,7 @@ Outcome<HeadedInsert> headed_insert(const plan::Insert& insert, const piece::Ins
                       .f_ya = steel->second.fya.value,
                       .bars = insert.bars};
   if (!site.planar) return in_round_face(std::move(headed), rules, trace);
-  if (!(site.not_concrete <= piece::whole_below))
-    return NotAssessed{fmt::format("the concrete below the face of insert {} is not whole: {:.0f} % of the body that would break "
-                                   "out is void, or lies beyond sides that draw in",
-                                   insert.id, std::ceil(100.0 * site.not_concrete)),
-                       "another place, where the concrete goes straight down from the edges of the face"};
+  if (auto gap = not_whole_below(site)) return *std::move(gap);
   const auto edges = edge_distances(site, site.u, site.v);
   if (const auto* why = std::get_if<NotAssessed>(&edges)) return *why;
   headed.edges = std::get<EdgeDistances>(edges);

@@ -11,6 +11,7 @@
 #include <fmt/format.h>
 
 #include "resistances/edge_distance.hpp"
+#include "resistances/embedment.hpp"
 #include "resistances/usable.hpp"
 
 namespace firstpick::resistances {
@@ -33,6 +34,7 @@ Outcome<Resistance<Force>> loop_breakout(const plan::Insert& insert, const piece
   if (!is_usable(*insert.embedment) || !(*insert.embedment < site.thickness))
     return NotAssessed{fmt::format("loop {} does not end inside the concrete: see loop-depth", insert.id),
                        "a shorter loop, or another place"};
+  if (auto gap = not_whole_below(site)) return *std::move(gap);
   const auto edges = edge_distances(site, site.u, site.v);
   if (const auto* gap = std::get_if<NotAssessed>(&edges)) return *gap;
   const HeadedInsert alone{.id = insert.id,

@@ -213,8 +213,8 @@ inline Outcome<Force> hook_load_of(SlabLift& lift) {
   return checks::crane_hook_load(facts, checks::cranes_of(facts).front());
 }
 
-// The slab turned about its edge at x = 0 by its inserts at x = 3 m, with two legs of their own; out of its form.
-inline void turn_about_edge(SlabLift& lift, Angle to) {
+// The slab turned about its edge at x = 0 by its inserts at x = 3 m, with two legs of their own, out of its form by the turn.
+inline void turn_out_of_form(SlabLift& lift, Angle to) {
   lift.plan.piece.stated_weight.reset();
   plan::Rigging two;
   two.id = "two legs";
@@ -231,6 +231,11 @@ inline void turn_about_edge(SlabLift& lift, Angle to) {
   lift.stage().rigging = "two legs";
   lift.stage().turn = turn;
   lift.stage().dynamic_factor = Ratio{1.2};
+}
+
+// The same, released before.
+inline void turn_about_edge(SlabLift& lift, Angle to) {
+  turn_out_of_form(lift, to);
   if (lift.plan.form) lift.plan.form->released = true;
 }
 

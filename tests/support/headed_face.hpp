@@ -50,6 +50,7 @@ struct HeadedFace {
     site.u = {cosine(turned), sine(turned), 0.0};
     site.v = {-sine(turned), cosine(turned), 0.0};
     site.thickness = thickness;
+    site.not_concrete = Ratio{};
     const auto seen_from_insert = [&](const Points& points) {
       Points seen;
       for (const auto& p : points) {

@@ -45,25 +45,6 @@ struct Twice {
   }
 };
 
-// The slab turned about its edge at x = 0 by its inserts at x = 3 m, legs of 2.5 m.
-void turn_it(SlabLift& lift) {
-  plan::Rigging two;
-  two.id = "two legs";
-  two.legs = {leg_to("A2"), leg_to("A3")};
-  two.weight = 1.0 * kN;
-  lift.plan.riggings.push_back(two);
-  plan::Turn turn;
-  turn.method = plan::TurnMethod::edge;
-  turn.about = {Position{}, Position{0.0 * m, 2.0 * m, 0.0 * m}};
-  turn.to = 45.0 * deg;
-  turn.ground = "yard";
-  turn.procedure = "TP-1";
-  lift.stage().kind = plan::StageKind::turn;
-  lift.stage().rigging = "two legs";
-  lift.stage().turn = turn;
-  lift.stage().dynamic_factor = Ratio{1.2};
-}
-
 }  // namespace
 
 TEST_CASE("the first stage brings the piece out of its form, whatever its kind, unless it is released") {
@@ -113,7 +94,7 @@ TEST_CASE("out of the form the dynamic factor is not below that of strip, and bo
 
 TEST_CASE("a turn out of the form: the hook holds the grip by the moments about the edge, as it starts, and no later") {
   SlabLift lift;
-  turn_it(lift);
+  turn_out_of_form(lift, 45.0 * deg);
   const auto facts = lift.facts();
   REQUIRE(is_assessed(facts.gear_situations));
   const auto& load = load_of(facts);

@@ -16,7 +16,7 @@ double share_at(std::vector<Solid> solids, Position point, Length h_ef) {
   plan::Insert headed = insert("A1", point);
   headed.kind = "headed";
   headed.embedment = h_ef;
-  return body_of(plan_of(std::move(solids), {}, {headed})).sites.at(0).not_concrete;
+  return body_of(plan_of(std::move(solids), {}, {headed})).sites.at(0).not_concrete.value().value();
 }
 
 double rated_share_at(std::vector<Solid> solids, Position point, Length minimum_edge) {
@@ -24,7 +24,7 @@ double rated_share_at(std::vector<Solid> solids, Position point, Length minimum_
   rated.kind = "rated";
   rated.rating.emplace();
   rated.rating->minimum_edge = minimum_edge;
-  return body_of(plan_of(std::move(solids), {}, {rated})).sites.at(0).not_concrete;
+  return body_of(plan_of(std::move(solids), {}, {rated})).sites.at(0).not_concrete.value().value();
 }
 
 // Of a circle, what lies farther than `a` to either side of its middle.
@@ -84,7 +84,7 @@ TEST_CASE("below a flat face: the draft of a form is within what is let pass, a 
   };
   const double draft = share_at(drafted(980.0), at(400, 0, 500), 150.0 * mm);  // 1 in 50
   CHECK(draft > 0.0);
-  CHECK(draft <= piece::whole_below);
-  CHECK(share_at(drafted(600.0), at(400, 0, 500), 150.0 * mm) > 2.0 * piece::whole_below);
+  CHECK(draft <= piece::whole_below.value());
+  CHECK(share_at(drafted(600.0), at(400, 0, 500), 150.0 * mm) > 2.0 * piece::whole_below.value());
   CHECK(share_at(drafted(1100.0), at(400, 0, 500), 150.0 * mm) == Approx(0.0).margin(1e-6));  // wider below
 }

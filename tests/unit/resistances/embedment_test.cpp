@@ -43,3 +43,22 @@ TEST_CASE("a thickness or an embedment that is no number above zero is named") {
     CHECK(why_not(embedment(insert)) == "the embedment of insert A1 is not a number above zero");
   }
 }
+
+TEST_CASE("concrete below a face that was not measured, is no number or is not whole is named, up to 1 % passes") {
+  piece::InsertSite site;
+  site.insert = "A1";
+  const auto why = [&] {
+    const auto gap = not_whole_below(site);
+    return gap ? gap->why : std::string();
+  };
+  CHECK(why() == "the concrete below the face of insert A1 was not measured");
+  for (const double whole : {0.0, 0.0099, 0.01}) {
+    site.not_concrete = Ratio::from_value(whole);
+    CHECK(why() == "");
+  }
+  site.not_concrete = Ratio::from_value(0.0101);
+  CHECK(why() == "the concrete below the face of insert A1 is not whole: 2 % of the body that would break out is void, or lies "
+                 "beyond sides that draw in");
+  site.not_concrete = Ratio::from_value(std::nan(""));
+  CHECK(why() != "");
+}

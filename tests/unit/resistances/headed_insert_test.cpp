@@ -165,6 +165,9 @@ TEST_CASE(
         "none above its head "
         "that is large enough and apart from other inserts");
   given = Case();
+  given.site.not_concrete.reset();
+  CHECK(why_not(given.outcome()) == "the concrete below the face of insert A1 was not measured");
+  given = Case();
   given.site.thickness = 6.0 * inch;
   CHECK(why_not(given.outcome()) == "the head of insert A1 is not inside the concrete: see insert-embedment");
 }

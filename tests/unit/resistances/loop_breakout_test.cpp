@@ -76,6 +76,9 @@ TEST_CASE("cone of a loop: what is not there is named") {
   given.site.planar = false;
   CHECK(why_not(given.cone()) == "loop L1 sits in a curved face; the formulas are for a flat face");
   given = Given();
+  given.site.not_concrete.reset();
+  CHECK(why_not(given.cone()) == "the concrete below the face of insert L1 was not measured");
+  given = Given();
   given.site.outline.outer.clear();
   CHECK(why_not(given.cone()) == "insert L1 does not lie inside the outline of its face");
   given = Given();
