@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <tuple>
 
 namespace firstpick::demands {
 
@@ -37,7 +38,7 @@ int PlateGrid::freedom(std::size_t triangle, std::size_t local) const {
 }
 
 PlateGrid::PlateGrid(const PlateMesh& of, double rigidity_of, double poisson_of)
-    : mesh(of), rigidity(rigidity_of), poisson(poisson_of) {
+    : mesh(of), rigidity(rigidity_of), poisson(poisson_of), beyond_(neighbours(of)) {
   double high_x = -1e300, high_y = -1e300;
   for (const PlatePoint& p : mesh.nodes) {
     low_x_m_ = std::min(low_x_m_, p.x_m), high_x = std::max(high_x, p.x_m);
@@ -66,19 +67,65 @@ PlateGrid::PlateGrid(const PlateMesh& of, double rigidity_of, double poisson_of)
   }
 }
 
+// Where a place lies as seen from a triangle, in areas: no division before it is known to lie within.
+PlateGrid::Seen PlateGrid::seen(std::size_t triangle, const PlatePoint& p) const {
+  const Reach& r = reaches_[triangle];
+  const double x = p.x_m - r.x_m, y = p.y_m - r.y_m;
+  return {x * r.to_3_y_m - r.to_3_x_m * y, r.to_2_x_m * y - x * r.to_2_y_m, r.doubled_m2};
+}
+
+bool PlateGrid::Seen::lies_within(double margin) const {
+  const double most_out_m2 = margin * doubled_m2;
+  return of_2_m2 >= -most_out_m2 && of_3_m2 >= -most_out_m2 && of_2_m2 + of_3_m2 <= doubled_m2 + most_out_m2;
+}
+
 std::optional<PlateGrid::Place> PlateGrid::find(const PlatePoint& p) const {
   const int column = static_cast<int>(std::floor((p.x_m - low_x_m_) / bin_m_));
   const int row = static_cast<int>(std::floor((p.y_m - low_y_m_) / bin_m_));
   if (column < 0 || row < 0 || column >= columns_ || row >= rows_) return {};
-  for (const std::size_t t : bins_[static_cast<std::size_t>(row * columns_ + column)]) {
-    const Reach& r = reaches_[t];
-    const double x = p.x_m - r.x_m, y = p.y_m - r.y_m;
-    const double share_2 = (x * r.to_3_y_m - r.to_3_x_m * y) / r.doubled_m2;
-    const double share_3 = (r.to_2_x_m * y - x * r.to_2_y_m) / r.doubled_m2;
-    if (share_2 >= -on_the_side && share_3 >= -on_the_side && share_2 + share_3 <= 1.0 + on_the_side)
-      return Place{t, share_2, share_3};
-  }
+  for (const std::size_t t : bins_[static_cast<std::size_t>(row * columns_ + column)])
+    if (const Seen at = seen(t, p); at.lies_within(on_the_side)) return Place{t, at.share_2(), at.share_3()};
   return {};
+}
+
+// The same, for a place near one that lies in this triangle: from there towards it, across one side after the other. Clear of
+// the sides of a triangle no other holds it.
+std::optional<PlateGrid::Place> PlateGrid::find(const PlatePoint& p, std::size_t near) const {
+  constexpr int steps = 8;
+  for (int step = 0; step < steps; ++step) {
+    const Seen at = seen(near, p);
+    if (at.lies_within(-on_the_side)) return Place{near, at.share_2(), at.share_3()};
+    const double of_1_m2 = at.doubled_m2 - at.of_2_m2 - at.of_3_m2;
+    const std::size_t out = of_1_m2 <= at.of_2_m2 ? (of_1_m2 <= at.of_3_m2 ? 0 : 2) : (at.of_2_m2 <= at.of_3_m2 ? 1 : 2);
+    const int next = beyond_[near][out];
+    if (next < 0) break;
+    near = static_cast<std::size_t>(next);
+  }
+  return find(p);
+}
+
+// Of each triangle the one beyond the side that faces each corner; -1: none.
+std::vector<std::array<int, 3>> PlateGrid::neighbours(const PlateMesh& mesh) {
+  struct Side {
+    int low, high, triangle;
+    std::size_t facing;
+  };
+  std::vector<Side> sides;
+  sides.reserve(3 * mesh.triangles.size());
+  for (std::size_t t = 0; t < mesh.triangles.size(); ++t)
+    for (std::size_t corner = 0; corner < 3; ++corner) {
+      const auto [low, high] = std::minmax(mesh.triangles[t][(corner + 1) % 3], mesh.triangles[t][(corner + 2) % 3]);
+      sides.push_back({low, high, static_cast<int>(t), corner});
+    }
+  std::ranges::sort(sides, [](const Side& a, const Side& b) { return std::tie(a.low, a.high) < std::tie(b.low, b.high); });
+  std::vector<std::array<int, 3>> beyond(mesh.triangles.size(), {-1, -1, -1});
+  for (std::size_t i = 0; i + 1 < sides.size(); ++i) {
+    const Side &a = sides[i], &b = sides[i + 1];
+    if (a.low != b.low || a.high != b.high) continue;
+    beyond[static_cast<std::size_t>(a.triangle)][a.facing] = b.triangle;
+    beyond[static_cast<std::size_t>(b.triangle)][b.facing] = a.triangle;
+  }
+  return beyond;
 }
 
 std::optional<PlateMean::Three> PlateMean::of(const std::vector<std::array<Three, 3>>& corners_of_triangles) const {
@@ -93,11 +140,14 @@ std::optional<PlateMean::Three> PlateMean::of(const std::vector<std::array<Three
 
 PlateMean PlateGrid::mean(const std::vector<PlatePoint>& places) const {
   PlateMean made;
+  if (reaches_.empty()) return made;
   int count = 0;
+  std::size_t last = 0;
   for (const PlatePoint& p : places) {
-    const auto place = find(p);
+    const auto place = find(p, last);
     if (!place) continue;
     ++count;
+    last = place->triangle;
     auto part = std::find_if(made.parts.begin(), made.parts.end(),
                              [&](const PlateMean::Part& each) { return each.triangle == place->triangle; });
     if (part == made.parts.end()) part = made.parts.insert(part, {place->triangle, {}});

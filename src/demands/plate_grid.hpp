@@ -47,6 +47,16 @@ class PlateGrid {
   struct Reach {
     double x_m, y_m, to_2_x_m, to_2_y_m, to_3_x_m, to_3_y_m, doubled_m2;
   };
+  // A place in area coordinates of a triangle, each times its doubled area.
+  struct Seen {
+    double of_2_m2, of_3_m2, doubled_m2;
+    bool lies_within(double margin) const;  // wider by this share, narrower where it is below zero
+    double share_2() const { return of_2_m2 / doubled_m2; }
+    double share_3() const { return of_3_m2 / doubled_m2; }
+  };
+  Seen seen(std::size_t triangle, const PlatePoint& p) const;
+  std::optional<Place> find(const PlatePoint& p, std::size_t near) const;
+  static std::vector<std::array<int, 3>> neighbours(const PlateMesh& mesh);
   std::array<PlatePoint, 3> corners(std::size_t triangle) const;
   PlateMean mean(const std::vector<PlatePoint>& places) const;
 
@@ -54,6 +64,7 @@ class PlateGrid {
   int columns_ = 1, rows_ = 1;
   std::vector<std::vector<std::size_t>> bins_;
   std::vector<Reach> reaches_;
+  std::vector<std::array<int, 3>> beyond_;
 };
 
 }  // namespace firstpick::demands

@@ -15,7 +15,6 @@
 #include <ShapeUpgrade_UnifySameDomain.hxx>
 #include <Standard_Failure.hxx>
 #include <TopExp.hxx>
-#include <TopTools_DataMapOfShapeInteger.hxx>
 #include <TopTools_IndexedMapOfShape.hxx>
 #include <TopTools_ListOfShape.hxx>
 #include <TopoDS.hxx>
@@ -24,18 +23,20 @@
 #include "units/print.hpp"
 
 namespace firstpick::piece {
-namespace {
-
-struct Standing {  // what the solids so far make
-  TopoDS_Shape shape;
-  TopTools_DataMapOfShapeInteger maker;  // of each face, by index of the solid
-};
 
 std::vector<TopoDS_Shape> parts(const TopoDS_Shape& shape, TopAbs_ShapeEnum kind) {
   TopTools_IndexedMapOfShape map;
   if (!shape.IsNull()) TopExp::MapShapes(shape, kind, map);
   return {map.cbegin(), map.cend()};
 }
+
+namespace {
+
+struct Standing {  // what the solids so far make
+  TopoDS_Shape shape;
+  TopTools_DataMapOfShapeInteger maker;  // of each face, by index of the solid
+  bool of_one_sweep = false;             // one prism, whose outlines were held against each other: nothing to doubt in it
+};
 
 TopTools_ListOfShape list(const TopoDS_Shape& shape) {
   TopTools_ListOfShape one;
@@ -59,7 +60,7 @@ std::variant<bool, ShapeFault> apply(Standing& standing, const TopoDS_Shape& too
   if (!operation.IsDone() || operation.HasErrors())
     return ShapeFault{"the geometry kernel could not join it with the solids before it", ""};
 
-  Standing after{operation.Shape(), {}};
+  Standing after{operation.Shape(), {}, false};
   bool changed = false;
   for (const TopoDS_Shape& face : parts(standing.shape, TopAbs_FACE)) {
     const TopTools_ListOfShape kept = images(operation, face);
@@ -155,7 +156,7 @@ std::optional<Assembly> joined(const Standing& standing) {
   }
   const bool whole = std::none_of(assembly.faces.begin(), assembly.faces.end(),
                                   [](const JoinedFace& face) { return face.patches.empty(); });
-  if (!whole || !BRepCheck_Analyzer(assembly.solid).IsValid()) return {};
+  if (!whole || (!standing.of_one_sweep && !BRepCheck_Analyzer(assembly.solid).IsValid())) return {};
   return assembly;
 }
 
@@ -187,7 +188,12 @@ std::variant<Assembly, std::vector<Diagnostic>> assemble(const plan::Plan& plan)
   if (!faults.empty()) return faults;
 
   Standing standing;
-  for (std::size_t i = 0; i < solids.size(); ++i) {
+  std::size_t made = 0;
+  if (auto opened = opened_prism(solids)) {
+    standing = {std::move(opened->shape), std::move(opened->maker), true};
+    made = opened->solids;
+  }
+  for (std::size_t i = made; i < solids.size(); ++i) {
     guarded(i, [&] {
       if (const auto fault = step(standing, shapes[i], solids[i].cut, static_cast<int>(i)))
         faults.push_back(told(plan, i, *fault));

@@ -83,7 +83,7 @@ bool areas_agree(const Assembly& assembly, const std::vector<Face>& faces) {
   return true;
 }
 
-std::variant<Body, std::vector<Diagnostic>> measured(const plan::Plan& plan, const Assembly& assembly) {
+std::variant<Body, std::vector<Diagnostic>> measured(const plan::Plan& plan, Assembly assembly) {
   const auto fault_of_the_piece = [&](const char* what) {
     return std::vector<Diagnostic>{{plan.file, plan.piece.place, what, ""}};
   };
@@ -107,11 +107,13 @@ std::variant<Body, std::vector<Diagnostic>> measured(const plan::Plan& plan, con
   body.faces = faces(plan, assembly, measures);
   if (!areas_agree(assembly, body.faces)) return fault_of_the_piece("faces of the piece could not be joined");
 
+  assembly.flat = FlatFaces::of(body.faces);
+
   std::vector<Diagnostic> faults;
   body.contacts = contact_areas(plan, assembly, measures, faults);
   body.sites = insert_sites(plan, assembly, faults);
   if (faults.empty()) {
-    body.assembly = std::make_shared<const Assembly>(assembly);
+    body.assembly = std::make_shared<const Assembly>(std::move(assembly));
     return body;
   }
   std::stable_sort(faults.begin(), faults.end(), [](const Diagnostic& a, const Diagnostic& b) {
@@ -130,7 +132,7 @@ std::variant<Body, std::vector<Diagnostic>> make_body(const plan::Plan& plan) {
   try {
     auto assembled = assemble(plan);
     if (auto* faults = std::get_if<std::vector<Diagnostic>>(&assembled)) return std::move(*faults);
-    return measured(plan, std::get<Assembly>(assembled));
+    return measured(plan, std::move(std::get<Assembly>(assembled)));
   } catch (const Standard_Failure& failure) {
     return gave_up(failure.GetMessageString());
   } catch (const std::exception& failure) {

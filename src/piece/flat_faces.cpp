@@ -13,9 +13,9 @@ constexpr double near_m = 2e-7;  // twice what the kernel takes for one place
 
 }  // namespace
 
-std::optional<FlatFaces> FlatFaces::of(const Body& body) {
+std::optional<FlatFaces> FlatFaces::of(const std::vector<Face>& faces) {
   FlatFaces all;
-  for (const Face& face : body.faces) {
+  for (const Face& face : faces) {
     if (!face.planar || face.rings.empty()) return {};
     Polygon polygon{{face.normal.x, face.normal.y, face.normal.z}, {}, {}};
     for (const auto& ring : face.rings) {
@@ -24,6 +24,7 @@ std::optional<FlatFaces> FlatFaces::of(const Body& body) {
         corners.push_back(point_m(p).XYZ()), polygon.around.Add(gp_Pnt(corners.back()));
       polygon.rings.push_back(std::move(corners));
     }
+    polygon.around.Enlarge(near_m);
     all.polygons_.push_back(std::move(polygon));
   }
   return all;
@@ -39,14 +40,36 @@ std::optional<std::vector<double>> FlatFaces::crossings(const gp_Pnt& point, con
       continue;
     }
     const gp_XYZ at = point.XYZ() + along.XYZ() * (off / across);
-    Bnd_Box around = polygon.around;
-    around.Enlarge(near_m);
-    if (around.IsOut(gp_Pnt(at))) continue;
+    if (polygon.around.IsOut(gp_Pnt(at))) continue;
     const auto inside = is_inside(polygon, at);
     if (!inside) return {};
     if (*inside) all.push_back(off / across);
   }
   return all;
+}
+
+std::vector<double> FlatFaces::plane_crossings(const gp_Pnt& point, const gp_Dir& along, double from_m, double to_m) const {
+  std::vector<double> all;
+  for (const Polygon& polygon : polygons_) {
+    const double across = polygon.normal * along.XYZ();
+    if (std::abs(across) < 1e-6) continue;
+    const double at_m = polygon.normal * (polygon.rings.front().front() - point.XYZ()) / across;
+    if (at_m >= from_m && at_m <= to_m) all.push_back(at_m);
+  }
+  std::ranges::sort(all);
+  return all;
+}
+
+double FlatFaces::off_plane_m(std::size_t face, const gp_Pnt& point) const {
+  const Polygon& polygon = polygons_[face];
+  return std::abs(polygon.normal * (polygon.rings.front().front() - point.XYZ()));
+}
+
+std::optional<gp_Pnt> FlatFaces::foot(std::size_t face, const gp_Pnt& point) const {
+  const Polygon& polygon = polygons_[face];
+  const gp_XYZ at = point.XYZ() + polygon.normal * (polygon.normal * (polygon.rings.front().front() - point.XYZ()));
+  if (polygon.around.IsOut(gp_Pnt(at)) || !is_inside(polygon, at).value_or(false)) return {};
+  return gp_Pnt(at);
 }
 
 // By the angle that the sides of a ring are seen under: all round inside, none outside. Nothing: on a side.

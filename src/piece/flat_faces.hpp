@@ -16,18 +16,26 @@ namespace firstpick::piece {
 
 class FlatFaces {
  public:
-  // Nothing: some face is curved.
-  static std::optional<FlatFaces> of(const Body& body);
+  // Nothing: some face is curved. Face by face in the order given, which is that of Assembly::faces.
+  static std::optional<FlatFaces> of(const std::vector<Face>& faces);
 
   // Where the line crosses them, in metres along it, in no order. Nothing: it lies in a face, or passes so near an edge that
   // the kernel must say.
   std::optional<std::vector<double>> crossings(const gp_Pnt& point, const gp_Dir& along) const;
 
+  // Where it crosses the planes that they lie in, whether within them or not, between these two: in order.
+  std::vector<double> plane_crossings(const gp_Pnt& point, const gp_Dir& along, double from_m, double to_m) const;
+
+  // How far the point lies from the plane of a face; and the point of the face below it. Nothing: it lies beside the face, or
+  // so near an edge that the kernel must say.
+  double off_plane_m(std::size_t face, const gp_Pnt& point) const;
+  std::optional<gp_Pnt> foot(std::size_t face, const gp_Pnt& point) const;
+
  private:
   struct Polygon {
     gp_XYZ normal;
     std::vector<std::vector<gp_XYZ>> rings;
-    Bnd_Box around;
+    Bnd_Box around;  // and a little more
   };
   static std::optional<bool> is_inside(const Polygon& polygon, const gp_XYZ& at);
 

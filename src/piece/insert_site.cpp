@@ -56,24 +56,25 @@ Foot foot_on(const TopoDS_Face& face, std::size_t index, const TopoDS_Vertex& at
 class Seats {
  public:
   explicit Seats(const Assembly& assembly) : assembly_(assembly) {
+    if (assembly.flat) return;
     for (const JoinedFace& face : assembly.faces) {
       Bnd_Box box;
       BRepBndLib::Add(face.face, box, false);
       boxes_.push_back(box);
     }
-    ray_.Load(assembly.solid, 1e-7);
   }
 
   // Faces within `off_the_face` of the point.
   std::vector<Foot> at(const gp_Pnt& point) const {
     std::vector<Foot> found;
     const TopoDS_Vertex vertex = BRepBuilderAPI_MakeVertex(point).Vertex();
+    const double within_m = in(m, off_the_face + rounding);
     Bnd_Box around(point, point);
-    around.Enlarge(in(m, off_the_face + rounding));
-    for (std::size_t i = 0; i < boxes_.size(); ++i) {
-      if (boxes_[i].IsOut(around)) continue;
-      const Foot foot = foot_on(assembly_.faces[i].face, i, vertex);
-      if (foot.distance_m <= in(m, off_the_face + rounding)) found.push_back(foot);
+    around.Enlarge(within_m);
+    for (std::size_t i = 0; i < assembly_.faces.size(); ++i) {
+      if (assembly_.flat ? assembly_.flat->off_plane_m(i, point) > within_m : boxes_[i].IsOut(around)) continue;
+      const Foot foot = foot_below(point, i, vertex);
+      if (foot.distance_m <= within_m) found.push_back(foot);
     }
     return found;
   }
@@ -105,19 +106,32 @@ class Seats {
   }
 
  private:
+  Foot foot_below(const gp_Pnt& point, std::size_t face, const TopoDS_Vertex& vertex) const {
+    if (assembly_.flat)
+      if (const auto foot = assembly_.flat->foot(face, point)) return {face, foot->Distance(point), *foot};
+    return foot_on(assembly_.faces[face].face, face, vertex);
+  }
+
   std::optional<double> depth_m(const gp_Pnt& point, const gp_Dir& normal) {
     constexpr double behind_the_face_m = 1e-6, beyond_any_piece_m = 1e3;
-    ray_.Perform(gp_Lin(point, normal.Reversed()), behind_the_face_m, beyond_any_piece_m);
     std::optional<double> nearest;
-    if (!ray_.IsDone()) return nearest;
-    for (int i = 1; i <= ray_.NbPnt(); ++i)
-      if (!nearest || ray_.WParameter(i) < *nearest) nearest = ray_.WParameter(i);
+    const auto look = [&](double at_m) {
+      if (at_m > behind_the_face_m && (!nearest || at_m < *nearest)) nearest = at_m;
+    };
+    if (const auto flat = assembly_.flat ? assembly_.flat->crossings(point, normal.Reversed()) : std::nullopt) {
+      for (const double at_m : *flat) look(at_m);
+      return nearest;
+    }
+    if (!ray_) ray_.emplace().Load(assembly_.solid, 1e-7);
+    ray_->Perform(gp_Lin(point, normal.Reversed()), behind_the_face_m, beyond_any_piece_m);
+    if (!ray_->IsDone()) return nearest;
+    for (int i = 1; i <= ray_->NbPnt(); ++i) look(ray_->WParameter(i));
     return nearest;
   }
 
   const Assembly& assembly_;
-  std::vector<Bnd_Box> boxes_;
-  IntCurvesFace_ShapeIntersector ray_;
+  std::vector<Bnd_Box> boxes_;                            // of a solid with curved faces
+  std::optional<IntCurvesFace_ShapeIntersector> ray_;  // loaded when it is first asked
 };
 
 std::string shown(const Position& p, UnitSystem units) {

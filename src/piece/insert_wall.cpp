@@ -19,7 +19,8 @@ namespace firstpick::piece {
 
 namespace {
 
-constexpr double no_end_m = 1e4, same_m = 1e-6, coaxial_within_m = 1e-3, end_within_m = 1e-9;
+constexpr double no_end_m = 1e4, same_m = 1e-6, coaxial_within_m = 1e-3;
+constexpr double beside_plane_m = 1e-6, end_within_m = 1e-8;
 constexpr double thinner_within = 1e-3;   // of the thickness: not worth a word
 constexpr double upright_within = 0.7;  // upright component of the normal of a wall, of a way along it
 constexpr int steps_most = 4000, round_parts = 120;
@@ -39,7 +40,7 @@ struct Chord {
 
 class Lines {
  public:
-  Lines(const Body& body, const Assembly& assembly) : flat_(FlatFaces::of(body)) { ray_.Load(assembly.solid, 1e-7); }
+  explicit Lines(const Assembly& assembly) : assembly_(assembly) {}
 
   // Nothing: the point is not in the concrete.
   std::optional<Chord> chord(const gp_Pnt& point, const gp_Dir& along) {
@@ -61,25 +62,31 @@ class Lines {
     return std::ranges::any_of(crossings_of(point, along), [&](const Crossing& c) { return std::abs(c.at_m) <= within_m; });
   }
 
+  // Of a solid that has flat faces alone: where the line crosses their planes. A wall of even thickness ends at one of them.
+  std::vector<double> planes(const gp_Pnt& point, const gp_Dir& along, double from_m, double to_m) const {
+    return assembly_.flat ? assembly_.flat->plane_crossings(point, along, from_m, to_m) : std::vector<double>{};
+  }
+
  private:
   std::vector<Crossing> crossings_of(const gp_Pnt& point, const gp_Dir& along) {
     std::vector<Crossing> all;
-    if (const auto flat = flat_ ? flat_->crossings(point, along) : std::nullopt) {
+    if (const auto flat = assembly_.flat ? assembly_.flat->crossings(point, along) : std::nullopt) {
       for (const double at_m : *flat) all.push_back({at_m, {}});
       std::ranges::sort(all, {}, &Crossing::at_m);
       return all;
     }
-    ray_.Perform(gp_Lin(point, along), -no_end_m, no_end_m);
-    if (!ray_.IsDone()) return all;
-    for (int i = 1; i <= ray_.NbPnt(); ++i) all.push_back({ray_.WParameter(i), ray_.Face(i)});
+    if (!ray_) ray_.emplace().Load(assembly_.solid, 1e-7);
+    ray_->Perform(gp_Lin(point, along), -no_end_m, no_end_m);
+    if (!ray_->IsDone()) return all;
+    for (int i = 1; i <= ray_->NbPnt(); ++i) all.push_back({ray_->WParameter(i), ray_->Face(i)});
     std::ranges::sort(all, {}, &Crossing::at_m);
     const auto twice = std::ranges::unique(all, [](const auto& a, const auto& b) { return b.at_m - a.at_m < same_m; });
     all.erase(twice.begin(), twice.end());
     return all;
   }
 
-  std::optional<FlatFaces> flat_;
-  IntCurvesFace_ShapeIntersector ray_;
+  const Assembly& assembly_;
+  std::optional<IntCurvesFace_ShapeIntersector> ray_;  // loaded when it is first asked
 };
 
 gp_Dir dir(const Direction& d) { return {d.x, d.y, d.z}; }
@@ -120,14 +127,23 @@ WallWay way(Lines& lines, const Plate& plate, const gp_Dir& towards, double supp
     if (*end < (1.0 - thinner_within) * least_m) least_m = *end;
     inside = outside;
   }
-  while (outside - inside > end_within_m) {  // the end of the wall lies between
+  // The end of the wall lies between: at a plane, or wherever it has become too thick.
+  const auto planes = lines.planes(plate.middle, towards, inside, outside);
+  const auto ends_at = std::ranges::find_if(planes, [&](double at) {
+    return is_wall(across_at(at - beside_plane_m)) && !is_wall(across_at(at + beside_plane_m));
+  });
+  if (ends_at != planes.end()) {
+    end = across_at(*ends_at + beside_plane_m);
+    inside = outside = *ends_at;
+  }
+  while (outside - inside > end_within_m) {
     const double between = 0.5 * (inside + outside);
     const auto t = across_at(between);
     if (is_wall(t)) inside = between;
     else outside = between, end = t;
   }
   const bool held = end.has_value();
-  turns = !held && turns_away(lines, plate, towards, inside);
+  turns = !held && turns_away(lines, plate, towards, inside - beside_plane_m);
   return {direction(towards), (std::max(0.0, start + (held ? outside : inside))) * m, held};
 }
 
@@ -184,7 +200,7 @@ Plate plate_of(Lines& lines, const gp_Pnt& foot, const gp_Dir& normal, double be
 }
 
 Outcome<InsertWall> measured(const Body& body, const InsertSite& site, const gp_Pnt& foot, double support) {
-  Lines lines(body, *body.assembly);
+  Lines lines(*body.assembly);
   const gp_Dir normal = dir(site.normal);
   gp_Dir u = dir(site.u), v = dir(site.v);
   const double behind = in(m, site.thickness);

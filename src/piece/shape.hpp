@@ -11,12 +11,14 @@
 #include <variant>
 #include <vector>
 
+#include <TopTools_DataMapOfShapeInteger.hxx>
 #include <TopoDS_Face.hxx>
 #include <TopoDS_Shape.hxx>
 #include <gp_Dir.hxx>
 #include <gp_Pnt.hxx>
 
 #include "piece/body.hpp"
+#include "piece/flat_faces.hpp"
 
 namespace firstpick::piece {
 
@@ -29,12 +31,33 @@ inline gp_Pnt point_m(const Position& p) { return {in(m, p.x), in(m, p.y), in(m,
 inline Position position(const gp_Pnt& p_m) { return {p_m.X() * m, p_m.Y() * m, p_m.Z() * m}; }
 inline Direction direction(const gp_Dir& d) { return {d.X(), d.Y(), d.Z()}; }
 
+// Each part of that kind once: edges, faces, solids.
+std::vector<TopoDS_Shape> parts(const TopoDS_Shape& shape, TopAbs_ShapeEnum kind);
+
+// Of a solid along an axis: `along` is the axis, `first` and `second` span the plane across it.
+struct Frame {
+  gp_Dir along, first, second;
+};
+Frame frame(plan::Axis axis);
+
 // One solid of the plan, where it stands.
 std::variant<TopoDS_Shape, ShapeFault> solid_shape(const plan::Solid& solid, const std::string& plan_file);
 
 // What is wrong with the outline and the holes of a prism: points that coincide, sides that cross, a hole
 // outside.
 std::optional<ShapeFault> outline_fault(const plan::Solid& prism);
+
+TopoDS_Shape prism_shape(const plan::Solid& prism);
+
+// The solids of an OpenedBody.
+struct OpenedPrism {
+  TopoDS_Shape shape;
+  TopTools_DataMapOfShapeInteger maker;  // of each face, by index of the solid
+  std::size_t solids = 0;                // so many are in it
+};
+// Made as one prism with openings in its outline: boolean operations, which find the same, take ten times as long. Each solid
+// is sound by itself (solid_shape). Nothing: the plan begins with no such body.
+std::optional<OpenedPrism> opened_prism(const std::vector<plan::Solid>& solids);
 
 // A closed solid from a STEP or STL file below the folder of the plan.
 std::variant<TopoDS_Shape, ShapeFault> mesh_shape(const plan::Solid& mesh, const std::string& plan_file);
@@ -56,6 +79,7 @@ struct Assembly {
   TopoDS_Shape solid;  // exactly one
   std::vector<Patch> patches;
   std::vector<JoinedFace> faces;
+  std::optional<FlatFaces> flat{};  // of `faces`, where none is curved; put in by make_body
 };
 
 // All solids of the plan, added or cut in order. Every fault found comes back with the place of its solid.

@@ -9,17 +9,12 @@
 
 #include <fmt/format.h>
 #include <BRepAlgoAPI_Cut.hxx>
-#include <BRepBuilderAPI_MakeFace.hxx>
-#include <BRepBuilderAPI_MakePolygon.hxx>
 #include <BRepPrimAPI_MakeBox.hxx>
 #include <BRepPrimAPI_MakeCone.hxx>
 #include <BRepPrimAPI_MakeCylinder.hxx>
-#include <BRepPrimAPI_MakePrism.hxx>
 #include <BRepPrimAPI_MakeWedge.hxx>
 #include <TopLoc_Location.hxx>
-#include <TopoDS_Wire.hxx>
 #include <gp_Ax2.hxx>
-#include <gp_Pln.hxx>
 #include <gp_Trsf.hxx>
 
 #include "piece/shape.hpp"
@@ -30,20 +25,6 @@ namespace {
 
 // The kernel tells two points apart at 1e-7 m: far below any length within these limits, and above rounding.
 constexpr Length smallest = 0.1 * mm, largest = 100.0 * m;
-
-// Of a solid along an axis: `along` is the axis, `first` and `second` span the plane across it.
-struct Frame {
-  gp_Dir along, first, second;
-};
-
-Frame frame(plan::Axis axis) {
-  switch (axis) {
-    case plan::Axis::x: return {gp::DX(), gp::DY(), gp::DZ()};
-    case plan::Axis::y: return {gp::DY(), gp::DZ(), gp::DX()};
-    case plan::Axis::z: break;
-  }
-  return {gp::DZ(), gp::DX(), gp::DY()};
-}
 
 struct NamedLength {
   const char* key;
@@ -110,36 +91,6 @@ TopoDS_Shape round_solid(const gp_Ax2& base, Length bottom_radius, Length top_ra
   return BRepPrimAPI_MakeCone(base, bottom_m, top_m, length_m).Solid();
 }
 
-TopoDS_Wire ring(const gp_Pnt& at_m, const Frame& f, const std::vector<plan::PlanarPoint>& points) {
-  BRepBuilderAPI_MakePolygon polygon;
-  for (const plan::PlanarPoint& p : points)
-    polygon.Add(gp_Pnt(at_m.XYZ() + f.first.XYZ() * in(m, p.x) + f.second.XYZ() * in(m, p.y)));
-  polygon.Close();
-  return polygon.Wire();
-}
-
-double doubled_area_m2(const std::vector<plan::PlanarPoint>& points) {
-  double sum = 0.0;
-  for (std::size_t i = 0; i < points.size(); ++i) {
-    const plan::PlanarPoint &a = points[i], &b = points[(i + 1) % points.size()];
-    sum += in(m2, a.x * b.y - b.x * a.y);
-  }
-  return sum;
-}
-
-TopoDS_Shape prism(const plan::Solid& s) {
-  const Frame f = frame(s.axis);
-  const gp_Pnt at_m = point_m(s.at);
-  // Either sense may be written: the outline is laid counter-clockwise, the holes clockwise.
-  const auto laid = [&](std::vector<plan::PlanarPoint> points, bool counter_clockwise) {
-    if ((doubled_area_m2(points) > 0.0) != counter_clockwise) points = {points.rbegin(), points.rend()};
-    return ring(at_m, f, points);
-  };
-  BRepBuilderAPI_MakeFace base(gp_Pln(at_m, f.along), laid(s.outline, true));
-  for (const auto& hole : s.holes) base.Add(laid(hole, false));
-  return BRepPrimAPI_MakePrism(base.Face(), gp_Vec(f.along) * in(m, s.length)).Shape();
-}
-
 TopoDS_Shape wedge(const plan::Solid& s) {
   // The kernel's wedge grows along its second axis: piece axes y, z, x are its x, y, z.
   const double from_y = in(m, s.top_at[1]), from_x = in(m, s.top_at[0]);
@@ -162,7 +113,7 @@ TopoDS_Shape standing(const plan::Solid& s) {
       return BRepAlgoAPI_Cut(round_solid(base, 0.5 * s.diameter, 0.5 * s.diameter, s.length),
                              round_solid(base, 0.5 * s.inside_diameter, 0.5 * s.inside_diameter, s.length))
           .Shape();
-    case plan::Shape::prism: return prism(s);
+    case plan::Shape::prism: return prism_shape(s);
     case plan::Shape::wedge: return wedge(s);
     case plan::Shape::mesh: break;
   }

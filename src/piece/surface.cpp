@@ -18,6 +18,7 @@
 #include <TopExp_Explorer.hxx>
 #include <TopoDS.hxx>
 #include <gp_Cylinder.hxx>
+#include <gp_Pln.hxx>
 
 namespace firstpick::piece {
 namespace {
@@ -123,6 +124,10 @@ gp_Dir outward_normal(const TopoDS_Face& face, double u, double v) {
 }
 
 gp_Dir middle_normal(const TopoDS_Face& face) {
+  if (const BRepAdaptor_Surface surface(face, false); surface.GetType() == GeomAbs_Plane) {
+    const gp_Dir normal = surface.Plane().XAxis().Direction() ^ surface.Plane().YAxis().Direction();
+    return face.Orientation() == TopAbs_REVERSED ? normal.Reversed() : normal;
+  }
   double u_from, u_to, v_from, v_to;
   BRepTools::UVBounds(face, u_from, u_to, v_from, v_to);
   return outward_normal(face, 0.5 * (u_from + u_to), 0.5 * (v_from + v_to));

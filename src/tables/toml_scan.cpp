@@ -21,6 +21,10 @@ class Scan {
 
   std::optional<Unreadable> first_unreadable() {
     while (at_ < text_.size()) {
+      if (is_plain_text(text_[at_])) {
+        ++at_;
+        continue;
+      }
       const Utf8 character = utf8_at(text_, at_);
       if (auto fault = refused(character)) return fault;
       if (character.length == 1) follow(text_[at_]);
@@ -41,6 +45,13 @@ class Scan {
 
  private:
   enum class Inside { plain, comment, basic, literal, long_basic, long_literal };
+
+  // Nothing begins or ends here, and nothing is refused: most of a file, gone past without another look.
+  bool is_plain_text(char c) const {
+    constexpr std::string_view followed = "#\"'\\[]{}=,.";
+    return c >= ' ' && c < '\x7F' && followed.find(c) == std::string_view::npos && depth_ <= deepest_brackets &&
+           dots_ <= longest_dotted_key;
+  }
 
   std::optional<Unreadable> refused(const Utf8& character) const {
     if (!character.valid) return Unreadable{at_, "the file is not UTF-8 text", "save it as UTF-8"};

@@ -49,8 +49,7 @@ def main():
             runtime = subprocess.run(["clang++", "--print-resource-dir"], check=True, text=True,
                                      stdout=subprocess.PIPE).stdout.strip() + "/lib/linux/libclang_rt.profile-x86_64.a"
         made = relinked.Relinked(root, build, out, folders,
-                                 ["-O1", "-g0", "-fprofile-instr-generate", "-fcoverage-mapping",
-                                  "-fprofile-update=atomic"],
+                                 ["-O1", "-g0", "-fprofile-instr-generate", "-fcoverage-mapping"],
                                  ["-O2", "-g1"], ["-u__llvm_profile_runtime", runtime], compiler="clang++")
         said = made.compile(asked.jobs)
         if said:
@@ -60,8 +59,10 @@ def main():
             raw = f"{out}/{program}.profraw"
             if os.path.exists(raw) and os.path.getsize(raw) and os.path.getmtime(raw) > os.path.getmtime(f"{out}/tests/{program}"):
                 continue
+            # On one processor its threads cannot lose counts, which are one instruction each: atomic ones are ten times slower.
             done = subprocess.run(["nice", "-n", "10", f"{out}/tests/{program}"], cwd=root, stdout=subprocess.PIPE,
                                   stderr=subprocess.STDOUT, text=True,
+                                  preexec_fn=lambda: os.sched_setaffinity(0, {min(os.sched_getaffinity(0))}),
                                   env={**os.environ, "LLVM_PROFILE_FILE": f"{out}/{program}.profraw"})
             print(program, done.stdout.strip().split("\n")[-1], flush=True)
     raws = [f"{out}/{p}.profraw" for p in programs if os.path.exists(f"{out}/{p}.profraw")]
