@@ -60,58 +60,60 @@ bool is_told(const checks::Report& report, const checks::Finding& worst, const s
   return false;
 }
 
+// No line is wider than 60, 80 or 100 columns, and no byte is an order to the terminal.
+void check_width(const checks::Report& report) {
+  for (const std::size_t width : {60U, 80U, 100U})
+    for (const bool everything : {false, true}) {
+      const std::string text = output::terminal(
+          report, {.width = width, .colour = false, .all_findings = everything, .steps = everything});
+      CHECK(text.find('\x1b') == std::string::npos);
+      std::istringstream in(text);
+      for (std::string line; std::getline(in, line);) {
+        CAPTURE(width, line);
+        CHECK(output::columns_of(line) <= width);
+      }
+    }
+}
+
+// Every missing and note is told with its text and remedy, every fail at the worst of its rule.
+void check_told(const checks::Report& report) {
+  const std::string text = letters_of(output::terminal(report, {}));
+  for (const checks::Finding& finding : stopping_or_noted(report)) {
+    const checks::Finding& told = worst_of_its_rule(report, finding);
+    CAPTURE(finding.rule, finding.subject, told.text, told.remedy);
+    CHECK(is_told(report, told, text));
+    CHECK(text.find(letters_of(finding.subject)) != std::string::npos);
+  }
+  REQUIRE_FALSE(report.cautions.empty());
+  REQUIRE_FALSE(report.not_checked.empty());
+  for (const std::string& caution : report.cautions) CHECK(text.find(letters_of(caution)) != std::string::npos);
+  for (const std::string& gap : report.not_checked) CHECK(text.find(letters_of(gap)) != std::string::npos);
+  for (const Source& source : report.unconfirmed) CHECK(text.find(letters_of(source.id)) != std::string::npos);
+}
+
+// Text and JSON give the same verdict, the worst of the findings.
+void check_verdict(const checks::Report& report) {
+  const auto json = nlohmann::json::parse(output::json({{report.file, &report, nullptr}}));
+  const std::string verdict(checks::word_for(report.verdict));
+  CHECK(json["verdict"] == verdict);
+  CHECK(output::terminal(report, {}).find(") " + verdict + "\n") == 2);
+  bool fail = false, missing = false;
+  for (const auto& stage : json["stages"])
+    for (const auto& finding : stage["findings"]) {
+      fail = fail || finding["outcome"] == "fail";
+      missing = missing || finding["outcome"] == "missing";
+    }
+  CHECK(verdict == (fail ? "NO-GO" : missing ? "HOLD" : "GO"));
+}
+
 }  // namespace
 
-TEST_CASE("no line is wider than 60, 80 or 100 columns, and no byte is an order to the terminal") {
+TEST_CASE("what the terminal says of every plan: within its columns, with every reason and caution, the verdict that JSON gives") {
   for (const std::string& file : all_plans()) {
     const checks::Report report = report_on(file);
-    for (const std::size_t width : {60U, 80U, 100U})
-      for (const bool everything : {false, true}) {
-        const std::string text = output::terminal(
-            report, {.width = width, .colour = false, .all_findings = everything, .steps = everything});
-        CHECK(text.find('\x1b') == std::string::npos);
-        std::istringstream in(text);
-        for (std::string line; std::getline(in, line);) {
-          CAPTURE(file, width, line);
-          CHECK(output::columns_of(line) <= width);
-        }
-      }
-  }
-}
-
-TEST_CASE("every missing and note of every plan is told with its text and remedy, every fail at the worst of its rule") {
-  for (const std::string& file : all_plans()) {
-    const checks::Report report = report_on(file);
-    const std::string text = letters_of(output::terminal(report, {}));
     CAPTURE(file);
-    for (const checks::Finding& finding : stopping_or_noted(report)) {
-      const checks::Finding& told = worst_of_its_rule(report, finding);
-      CAPTURE(finding.rule, finding.subject, told.text, told.remedy);
-      CHECK(is_told(report, told, text));
-      CHECK(text.find(letters_of(finding.subject)) != std::string::npos);
-    }
-    REQUIRE_FALSE(report.cautions.empty());
-    REQUIRE_FALSE(report.not_checked.empty());
-    for (const std::string& caution : report.cautions) CHECK(text.find(letters_of(caution)) != std::string::npos);
-    for (const std::string& gap : report.not_checked) CHECK(text.find(letters_of(gap)) != std::string::npos);
-    for (const Source& source : report.unconfirmed) CHECK(text.find(letters_of(source.id)) != std::string::npos);
-  }
-}
-
-TEST_CASE("text and JSON of every plan give the same verdict, the worst of its findings") {
-  for (const std::string& file : all_plans()) {
-    const checks::Report report = report_on(file);
-    const auto json = nlohmann::json::parse(output::json({{file, &report, nullptr}}));
-    CAPTURE(file);
-    const std::string verdict(checks::word_for(report.verdict));
-    CHECK(json["verdict"] == verdict);
-    CHECK(output::terminal(report, {}).find(") " + verdict + "\n") == 2);
-    bool fail = false, missing = false;
-    for (const auto& stage : json["stages"])
-      for (const auto& finding : stage["findings"]) {
-        fail = fail || finding["outcome"] == "fail";
-        missing = missing || finding["outcome"] == "missing";
-      }
-    CHECK(verdict == (fail ? "NO-GO" : missing ? "HOLD" : "GO"));
+    check_width(report);
+    check_told(report);
+    check_verdict(report);
   }
 }

@@ -61,9 +61,31 @@ Step breakout_step() {
 
 }  // namespace
 
-TEST_CASE("every step of every plan can be computed again from what is printed, and says where it comes from") {
+namespace {
+
+// A number under a name that was computed before, in the same unit, is one of the numbers computed under that name: the
+// sheet does not change a value on the way from one line to another.
+void check_handed_on(const checks::Report& report) {
+  std::map<std::pair<std::string, std::string>, std::vector<double>> results;
+  for (const Trace::Entry& entry : report.trace.steps()) {
+    for (const Term& term : entry.step.given) {
+      const auto known = results.find({term.symbol, term.unit});
+      if (known == results.end()) continue;
+      CAPTURE(shown(entry), term.symbol, term.number);
+      CHECK(std::ranges::any_of(known->second, [&](double number) {
+        return std::abs(number - term.number) <= 1e-9 * std::abs(number);
+      }));
+    }
+    results[{entry.step.result.symbol, entry.step.result.unit}].push_back(entry.step.result.number);
+  }
+}
+
+}  // namespace
+
+TEST_CASE("every step of every plan can be computed again, says where it comes from, and hands its number on as it came out") {
   const auto plans = all_plans();
   REQUIRE(plans.size() >= 3);
+  std::set<std::string> computed;
   for (const std::string& file : plans) {
     const checks::Report report = report_on(file);
     CAPTURE(file);
@@ -71,42 +93,16 @@ TEST_CASE("every step of every plan can be computed again from what is printed, 
     for (const Trace::Entry& entry : report.trace.steps()) {
       CAPTURE(shown(entry));
       CHECK(faults_of(entry.step) == std::vector<std::string>{});
-    }
-  }
-}
-
-TEST_CASE("the plans together have formulas of loads, strength, gear and inserts for this test to bite on") {
-  std::set<std::string> computed;
-  for (const std::string& file : all_plans()) {
-    const checks::Report report = report_on(file);
-    for (const Trace::Entry& entry : report.trace.steps())
       if (!entry.step.formula.empty()) computed.insert(entry.step.result.symbol);
+    }
+    check_handed_on(report);
   }
+  // The plans together have formulas of loads, strength, gear and inserts for this test to bite on.
   for (const char* symbol : {"m_max", "W", "F", "F_adh", "f_c", "f", "f_req", "W_hook", "T_max", "N_b", "N_cb", "N_pn"}) {
     CAPTURE(symbol);
     CHECK(computed.contains(symbol));
   }
   CHECK(computed.size() >= 25);
-}
-
-// A number under a name that was computed before, in the same unit, is one of the numbers computed under that name: the
-// sheet does not change a value on the way from one line to another.
-TEST_CASE("a computed number is put into later formulas as it came out") {
-  for (const std::string& file : all_plans()) {
-    std::map<std::pair<std::string, std::string>, std::vector<double>> results;
-    const checks::Report report = report_on(file);
-    for (const Trace::Entry& entry : report.trace.steps()) {
-      for (const Term& term : entry.step.given) {
-        const auto known = results.find({term.symbol, term.unit});
-        if (known == results.end()) continue;
-        CAPTURE(file, shown(entry), term.symbol, term.number);
-        CHECK(std::ranges::any_of(known->second, [&](double number) {
-          return std::abs(number - term.number) <= 1e-9 * std::abs(number);
-        }));
-      }
-      results[{entry.step.result.symbol, entry.step.result.unit}].push_back(entry.step.result.number);
-    }
-  }
 }
 
 TEST_CASE("a right step has no fault") { CHECK(faults_of(breakout_step()).empty()); }
