@@ -3,17 +3,13 @@
 #include <algorithm>
 #include <cmath>
 #include <fstream>
-#include <memory>
-#include <numbers>
-#include <regex>
 #include <vector>
-
-#include <cairo-svg.h>
-#include <cairo.h>
 
 #include <fmt/format.h>
 
+#include "output/plot_marks.hpp"
 #include "record/diagnostic.hpp"
+#include "record/program_module.hpp"
 
 namespace firstpick::output {
 
@@ -25,10 +21,7 @@ using checks::StrengthReport;
 constexpr double width = 900, height = 900, left = 90, right = 40, top = 70, panel = 200, between = 55;
 constexpr double text_size = 13;
 
-struct Ink {
-  double r, g, b;
-};
-constexpr Ink black{0.1, 0.1, 0.1}, grey{0.8, 0.8, 0.8}, line_ink{0.0, 0.27, 0.55}, mark_ink{0.7, 0.1, 0.1};
+constexpr PlotInk black{0.1, 0.1, 0.1}, grey{0.8, 0.8, 0.8}, line_ink{0.0, 0.27, 0.55}, mark_ink{0.7, 0.1, 0.1};
 
 struct Line {  // one curve, in hours and the unit of the panel
   std::vector<std::pair<double, double>> points;
@@ -58,50 +51,21 @@ double step_for(double range, double most) {
 
 class Drawing {
  public:
-  explicit Drawing(cairo_surface_t* surface) : context_(cairo_create(surface), &cairo_destroy) {
-    colour({1, 1, 1});
-    cairo_paint(get());
-    cairo_select_font_face(get(), "sans-serif", CAIRO_FONT_SLANT_NORMAL, CAIRO_FONT_WEIGHT_NORMAL);
-    cairo_set_font_size(get(), text_size);
-  }
-  bool good() const { return cairo_status(context_.get()) == CAIRO_STATUS_SUCCESS; }
+  Plot plot;
 
   enum class Align { at_left, centred, at_right };
-  void words(double x, double y, const std::string& text, Align align, Ink ink = black) {
-    cairo_text_extents_t size;
-    cairo_text_extents(get(), text.c_str(), &size);
-    const double back = align == Align::at_left ? 0.0 : align == Align::centred ? size.x_advance / 2 : size.x_advance;
-    colour(ink);
-    cairo_move_to(get(), x - back, y);
-    cairo_show_text(get(), text.c_str());
+  void words(double x, double y, const std::string& text, Align align, PlotInk ink = black) {
+    plot.marks.push_back({PlotMark::Kind::words, ink, {{x, y}}, 0.0, false, text,
+                          align == Align::at_left ? 0.0 : align == Align::centred ? 0.5 : 1.0});
   }
-  void stroke(const std::vector<std::pair<double, double>>& points, Ink ink, double thick, bool dashed = false) {
-    if (points.size() < 2) return;
-    const double dashes[] = {6, 4};
-    cairo_set_dash(get(), dashes, dashed ? 2 : 0, 0);
-    cairo_set_line_width(get(), thick);
-    colour(ink);
-    cairo_move_to(get(), points.front().first, points.front().second);
-    for (const auto& [x, y] : points) cairo_line_to(get(), x, y);
-    cairo_stroke(get());
+  void stroke(const std::vector<std::pair<double, double>>& points, PlotInk ink, double thick, bool dashed = false) {
+    if (points.size() > 1) plot.marks.push_back({PlotMark::Kind::stroke, ink, points, thick, dashed, {}, 0.0});
   }
-  void ring(double x, double y) {
-    cairo_set_dash(get(), nullptr, 0, 0);
-    cairo_set_line_width(get(), 2);
-    colour(mark_ink);
-    cairo_new_path(get());
-    cairo_arc(get(), x, y, 5, 0, 2 * std::numbers::pi);
-    cairo_stroke(get());
-  }
+  void ring(double x, double y) { plot.marks.push_back({PlotMark::Kind::ring, mark_ink, {{x, y}}, 2.0, false, {}, 0.0}); }
   void cross(double x, double y) {
     stroke({{x - 5, y - 5}, {x + 5, y + 5}}, mark_ink, 2);
     stroke({{x - 5, y + 5}, {x + 5, y - 5}}, mark_ink, 2);
   }
-
- private:
-  cairo_t* get() { return context_.get(); }
-  void colour(Ink ink) { cairo_set_source_rgb(get(), ink.r, ink.g, ink.b); }
-  std::unique_ptr<cairo_t, void (*)(cairo_t*)> context_;
 };
 
 void draw(Drawing& drawing, const Panel& of, double y0, double hours) {
@@ -212,18 +176,6 @@ void draw_all(Drawing& drawing, const StrengthReport& report) {
                 Drawing::Align::at_left);
 }
 
-cairo_status_t append(void* text, const unsigned char* data, unsigned int size) {
-  static_cast<std::string*>(text)->append(reinterpret_cast<const char*>(data), size);
-  return CAIRO_STATUS_SUCCESS;
-}
-
-// cairo numbers its surfaces through the life of the program: the number says nothing, and would make the same
-// picture another one.
-std::string without_surface_numbers(const std::string& svg) {
-  static const std::regex numbered("\"surface[0-9]+\"");
-  return std::regex_replace(svg, numbered, "\"surface\"");
-}
-
 bool write(const std::string& path, const std::string& bytes) {
   std::ofstream out(path, std::ios::binary);
   out << bytes;
@@ -238,22 +190,13 @@ std::string draw_strength_plot(const StrengthReport& report, const std::string& 
   if (!svg && !path.ends_with(".png")) return "the picture must end in .svg or .png";
   if (!report.maturity || report.maturity->points.size() < 2)
     return "there is no temperature log with two readings after the pour: nothing to draw";
+  static const auto paint = reinterpret_cast<PaintPlot>(pictures_function(paint_plot_function));
+  Drawing drawing;
+  drawing.plot.width = width, drawing.plot.height = height, drawing.plot.text_size = text_size;
+  draw_all(drawing, report);
   std::string bytes;
-  const std::unique_ptr<cairo_surface_t, void (*)(cairo_surface_t*)> surface(
-      svg ? cairo_svg_surface_create_for_stream(&append, &bytes, width, height)
-          : cairo_image_surface_create(CAIRO_FORMAT_RGB24, static_cast<int>(width), static_cast<int>(height)),
-      &cairo_surface_destroy);
-  if (cairo_surface_status(surface.get()) != CAIRO_STATUS_SUCCESS) return "the picture could not be drawn";
-  {
-    Drawing drawing(surface.get());
-    draw_all(drawing, report);
-    if (!drawing.good()) return "the picture could not be drawn";
-  }
-  if (!svg && cairo_surface_write_to_png_stream(surface.get(), &append, &bytes) != CAIRO_STATUS_SUCCESS)
-    return "the picture could not be drawn";
-  cairo_surface_finish(surface.get());
-  if (cairo_surface_status(surface.get()) != CAIRO_STATUS_SUCCESS) return "the picture could not be drawn";
-  return write(path, svg ? without_surface_numbers(bytes) : bytes) ? "" : "the picture cannot be written";
+  if (!paint(drawing.plot, svg, bytes)) return "the picture could not be drawn";
+  return write(path, bytes) ? "" : "the picture cannot be written";
 }
 
 }  // namespace firstpick::output

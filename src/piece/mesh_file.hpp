@@ -20,7 +20,6 @@ struct MeshRead {
 };
 
 using ReadMeshFile = void (*)(const MeshFile&, MeshRead&);
-inline constexpr const char* mesh_module = "firstpick_mesh.so";
 inline constexpr const char* mesh_function = "firstpick_read_mesh_file";
 
 // In mesh_stl.cpp: facets -> solid.

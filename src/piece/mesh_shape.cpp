@@ -4,11 +4,11 @@
 #include <filesystem>
 #include <system_error>
 
-#include <dlfcn.h>
 #include <fmt/format.h>
 
 #include "piece/mesh_file.hpp"
 #include "piece/shape.hpp"
+#include "record/program_module.hpp"
 
 namespace firstpick::piece {
 namespace {
@@ -16,16 +16,6 @@ namespace {
 namespace fs = std::filesystem;
 
 constexpr std::uintmax_t largest_file = 64u << 20;  // bytes
-
-// The module lies beside the program, in the build tree as in an installed one. It stays loaded; a second
-// call finds it again.
-ReadMeshFile module_function() {
-  std::error_code ignored;
-  const fs::path program = fs::read_symlink("/proc/self/exe", ignored);
-  const fs::path path = program.parent_path() / FIRSTPICK_MESH_FROM_PROGRAM / mesh_module;
-  void* const module = dlopen(path.c_str(), RTLD_NOW | RTLD_LOCAL);
-  return module == nullptr ? nullptr : reinterpret_cast<ReadMeshFile>(dlsym(module, mesh_function));
-}
 
 std::string lower(std::string text) {
   std::transform(text.begin(), text.end(), text.begin(),
@@ -58,7 +48,7 @@ std::variant<TopoDS_Shape, ShapeFault> mesh_shape(const plan::Solid& mesh, const
   const fs::path path = fs::path(plan_file).parent_path() / mesh.file;
   const std::string ending = lower(path.extension().string());
   if (auto fault = file_fault(mesh.file, path, ending)) return *std::move(fault);
-  const ReadMeshFile read_mesh_file = module_function();
+  const auto read_mesh_file = reinterpret_cast<ReadMeshFile>(module_function(mesh_module, mesh_function));
   if (read_mesh_file == nullptr)
     return ShapeFault{"the part of the program that reads STEP and STL files is missing",
                       fmt::format("{} belongs to the installed program", mesh_module)};

@@ -35,6 +35,7 @@ const std::map<std::string, std::set<std::string>> may_include = {
     {"output",
      {"units", "record", "clock", "plan", "piece", "checks", "board", "comparison", "decision_log", "layout", "audit"}},
     {"card", {"units", "record", "plan", "piece", "checks"}},
+    {"pictures", {"units", "record", "plan", "piece", "checks", "card", "output"}},
     {"sheet", {"units", "record", "plan", "piece", "checks", "card"}},
     {"editor", {"units", "record", "tables", "plan"}},
 };

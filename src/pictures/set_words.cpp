@@ -1,8 +1,10 @@
-#include "card/typeset.hpp"
+// How much room words take, as Pango sets them.
+
 
 #include <cmath>
 
-#include "card/pango_words.hpp"
+#include "pictures/pango_words.hpp"
+#include "card/pictures_module.hpp"
 
 namespace firstpick::card {
 
@@ -46,12 +48,14 @@ PangoWords pango_words(PangoContext* context, const Words& words, double width) 
   return layout;
 }
 
-Extent extent_of(const Words& words, double width) {
+}  // namespace firstpick::card
+
+extern "C" [[gnu::visibility("default")]] void firstpick_extent_of(const firstpick::card::Words& words, double width,
+                                                                    firstpick::card::Extent& extent) {
+  using namespace firstpick::card;
   static const auto context = pango_context();
   const PangoWords layout = pango_words(context.get(), words, width);
   int wide = 0, high = 0;
   pango_layout_get_size(layout.get(), &wide, &high);
-  return {static_cast<double>(wide) / PANGO_SCALE, static_cast<double>(high) / PANGO_SCALE};
+  extent = {static_cast<double>(wide) / PANGO_SCALE, static_cast<double>(high) / PANGO_SCALE};
 }
-
-}  // namespace firstpick::card

@@ -1,5 +1,5 @@
-// Words as Pango sets them, the same for measuring and for painting. Included by typeset.cpp and paint.cpp
-// only.
+// Words as Pango sets them, the same for measuring and for painting. Included by
+// set_words.cpp and paint_page.cpp only.
 #pragma once
 
 #include <memory>

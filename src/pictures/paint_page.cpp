@@ -1,14 +1,16 @@
-#include "card/paint.hpp"
+// A page on paper or screen.
+
 
 #include <cmath>
 #include <memory>
-#include <regex>
 
 #include <cairo-pdf.h>
 #include <cairo-svg.h>
 #include <cairo.h>
 
-#include "card/pango_words.hpp"
+#include "pictures/cairo_bytes.hpp"
+#include "pictures/pango_words.hpp"
+#include "card/pictures_module.hpp"
 
 namespace firstpick::card {
 
@@ -56,18 +58,6 @@ void paint_page(cairo_t* cairo, const Page& page) {
   }
 }
 
-cairo_status_t append(void* text, const unsigned char* data, unsigned int size) {
-  static_cast<std::string*>(text)->append(reinterpret_cast<const char*>(data), size);
-  return CAIRO_STATUS_SUCCESS;
-}
-
-// cairo numbers its surfaces through the life of the program: the number says nothing, and would make the
-// same picture another one.
-std::string without_surface_numbers(const std::string& svg) {
-  static const std::regex numbered("\"surface[0-9]+\"");
-  return std::regex_replace(svg, numbered, "\"surface\"");
-}
-
 cairo_surface_t* surface_for(const Page& page, Picture picture, const std::string& title,
                              std::string& bytes) {
   if (picture == Picture::png)
@@ -75,16 +65,14 @@ cairo_surface_t* surface_for(const Page& page, Picture picture, const std::strin
                                       static_cast<int>(std::lround(page.width * dots_per_point)),
                                       static_cast<int>(std::lround(page.height * dots_per_point)));
   if (picture == Picture::svg)
-    return cairo_svg_surface_create_for_stream(&append, &bytes, page.width, page.height);
-  cairo_surface_t* pdf = cairo_pdf_surface_create_for_stream(&append, &bytes, page.width, page.height);
+    return cairo_svg_surface_create_for_stream(&pictures::append_bytes, &bytes, page.width, page.height);
+  cairo_surface_t* pdf = cairo_pdf_surface_create_for_stream(&pictures::append_bytes, &bytes, page.width, page.height);
   cairo_pdf_surface_set_metadata(pdf, CAIRO_PDF_METADATA_TITLE, title.c_str());
   cairo_pdf_surface_set_metadata(pdf, CAIRO_PDF_METADATA_CREATE_DATE, "");  // no clock: same page, same bytes
   return pdf;
 }
 
-}  // namespace
-
-Painted paint(const Page& page, Picture picture, const std::string& title) {
+Painted painted_page(const Page& page, Picture picture, const std::string& title) {
   Painted painted;
   const Painted failed{"", "the card could not be drawn"};
   const std::unique_ptr<cairo_surface_t, void (*)(cairo_surface_t*)> surface(
@@ -96,12 +84,19 @@ Painted paint(const Page& page, Picture picture, const std::string& title) {
     if (cairo_status(cairo.get()) != CAIRO_STATUS_SUCCESS) return failed;
   }
   if (picture == Picture::png &&
-      cairo_surface_write_to_png_stream(surface.get(), &append, &painted.bytes) != CAIRO_STATUS_SUCCESS)
+      cairo_surface_write_to_png_stream(surface.get(), &pictures::append_bytes, &painted.bytes) != CAIRO_STATUS_SUCCESS)
     return failed;
   cairo_surface_finish(surface.get());
   if (cairo_surface_status(surface.get()) != CAIRO_STATUS_SUCCESS) return failed;
-  if (picture == Picture::svg) painted.bytes = without_surface_numbers(painted.bytes);
+  if (picture == Picture::svg) painted.bytes = pictures::without_surface_numbers(painted.bytes);
   return painted;
 }
 
+}  // namespace
 }  // namespace firstpick::card
+
+extern "C" [[gnu::visibility("default")]] void firstpick_paint(const firstpick::card::Page& page,
+                                                                firstpick::card::Picture picture, const std::string& title,
+                                                                firstpick::card::Painted& painted) {
+  painted = firstpick::card::painted_page(page, picture, title);
+}
