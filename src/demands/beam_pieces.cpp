@@ -70,8 +70,8 @@ std::vector<BeamPiece> beam_pieces(const BeamLine& beam, const std::vector<Lengt
 Cut with_forces_at_end(const BeamLine& beam, const BeamPiece& last) {
   const Length same = joined_within * beam_measure(beam).length;
   Cut cut = last.cut_at(last.to - last.from);
-  for (const BeamForce& force : beam.forces)
-    if (force.at > last.from + same && force.at >= last.to - same) add(cut, force, beam.steps[last.step].centroid);
+  for (const BeamForce& force : beam.forces)  // the line is cut at each: none stands inside the last piece
+    if (force.at > last.from + same) add(cut, force, beam.steps[last.step].centroid);
   return cut;
 }
 

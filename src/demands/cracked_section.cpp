@@ -81,8 +81,11 @@ Outcome<CrackedStress> cracked_stress(const CrackedSection& section, Force axial
       off, low, h, at_low, at_high, boost::math::tools::eps_tolerance<double>(48), steps);
   const double x = 0.5 * (x_low + x_high);
   const SectionSums all = section_sums(b, h, layers, n, x);
-  const double slope = M / all.moment_m4;
-  if (!(all.moment_m4 > 0.0) || !std::isfinite(slope))
+  // Both equations give k. Together, for either may be empty: no moment, or no force along the piece.
+  const double force_m4 = all.force_m3 * h;
+  const double slope = (M * all.moment_m4 + N * h * force_m4) /
+                       (all.moment_m4 * all.moment_m4 + force_m4 * force_m4);
+  if (!(slope > 0.0) || !std::isfinite(slope))
     return NotAssessed{"the pressed depth of the cracked section was not found", {}};
   for (std::size_t i = 0; i < layers.size(); ++i)
     found.bars[i] = Stress::from_value(n * slope * (layers[i].depth_m - x));

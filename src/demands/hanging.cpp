@@ -15,8 +15,6 @@ namespace firstpick::demands {
 
 namespace {
 
-constexpr double at_rest_within = 1e-9;  // of the total load, of load x size, of the size
-
 // A vector of space in the axes of the piece.
 Direction in_piece_axes(const Pose& piece, const Point& v) {
   return {dot(piece.axes[0], v), dot(piece.axes[1], v), dot(piece.axes[2], v)};
@@ -94,14 +92,11 @@ Outcome<Hanging> hang_bodies(const HungPiece& piece) {
   if (rest.ending == Ending::not_found)
     return NotAssessed{"no position was found in which the legs meet at one hook and carry the piece",
                        "check the lengths of the legs against the places of the inserts"};
-  if (rest.ending == Ending::unstable && rest.loosest > 0 && piece.carriers[rest.loosest - 1].is_sheave == false)
-    return would_turn(piece.carriers[rest.loosest - 1]);
-  if (rest.ending == Ending::unstable) return would_move(piece, hanging);
+  if (rest.ending == Ending::unstable) return would_stir(piece, hanging, rest.loosest);
   if (!(dot(hanging.up, upright) > -1e-6)) return rolled_over(piece, hanging);
 
   const Imbalance left = imbalance(piece, hanging);
-  if (!(left.force <= at_rest_within && left.moment <= at_rest_within && left.length <= at_rest_within) ||
-      left.a_leg_pushes)
+  if (!is_balanced(left))
     return NotAssessed{"the forces found on the hanging piece do not balance",
                        "check the legs for extreme numbers"};
   hanging.force_residual = left.force;

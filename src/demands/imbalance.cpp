@@ -8,6 +8,8 @@ namespace firstpick::demands {
 
 namespace {
 
+constexpr double at_rest_within = 1e-9;  // of the total load, of load x size, of the size
+
 // Length that the rope over these legs is off, over its size; a NaN is kept.
 template <class Indices>
 double length_error(const HungPiece& piece, const Hanging& hanging, const Indices& legs, Length size) {
@@ -74,6 +76,11 @@ LoadCentre load_centre(const HungPiece& piece) {
     centre.size = std::max({centre.size, leg.length, norm(leg.at - middle)});
   }
   return centre;
+}
+
+bool is_balanced(const Imbalance& left) {
+  return left.force <= at_rest_within && left.moment <= at_rest_within && left.length <= at_rest_within &&
+         !left.a_leg_pushes;
 }
 
 Imbalance imbalance(const HungPiece& piece, const Hanging& hanging) {

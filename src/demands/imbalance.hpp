@@ -20,6 +20,9 @@ struct Imbalance {
 
 Imbalance imbalance(const HungPiece& piece, const Hanging& hanging);
 
+// To 1e-9 of each, no leg pushing; not a number is not.
+bool is_balanced(const Imbalance& left);
+
 struct LoadCentre {
   Position at;
   Force total{};

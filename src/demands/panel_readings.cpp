@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "demands/panel_supports.hpp"
+
 namespace firstpick::demands {
 
 namespace {
@@ -36,6 +38,10 @@ bool is_at_pick(const std::vector<PlatePoint>& picks, const PlatePoint& p, const
 }
 
 }  // namespace
+
+void PanelMost::look(double moment, const PlatePoint& p) {
+  if (moment > value || std::isnan(moment)) value = moment, at = p;
+}
 
 PanelReadings force_readings(const Panel& panel, const FlatPanel& flat, const PlateGrid& grid) {
   PanelReadings made;

@@ -3,7 +3,6 @@
 #pragma once
 
 #include <array>
-#include <cmath>
 #include <vector>
 
 #include "demands/panel_bending.hpp"
@@ -17,9 +16,7 @@ namespace firstpick::demands {
 struct PanelMost {
   double value = 0.0;  // N m per m
   PlatePoint at;
-  void look(double moment, const PlatePoint& p) {
-    if (moment > value || std::isnan(moment)) value = moment, at = p;
-  }
+  void look(double moment, const PlatePoint& p);  // keeps the larger; what is not a number is larger than any
 };
 
 struct PanelFound {

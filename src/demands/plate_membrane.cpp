@@ -7,6 +7,7 @@
 #include <Eigen/SparseCore>
 
 #include "demands/node_ordering.hpp"
+#include "demands/panel_equations.hpp"
 #include "demands/plate_six_corners.hpp"
 
 namespace firstpick::demands {
@@ -100,8 +101,9 @@ MembraneSolver::MembraneSolver(const PlateMesh& mesh, double poisson)
     for (Matrix::InnerIterator entry(reduced, column); entry; ++entry)
       if (entry.row() != column && (is_held(column) || is_held(entry.row()))) entry.valueRef() = 0.0;
   e.factored.compute(reduced);
-  e.usable = e.factored.info() == Eigen::Success &&
-             e.factored.vectorD().minCoeff() > 1e-13 * e.factored.vectorD().maxCoeff();
+  const Eigen::VectorXd pivots = e.factored.vectorD();
+  e.usable = gives_numbers(e.factored.info() == Eigen::Success,
+                           {pivots.data(), static_cast<std::size_t>(pivots.size())});
 }
 
 MembraneSolver::~MembraneSolver() = default;

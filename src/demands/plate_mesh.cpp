@@ -251,9 +251,10 @@ Triangles delaunay(const std::vector<PlatePoint>& points, const PlateShape& shap
       const PlatePoint a = at(0), b = at(1), c = at(2);
       const double doubled = (b.x_m - a.x_m) * (c.y_m - a.y_m) - (c.x_m - a.x_m) * (b.y_m - a.y_m);
       const double longest = std::max({distance_m(a, b), distance_m(b, c), distance_m(c, a)});
-      if (!(std::abs(doubled) > 10.0 * grid_m * longest)) continue;  // three points on a straight boundary
+      // The cells stand counter-clockwise about it. Not so: three points on a straight boundary.
+      if (!(doubled > 10.0 * grid_m * longest)) continue;
       if (!is_inside(shape, {(a.x_m + b.x_m + c.x_m) / 3.0, (a.y_m + b.y_m + c.y_m) / 3.0})) continue;
-      triangles.push_back(doubled > 0.0 ? corner : std::array{corner[0], corner[2], corner[1]});
+      triangles.push_back(corner);
     }
   }
   return triangles;

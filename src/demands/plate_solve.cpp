@@ -7,6 +7,7 @@
 #include <Eigen/SparseCore>
 
 #include "demands/node_ordering.hpp"
+#include "demands/panel_equations.hpp"
 #include "demands/plate_grid.hpp"
 
 namespace firstpick::demands {
@@ -103,8 +104,9 @@ PlateSolver::PlateSolver(const PlateMesh& mesh, const PlateProblem& problem)
           (e.held[static_cast<std::size_t>(column)] || e.held[static_cast<std::size_t>(entry.row())]))
         entry.valueRef() = 0.0;
   e.factored.compute(reduced);
-  e.usable = e.factored.info() == Eigen::Success &&
-             e.factored.vectorD().minCoeff() > 1e-13 * e.factored.vectorD().maxCoeff();
+  const Eigen::VectorXd pivots = e.factored.vectorD();
+  e.usable = gives_numbers(e.factored.info() == Eigen::Success,
+                           {pivots.data(), static_cast<std::size_t>(pivots.size())});
 }
 
 PlateSolver::~PlateSolver() = default;

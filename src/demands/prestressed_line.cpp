@@ -41,13 +41,12 @@ std::optional<NotAssessed> strand_refusal(const StrandRow& row, const BeamLine& 
   return {};
 }
 
+// Between its two points or more.
 Length strand_height(const StrandRow& row, Length at) {
-  for (std::size_t i = 1; i < row.points.size(); ++i) {
-    const StrandPoint &a = row.points[i - 1], &b = row.points[i];
-    if (at <= b.at || i + 1 == row.points.size())
-      return a.height + (b.height - a.height) * ((at - a.at) / (b.at - a.at));
-  }
-  return row.points.front().height;
+  std::size_t i = 1;
+  while (i + 1 < row.points.size() && at > row.points[i].at) ++i;
+  const StrandPoint &a = row.points[i - 1], &b = row.points[i];
+  return a.height + (b.height - a.height) * ((at - a.at) / (b.at - a.at));
 }
 
 // Share of the whole force that has come into the concrete.
@@ -151,7 +150,9 @@ class FibreSearch {
   }
 
   static void take(const FibreStress& one, const LineFibre& fibre, FibreStress& worst) {
-    if (fibre.sign * one.stress > fibre.sign * worst.stress || worst.area == Area{}) worst = one;
+    if (worst.area == Area{} || fibre.sign * one.stress > fibre.sign * worst.stress ||
+        std::isnan(one.stress.value()))  // kept: nothing is larger
+      worst = one;
   }
 
   const BeamLine& beam_;

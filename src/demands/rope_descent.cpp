@@ -26,6 +26,12 @@ Eigen::LLT<Matrix<bodies>> cholesky(const Curvature<bodies>& curvature) {
   return Eigen::LLT<Matrix<bodies>>(Eigen::Map<const Matrix<bodies>>(curvature.front().data()));
 }
 
+// Eigen's own word for it passes over a pivot that is not a number.
+template <std::size_t bodies>
+bool curves_up(const Eigen::LLT<Matrix<bodies>>& factored) {
+  return factored.info() == Eigen::Success && factored.matrixLLT().diagonal().allFinite();
+}
+
 template <std::size_t bodies>
 double energy_of(const RopeSystem<bodies>& system, const Attitude<bodies>& at, const Descent& descent) {
   double energy = 0.0;
@@ -42,7 +48,7 @@ template <std::size_t bodies>
 double made_a_bowl(Curvature<bodies>& curvature, Eigen::LLT<Matrix<bodies>>& factored) {
   double added = 0.0, more = 1e-2;
   factored = cholesky<bodies>(curvature);
-  while (factored.info() != Eigen::Success && added < 1e9) {
+  while (!curves_up<bodies>(factored) && added < 1e9) {
     for (std::size_t i = 0; i < curvature.size(); ++i) curvature[i][i] += more;
     added += more;
     more *= 4.0;
@@ -90,7 +96,7 @@ Newton<bodies> newton(const RopeSystem<bodies>& system, const Attitude<bodies>& 
 
 template <std::size_t bodies>
 bool is_bowl(const Curvature<bodies>& curvature) {
-  return cholesky<bodies>(curvature).info() == Eigen::Success;
+  return curves_up<bodies>(cholesky<bodies>(curvature));
 }
 
 template <std::size_t bodies>

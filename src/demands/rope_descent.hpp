@@ -29,6 +29,7 @@ inline double give_in(const Descent& descent, const Rope& rope) {
 template <std::size_t bodies>
 double make_bowl(Curvature<bodies>& curvature);
 
+// What is not a number is none.
 template <std::size_t bodies>
 bool is_bowl(const Curvature<bodies>& curvature);
 

@@ -7,6 +7,7 @@
 #include <Eigen/SparseCholesky>
 #include <Eigen/SparseCore>
 
+#include "demands/panel_equations.hpp"
 #include "demands/panel_supports.hpp"
 #include "demands/plate_six_corners.hpp"
 
@@ -184,8 +185,9 @@ SteppedSolver::SteppedSolver(const PlateMesh& mesh, double poisson, std::vector<
       if (entry.row() != column && (column_held || is_held(entry.row()))) entry.valueRef() = 0.0;
   }
   e.factored.compute(reduced);
-  e.usable = e.factored.info() == Eigen::Success &&
-             e.factored.vectorD().minCoeff() > 1e-13 * e.factored.vectorD().maxCoeff();
+  const Eigen::VectorXd pivots = e.factored.vectorD();
+  e.usable = gives_numbers(e.factored.info() == Eigen::Success,
+                           {pivots.data(), static_cast<std::size_t>(pivots.size())});
 }
 
 SteppedSolver::~SteppedSolver() = default;

@@ -28,8 +28,8 @@ namespace {
 
 constexpr double independent_above = 1e-7;  // of the largest: rows of equilibrium
 constexpr double carries_above = 1e-9;      // of the total load
-constexpr double balanced_within = 1e-8;
-constexpr std::size_t most_choices = 20000;
+constexpr double balanced_within = 1e-6;     // of the load, of load x size: dropped rows may hold as much
+constexpr double most_choices = 20000.5;  // whole numbers: half of one for rounding
 
 using Ropes = std::vector<std::vector<std::size_t>>;  // legs of each rope
 
@@ -75,11 +75,11 @@ Equilibrium equilibrium(const HungPiece& piece, const Hanging& hanging, const Ro
   return of;
 }
 
-std::size_t choices(std::size_t of, std::size_t slack) {
+double choices(std::size_t of, std::size_t slack) {
   double count = 1.0;
   for (std::size_t i = 0; i < slack; ++i)
     count *= static_cast<double>(of - i) / static_cast<double>(i + 1);
-  return count > 1e9 ? static_cast<std::size_t>(1e9) : static_cast<std::size_t>(std::lround(count));
+  return count;
 }
 
 std::string name_of(const std::vector<bool>& carries, const Ropes& ropes, const HungPiece& piece) {
@@ -94,11 +94,14 @@ std::string name_of(const std::vector<bool>& carries, const Ropes& ropes, const 
 }  // namespace
 
 Outcome<std::vector<Sharing>> tree_distributions(const HungPiece& piece, const Hanging& hanging) {
-  if (hanging.legs.size() != piece.legs.size() || hanging.spans.size() != piece.legs.size())
+  if (hanging.legs.size() != piece.legs.size() || hanging.spans.size() != piece.legs.size() ||
+      hanging.carriers.size() != piece.carriers.size())
     return NotAssessed{"the hanging pose is of another piece", "compute the pose of this rigging first"};
   const Ropes ropes = ropes_of(piece);
   const Equilibrium all = equilibrium(piece, hanging, ropes);
   const std::size_t count = ropes.size();
+  if (count == 0 || !all.pulls.allFinite() || !all.loads.allFinite())
+    return NotAssessed{"the hanging pose is not known in numbers", "check the legs for extreme numbers"};
 
   Eigen::ColPivHouseholderQR<Eigen::MatrixXd> rows(all.pulls);
   rows.setThreshold(independent_above);
@@ -129,8 +132,12 @@ Outcome<std::vector<Sharing>> tree_distributions(const HungPiece& piece, const H
     solver.setThreshold(independent_above);
     if (!solver.isInvertible()) continue;
     const Eigen::VectorXd shares = solver.solve(loads);
-    if (!shares.allFinite() || shares.minCoeff() < -carries_above) continue;
-    if (!((chosen * shares - loads).norm() <= balanced_within)) continue;
+    if (!(shares.minCoeff() >= -carries_above)) continue;
+    // All equations, those too that the others make: a pose out of balance is carried by no set.
+    Eigen::VectorXd left = all.loads;
+    for (std::size_t i = 0; i < taut.size(); ++i)
+      left -= shares(static_cast<Eigen::Index>(i)) * all.pulls.col(static_cast<Eigen::Index>(taut[i]));
+    if (!(left.norm() <= balanced_within)) continue;
 
     std::vector<bool> carries(count, false);
     for (std::size_t i = 0; i < taut.size(); ++i)

@@ -67,6 +67,11 @@ NotAssessed would_turn(const Carrier& beam) {
           "its upper holes well above its lower ones; legs at both its ends that pull"};
 }
 
+NotAssessed would_stir(const HungPiece& piece, const Hanging& hanging, std::size_t loosest) {
+  if (loosest > 0 && !piece.carriers[loosest - 1].is_sheave) return would_turn(piece.carriers[loosest - 1]);
+  return would_move(piece, hanging);
+}
+
 NotAssessed hangs_idle(const Carrier& carrier) {
   return {fmt::format("{} carries next to nothing: its legs hang slack, and it finds no rest", carrier.id),
           "legs of the right lengths, or leave it out"};

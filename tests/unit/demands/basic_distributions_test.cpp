@@ -88,3 +88,23 @@ TEST_CASE("the pose must be of the same piece") {
   broken.up.z = std::numeric_limits<double>::quiet_NaN();
   CHECK_FALSE(is_assessed(demands::basic_distributions(piece, broken)));
 }
+
+// Pulls along one line share nothing with each other, and a vertical load needs pulls on both sides of the hook.
+TEST_CASE("legs in one direction are no pair, and a pose that no set of legs holds has no sharing") {
+  HungPiece piece;
+  piece.legs = {{"A1", at_m(-1.0, 0.0, 0.0), 2.0 * m, does_not_stretch},
+                {"A2", at_m(-0.5, 0.0, 1.0), 1.0 * m, does_not_stretch},
+                {"A3", at_m(1.0, 0.0, 0.0), 2.0 * m, does_not_stretch}};
+  piece.loads = {{at_m(0.0, 0.0, -0.5), 10.0 * kN}};
+  Hanging hanging;
+  hanging.hook = at_m(0.0, 0.0, 2.0);  // A1 and A2 pull along one line
+  hanging.up = {0.0, 0.0, 1.0};
+  hanging.legs.resize(3);
+  const auto all = assessed(demands::basic_distributions(piece, hanging));
+  REQUIRE(all.size() == 2);
+  CHECK(all[0].name == "legs A1 and A3 only");
+  CHECK(all[1].name == "legs A2 and A3 only");
+  for (const auto& sharing : all) CHECK(in(kN, sharing.legs[2].tension) == Approx(5.0 * std::sqrt(5.0) / 2.0));
+  hanging.hook = at_m(1.5, 0.0, 2.0);  // beside them all
+  CHECK(why_not(demands::basic_distributions(piece, hanging)) == "no set of legs carries the load in this pose");
+}

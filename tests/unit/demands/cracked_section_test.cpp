@@ -123,3 +123,53 @@ TEST_CASE("law: stresses balance force and moment, more bars, less moment, more 
           stress.bars.front());
   }
 }
+
+// Bars 60 mm below the pressed face, 7 x 1500 mm2 more than the concrete they stand in: the kern of the whole section is
+// (b h^3/12 + 7 A 0.54 x 0.24)/(b h^2/2 + 7 A 0.54) = 0.0067608/0.05967 = 113.304 mm deep instead of h/6 = 100.
+TEST_CASE("bars near the pressed face make the kern deeper: whole up to there") {
+  CrackedSection section = beam();
+  section.layers[0].height = 540.0 * mm;
+  const Force thrust = 100.0 * kN;
+  const auto inside = assessed(cracked_stress(section, -thrust, thrust * (113.2 * mm)));
+  CHECK(inside.whole);
+  CHECK(in(mm, inside.pressed) == Approx(600.0));
+  CHECK(in(MPa, inside.concrete) == Approx((1.0 + 6.0 * 113.2 / 600.0) * 100e3 / (300.0 * 600.0)));
+  CHECK(why_not(cracked_stress(section, -thrust, thrust * (113.4 * mm))) ==
+        "no bars lie on the side that is pulled");
+}
+
+// Thirty times as much steel near the top as near the bottom, pulled at mid-depth without a moment. The centroid of the
+// bars lies above the pull: the lower ones carry nearly half of it, and the top is pressed a little.
+TEST_CASE("a pull without a moment stresses the bars") {
+  CrackedSection section = beam();
+  section.layers = {{30.0 * 200.0 * mm2, 540.0 * mm}, {200.0 * mm2, 60.0 * mm}};
+  const double pull = 100e3;
+  for (const double moment : {0.0, 1.0, 100.0}) {
+    CAPTURE(moment);
+    const auto found = assessed(cracked_stress(section, pull * newton, Moment::from_value(moment)));
+    const double x = in(mm, found.pressed), f_c = in(MPa, found.concrete);
+    REQUIRE(found.bars.size() == 2);
+    const double upper = in(MPa, found.bars[0]), lower = in(MPa, found.bars[1]);
+    CHECK(x > 0.0);
+    CHECK(x < 60.0);
+    CHECK(6000.0 * upper + 200.0 * lower - 0.5 * 300.0 * x * f_c == Approx(pull).epsilon(1e-6));
+    CHECK(-6000.0 * upper * 240.0 + 200.0 * lower * 240.0 + 0.5 * 300.0 * x * f_c * (300.0 - x / 3.0) ==
+          Approx(1000.0 * moment).margin(100.0));
+    CHECK(lower > 0.4 * pull / 200.0);
+  }
+}
+
+TEST_CASE("numbers that the search for the pressed depth cannot hold are refused") {
+  const std::string not_found = "the pressed depth of the cracked section was not found";
+  // b h^2 is more than there is, but only with all of h.
+  CrackedSection wide{.width = 1e305 * m, .bottom = 0.0 * m, .top = 1000.0 * m,
+                      .layers = {{Area::from_value(1e293), 100.0 * m}}, .modular_ratio = Ratio::from_value(8.0)};
+  CHECK(why_not(cracked_stress(wide, -1e-300 * newton, Moment::from_value(1.0))) == not_found);
+  // The slope of the stress is more than there is, or no number.
+  CrackedSection slight{.width = 1e-10 * m, .bottom = 0.0 * m, .top = 1e-10 * m,
+                        .layers = {{Area::from_value(1e-22), 1e-11 * m}}, .modular_ratio = Ratio::from_value(8.0)};
+  CHECK(why_not(cracked_stress(slight, {}, Moment::from_value(1e300))) == not_found);
+  slight.width = slight.top = 1e-60 * m;
+  slight.layers = {{Area::from_value(1e-122), 1e-61 * m}};
+  CHECK(why_not(cracked_stress(slight, {}, Moment::from_value(1e-100))) == not_found);
+}

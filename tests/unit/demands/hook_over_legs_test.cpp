@@ -133,3 +133,53 @@ TEST_CASE("the legs that pull are named, and pull by their share along their own
   CHECK(three[1].name == "leg A only");
   CHECK(pulled_legs({legs[0]}, {hook.at, {{1.0}}}, 10.0 * kN, up)[0].name.empty());
 }
+
+TEST_CASE("two inserts at one place share nothing with each other, each with a third") {
+  const auto hook = found({turned_leg("A", -1, 0, 0, 1.5), turned_leg("B", -1, 0, 0, 1.5),
+                           turned_leg("C", 1, 0, 0, 1.5)},
+                          up);
+  CHECK(in(m, hook.at.z) == Approx(std::sqrt(1.25)));
+  const double half = 0.5 * 1.5 / std::sqrt(1.25);
+  REQUIRE(hook.shares.size() == 2);
+  for (const std::size_t i : {0U, 1U}) {
+    CHECK(hook.shares[i][i] == Approx(half));
+    CHECK(hook.shares[i][1 - i] == 0.0);
+    CHECK(hook.shares[i][2] == Approx(half));
+  }
+}
+
+// Legs of 2 m from the origin and of 1.5 m from (2, 0, 0): (4 + 4 - 2.25)/4 = 1.4375 m along, 1.39053 m high.
+// A leg from plumb over the origin has no say in it as long as it reaches there, 1.48960 m.
+TEST_CASE("of two inserts over each other neither decides where a third one draws the hook aside") {
+  const auto legs = [](double over_m) {
+    return std::vector{turned_leg("A", 0, 0, 0, 2.0), turned_leg("B", 0, 0, 1, over_m),
+                       turned_leg("C", 2, 0, 0, 1.5)};
+  };
+  const auto hook = found(legs(1.5), up);
+  CHECK(in(m, hook.at.x) == Approx(1.4375));
+  CHECK(in(m, hook.at.z) == Approx(std::sqrt(4.0 - 1.4375 * 1.4375)));
+  CHECK(in(m, found(legs(1.4897), up).at.x) == Approx(1.4375));
+  CHECK(in(m, found(legs(1.488), up).at.x) < 1.437);  // now it does
+}
+
+TEST_CASE("three legs that reach two by two meet nowhere: in a line, and on a circle") {
+  const auto why = [](const std::vector<HungLeg>& legs) {
+    const auto hook = hook_over_legs(legs, {}, up);
+    REQUIRE_FALSE(is_assessed(hook));
+    return std::get<NotAssessed>(hook).why;
+  };
+  const std::string nowhere = "no place was found at which the legs meet over the piece as it is turned";
+  const auto in_a_line = [](double length) {
+    return std::vector{turned_leg("A", -1, 0, 0, length), turned_leg("B", 0, 0, 0, length),
+                       turned_leg("C", 1, 0, 0, length)};
+  };
+  CHECK(why(in_a_line(0.9)) == nowhere);
+  CHECK(in(m, found(in_a_line(1.25), up).at.z) == Approx(0.75));
+  const auto on_a_circle = [](double length) {
+    const double far = std::sqrt(0.75);
+    return std::vector{turned_leg("A", 1, 0, 0, length), turned_leg("B", -0.5, far, 0, length),
+                       turned_leg("C", -0.5, -far, 0, length)};
+  };
+  CHECK(why(on_a_circle(0.999)) == nowhere);
+  CHECK(in(m, found(on_a_circle(1.001), up).at.z) == Approx(std::sqrt(1.001 * 1.001 - 1.0)));
+}

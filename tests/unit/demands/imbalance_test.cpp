@@ -112,3 +112,15 @@ TEST_CASE("a leg that pushes and what is not a number are seen") {
   b.hanging.up.z = not_a_number;
   CHECK_FALSE(imbalance(b.piece, b.hanging).force <= 1.0);
 }
+
+TEST_CASE("balanced is to 1e-9 of load, of load times size and of the size, and no leg pushes") {
+  using demands::Imbalance;
+  CHECK(demands::is_balanced({}));
+  CHECK(demands::is_balanced({1e-9, 1e-9, 1e-9, false}));
+  for (const double bad : {1.01e-9, 1.0, std::nan(""), double{INFINITY}}) {
+    CHECK_FALSE(demands::is_balanced({.force = bad}));
+    CHECK_FALSE(demands::is_balanced({.moment = bad}));
+    CHECK_FALSE(demands::is_balanced({.length = bad}));
+  }
+  CHECK_FALSE(demands::is_balanced({.a_leg_pushes = true}));
+}

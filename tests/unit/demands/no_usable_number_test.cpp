@@ -7,10 +7,14 @@
 
 #include "demands/base_plane.hpp"
 #include "demands/beam_line.hpp"
+#include "demands/beam_pieces.hpp"
 #include "demands/cracked_section.hpp"
 #include "demands/hanging_refusal.hpp"
 #include "demands/hook_over_legs.hpp"
 #include "demands/length_errors.hpp"
+#include "demands/prestressed_line.hpp"
+#include "demands/ring_girder.hpp"
+#include "demands/round_wall.hpp"
 #include "demands/set_down.hpp"
 #include "demands/wall_strip.hpp"
 #include "support/assessed.hpp"
@@ -190,6 +194,94 @@ TEST_CASE("a line without a section stands on nothing") {
   CHECK(why_not(demands::beam_state(none)) == "the piece has no section along its length");
   CHECK(why_not(demands::support_reactions(none, {0.0 * m, 1.0 * m})) ==
         "the piece has no section along its length");
+  CHECK(demands::beam_measure(none).length == Length{});
+  CHECK(demands::beam_measure(none).load == Force{});
+}
+
+TEST_CASE("a line whose forces sum to nothing but turn it is out of balance: 1e-6 of load and length") {
+  BeamLine beam{{rectangle_step(0.0, 2.0, 0.3, 0.6, 0.0)},
+                {upward(0.5 * m, 10.0 * kN), upward(1.0 * m, -20.0 * kN), upward(1.5 * m, 10.0 * kN)}};
+  CHECK(is_assessed(demands::beam_state(beam)));
+  beam.forces[2].at = 1.5 * m + 7.9e-6 * m;  // 10 kN x 7.9e-6 m of 40 kN x 2 m
+  CHECK(is_assessed(demands::beam_state(beam)));
+  beam.forces[2].at = 1.5 * m + 8.1e-6 * m;
+  CHECK(why_not(demands::beam_state(beam)) == "the forces on the piece do not balance along its length");
+}
+
+TEST_CASE("a line: moments and stresses beyond the largest number there is are refused, of either face") {
+  const std::string none = "a moment or stress of the piece is not a usable number";
+  const auto with = [](Force force, Length height, Length bottom, Length top, Area area) {
+    BeamLine beam = on_supports(BeamLine{{rectangle_step(0.0, 2.0, 0.3, 0.6, 1.0)}, {}}, {0.4, 1.6});
+    demands::BeamStep& step = beam.steps.front();
+    step.prestress = demands::Prestress{force, height};
+    step.bottom = bottom, step.top = top, step.area = area;
+    return demands::beam_state(beam);
+  };
+  const Length bottom = 0.0 * m, top = 0.6 * m, middle = 0.3 * m;
+  const Area area = 0.18 * m2;
+  CHECK(is_assessed(with(1e6 * newton, middle, bottom, top, area)));
+  CHECK(is_assessed(with(1e300 * newton, middle, bottom, top, area)));
+  CHECK(why_not(with(1e200 * newton, -1e200 * m, bottom, top, area)) == none);  // the moment
+  CHECK(why_not(with(1e300 * newton, middle, bottom, top, Area::from_value(1e-10))) == none);
+  CHECK(why_not(with(1e200 * newton, 0.29 * m, -1e150 * m, top, area)) == none);  // the lower face alone
+}
+
+TEST_CASE("supports before either end of a line, and loads beyond the largest number there is, are refused") {
+  BeamLine beam{{rectangle_step(0.0, 2.0, 0.3, 0.6, 1.0)}, {}};
+  const std::string beyond = "a support lies beyond the ends of the piece";
+  CHECK(why_not(demands::support_reactions(beam, {-0.001 * m, 1.0 * m})) == beyond);
+  CHECK(why_not(demands::support_reactions(beam, {1.0 * m, 2.001 * m})) == beyond);
+  CHECK(in(kN, assessed(demands::support_reactions(beam, {0.0 * m, 2.0 * m}))[0]) == Approx(1.0));
+  beam.steps.front().load = LineLoad::from_value(1.7e308);
+  CHECK(why_not(demands::support_reactions(beam, {0.0 * m, 2.0 * m})) ==
+        "the supports of the piece could not be solved");
+}
+
+TEST_CASE("strands beyond the largest number there is are refused: tension, compression, both at once") {
+  const std::string none = "a stress of the piece is not a usable number";
+  const Ratio one = Ratio::from_value(1.0);
+  const demands::PrestressRange as_stated{one, one, one, one, one, one};
+  // 0.4 x 0.6 m, its kern 0.1 m about mid-depth.
+  const BeamLine beam = on_supports(BeamLine{{rectangle_step(0.0, 12.0, 0.4, 0.6, 5.766)}, {}}, {2.5, 9.5});
+  const auto state = [&](const std::vector<double>& heights_m, double force_N) {
+    std::vector<demands::StrandRow> rows;
+    for (const double height : heights_m)
+      rows.push_back({force_N * newton, {{0.0 * m, height * m}, {12.0 * m, height * m}}, 0.5 * m});
+    return demands::prestressed_state(beam, rows, as_stated);
+  };
+  CHECK(is_assessed(state({0.3}, 1e6)));
+  CHECK(why_not(state({0.3}, 1.2e308)) == none);        // presses all, pulls nowhere
+  CHECK(why_not(state({0.05}, 1.2e308)) == none);       // presses below, pulls above
+  CHECK(why_not(state({0.05, 0.55}, 1.2e308)) == none);  // either face is pulled and pressed: no number
+}
+
+TEST_CASE("rings and round walls beyond the largest number there is are refused") {
+  demands::Ring ring{.radius = 10.0 * m, .wall = 0.2 * m, .depth = 0.5 * m, .depth_counted = 0.5 * m,
+                     .poisson = 0.2,
+                     .forces = {}};
+  const auto on_four = [&](double up_N) {
+    ring.forces.clear();
+    for (int i = 0; i < 4; ++i) ring.forces.push_back({.at = 0.5 * M_PI * i * radian, .up = up_N * newton});
+    return demands::ring_state(ring);
+  };
+  const double one = assessed(on_four(1.0)).most_tension().tension.value();
+  CHECK(assessed(on_four(1e300)).most_tension().tension.value() == Approx(1e300 * one));
+  CHECK(why_not(on_four(4e307 / 4.0)) == "the ring could not be computed");
+
+  const auto wall = [](double pull_N) {
+    return demands::round_state(
+        {.inside = 0.95 * m, .outside = 1.05 * m, .height = 0.5 * m, .pulls = {{{}, pull_N * newton, {}}}});
+  };
+  const double tension = assessed(wall(1.0)).tension.value();
+  CHECK(assessed(wall(1e300)).tension.value() == Approx(1e300 * tension));
+  CHECK(why_not(wall(1e307)) == "the round wall could not be computed");
+}
+
+TEST_CASE("a centre of gravity without end beside what the piece stands on is not assessed") {
+  CHECK(why_not(demands::set_down(on_its_face(), {}, at_m(1.7e308, 1.0, 0.5), plumb)) ==
+        "the centre of gravity does not lie above what the piece stands on");
+  const auto beside = assessed(demands::set_down(on_its_face(), {}, at_m(2.5, 1.0, 0.5), plumb));
+  CHECK(in(m, beside.margin) == Approx(-0.5));
 }
 
 TEST_CASE("pulls beside a strip of wall count where they stand on it, none beyond either of its ends") {
@@ -210,4 +302,22 @@ TEST_CASE("pulls beside a strip of wall count where they stand on it, none beyon
   CHECK(at(0.0) == Approx(2.0 * alone));
   CHECK(at(0.9) == Approx(alone));   // behind the nearer support
   CHECK(at(-2.0) == Approx(alone));  // behind the other
+}
+
+TEST_CASE("a strip of wall: without room to either support it stands alone, without end it has no width") {
+  demands::WallStrip strip{.thickness = 0.2 * m,
+                           .to_support = 0.0 * m,
+                           .to_other = 0.0 * m,
+                           .across = 10.0 * kN,
+                           .spread = 2.5,
+                           .spread_end = 0.5,
+                           .widest = 15.0};
+  // a = b = 0.1: 10 x 0.1 x 0.1/0.2 over 0.2 + 2.5 x 0.1/2 m, and no strip at the support.
+  const auto state = assessed(demands::wall_strip_state(strip));
+  CHECK_FALSE(state.at_support);
+  CHECK(state.moment.value() == Approx(500.0));
+  CHECK(in(m, state.width) == Approx(0.325));
+  strip.across = 1e308 * newton;
+  CHECK(why_not(demands::wall_strip_state(strip)) ==
+        "the wall or slab has no width beside the insert that could carry its pull");
 }

@@ -49,3 +49,26 @@ TEST_CASE("from a pose on its side, slack, the load ends below the hook") {
   CHECK(give_in(descent, system.ropes[0]) == 0.02);
   CHECK(give_in(descent, Rope{0, 1, 1.0, 0.05}) == 0.05);
 }
+
+TEST_CASE("a curvature that is no number is made no bowl, and the attempt comes to an end") {
+  Curvature<1> curvature{};
+  for (std::size_t i = 0; i < 6; ++i) curvature[i][i] = 1.0;
+  curvature[2][2] = std::nan("");
+  CHECK_FALSE(is_bowl<1>(curvature));
+  CHECK(make_bowl<1>(curvature) >= 1e9);
+  CHECK_FALSE(is_bowl<1>(curvature));
+}
+
+TEST_CASE("where nothing pulls, and where the load is no number, the descent stays where it is") {
+  for (const double load : {0.0, std::nan(""), double{INFINITY}, 1e200}) {  // of the last its step has no end
+    CAPTURE(load);
+    RopeSystem<1> system = one_rope();
+    system.load = {load};
+    const std::array<Pose, 1> slack = {
+        {{{0.1, 0.0, -0.7}, {{{1.0, 0.0, 0.0}, {0.0, 1.0, 0.0}, {0.0, 0.0, 1.0}}}}}};
+    Attitude<1> at = attitude(system, slack);
+    go_downhill(system, at, {0.02, 1e-9});
+    CHECK(at.poses[0].origin.x == 0.1);
+    CHECK(at.poses[0].origin.z == -0.7);
+  }
+}

@@ -123,6 +123,16 @@ TEST_CASE("what stops a turn has its reason: loads, method, edge, the places of 
   piece.frame.on_axis.y = 1.5 * m;  // hook and weight stand at y = 1.2 m, off the end of an edge from 1.5 m on
   CHECK(why(turn_pose(piece, 20.0 * deg)) ==
         "the piece would roll off the end of its edge: hook and centre of gravity are not in line");
+  // The edge is 2.4 m long: all stands 0.1 m before and behind either end of it.
+  for (const double outside : {1.3, -1.3}) {
+    piece.frame.on_axis.y = outside * m;
+    CHECK(why(turn_pose(piece, 20.0 * deg)) ==
+          "the piece would roll off the end of its edge: hook and centre of gravity are not in line");
+  }
+  for (const double inside : {1.1, -1.1}) {
+    piece.frame.on_axis.y = inside * m;
+    CHECK(in(m, posed(piece, 20.0 * deg).edge.at.y) == Approx(1.2));
+  }
   piece = panel_on_edge();
   piece.legs.resize(1);
   piece.legs.front().at = {1.5 * m, 0.6 * m, 0.075 * m};  // plumb beside the centre of gravity: the hook takes all

@@ -80,3 +80,24 @@ TEST_CASE("which hook goes slack is said, at the lever's ends and just beyond") 
   CHECK(why(turn_pose(over, 0.0 * deg)) ==
         "the two hooks stand over each other, or have changed sides: their shares are not known");
 }
+
+// A third leg in the middle of a pair, as long as it reaches: it may carry all, or the pair does.
+TEST_CASE("sharings of two hooks are named by the legs of either where there is more than one way") {
+  const auto names = [](const TurnedPiece& piece) {
+    std::vector<std::string> all;
+    for (const Sharing& sharing : posed(piece, 30.0 * deg).sharings) all.push_back(sharing.name);
+    return all;
+  };
+  using Names = std::vector<std::string>;
+  TurnedPiece piece = panel_on_two_hooks();
+  CHECK(names(piece) == Names{""});
+  piece.legs.push_back(turned_leg("E3", 3.0, 1.2, 0.075, std::sqrt(1.5 * 1.5 - 0.6 * 0.6)));
+  CHECK(names(piece) == Names{"leg E3 only", "legs E1 and E2 only"});
+  piece.tail_legs.push_back(turned_leg("T3", 0.6, 1.2, 0.15, std::sqrt(2.0 * 2.0 - 0.5 * 0.5)));
+  CHECK(names(piece) == Names{"leg E3 only, leg T3 only", "leg E3 only, legs T1 and T2 only",
+                              "legs E1 and E2 only, leg T3 only", "legs E1 and E2 only, legs T1 and T2 only"});
+  const TurnPose pose = posed(piece, 30.0 * deg);
+  for (const Sharing& sharing : pose.sharings) CHECK(unbalanced(piece, pose, sharing) < 1e-9);
+  piece.legs.pop_back();
+  CHECK(names(piece) == Names{"leg T3 only", "legs T1 and T2 only"});
+}

@@ -76,3 +76,65 @@ TEST_CASE("with the picks above the centre of gravity another reason is given") 
   CHECK(demands::would_move(piece, hung(piece)).why ==
         "the piece would not hang still: it can move without lifting its weight");
 }
+
+// The reason is told from pose and tensions alone: poses as they were, loads and legs changed by hand.
+TEST_CASE("legs to a beam are no picks: the piece rolls over though the beam is high above") {
+  HungPiece piece = two_legs(-0.5);
+  const Hanging hanging = hung(piece);
+  const std::string above = "the piece would roll over: its centre of gravity is above the picks";
+  const std::string far = "the piece would turn by more than a right angle before it hangs";
+  piece.loads[0].at.z = 0.001 * m;
+  CHECK(demands::rolled_over(piece, hanging).why == above);
+  piece.loads[0].at.z = -0.001 * m;
+  CHECK(demands::rolled_over(piece, hanging).why == far);
+  piece.loads[0].at.z = 0.001 * m;
+  piece.carriers = {{"beam", 1.0 * kN, at_m(0.0, 0.0, 0.0), false}};
+  piece.legs.push_back({"beam", at_m(-4.0, 0.0, 5.0), 2.0 * m, does_not_stretch});
+  piece.legs.back().to_carrier = 0;
+  Hanging with_beam = hanging;
+  with_beam.legs.push_back(with_beam.legs.front());
+  CHECK(demands::rolled_over(piece, with_beam).why == above);
+}
+
+TEST_CASE("slack picks hold nothing: without a taut one the piece is as level with its picks") {
+  HungPiece piece = two_legs(-0.5);
+  Hanging hanging = hung(piece);
+  for (auto& leg : hanging.legs) leg.tension = 1e-9 * 10.0 * kN;  // of the load: does not count
+  CHECK(demands::would_move(piece, hanging).why ==
+        "the piece would roll: its centre of gravity is level with the picks, and nothing brings it back");
+  piece.loads[0].at.z = 0.5 * m;
+  CHECK(demands::rolled_over(piece, hanging).why ==
+        "the piece would turn by more than a right angle before it hangs");
+  for (auto& leg : hanging.legs) leg.tension = 1.1e-9 * 10.0 * kN;
+  CHECK(demands::rolled_over(piece, hanging).why ==
+        "the piece would roll over: its centre of gravity is above the picks");
+}
+
+TEST_CASE("a piece on a rope over a sheave tips, if it is more than one leg and carries") {
+  HungPiece piece = two_legs(-0.5);
+  Hanging hanging = hung(piece);
+  const std::string tips =
+      "the piece would tip: the equalised legs run over their sheave, and the centre of gravity is not low "
+      "enough below the picks to stop them";
+  const std::string still = "the piece would not hang still: it can move without lifting its weight";
+  CHECK(demands::would_move(piece, hanging).why == still);
+  piece.equalised = {{0}};
+  CHECK(demands::would_move(piece, hanging).why == still);
+  piece.equalised = {{0}, {1, 0}};
+  CHECK(demands::would_move(piece, hanging).why == tips);
+  piece.equalised = {{0, 1}};
+  CHECK(demands::would_move(piece, hanging).why == tips);
+  for (auto& leg : hanging.legs) leg.tension = Force{};
+  CHECK_FALSE(demands::would_move(piece, hanging).why == tips);
+}
+
+TEST_CASE("what moves most in the small move is told: the piece, a beam, or a sheave with its piece") {
+  HungPiece piece = two_legs(-0.5);
+  const Hanging hanging = hung(piece);
+  piece.carriers = {{"spreader", 1.0 * kN, {}, false}, {"sheave", 1.0 * kN, {}, true}};
+  const std::string still = "the piece would not hang still: it can move without lifting its weight";
+  CHECK(demands::would_stir(piece, hanging, 0).why == still);
+  CHECK(demands::would_stir(piece, hanging, 1).why ==
+        "spreader would not hang still: it can turn or swing without lifting its load");
+  CHECK(demands::would_stir(piece, hanging, 2).why == still);
+}

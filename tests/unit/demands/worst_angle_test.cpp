@@ -31,6 +31,28 @@ TEST_CASE("a smooth maximum, a kink, and one at either end are found") {
   CHECK(worst_angle(samples, [](Angle a) { return -a.value(); }) == samples.front());
 }
 
+TEST_CASE("what is not a number is met wherever the search looks, at its first place and at its last") {
+  const auto samples = angles_between(0.0 * deg, 90.0 * deg, 3.0 * deg);
+  int last = 0;
+  const Angle peak = worst_angle(samples, [&](Angle a) { return ++last, -std::abs(in(deg, a) - 40.3); });
+  CHECK(in(deg, peak) == Approx(40.3).margin(1e-5));
+  // 31 samples, two places between them, one more for each step from 6 degrees to 1e-7 rad, the place found:
+  // ln(0.10472/1e-7)/ln(1.618034) = 28.8.
+  CHECK(last == 31 + 2 + 29 + 1);
+  for (int none = 1; none <= last; ++none) {
+    int count = 0;
+    Angle at{};
+    const Angle met = worst_angle(samples, [&](Angle a) {
+      if (++count != none) return -std::abs(in(deg, a) - 40.3);
+      at = a;
+      return std::nan("");
+    });
+    CAPTURE(none);
+    CHECK(count == none + (none == 32 ? 1 : 0));  // the first two places are looked at together
+    CHECK(met == at);
+  }
+}
+
 TEST_CASE("what is not a number is met, not passed over") {
   const auto samples = angles_between(0.0 * deg, 90.0 * deg, 3.0 * deg);
   const auto found = worst_angle(samples, [](Angle a) { return in(deg, a) > 50.0 ? std::nan("") : 1.0; });
