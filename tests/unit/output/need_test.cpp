@@ -29,6 +29,7 @@ NeedReport made() {
 TEST_CASE("need: the strength to state, each rule's rounded up, and what changes would do") {
   const std::string text = output::need_text(made(), 200);
   CHECK(text.find("strength to state on the drawing: 2500 psi") != std::string::npos);
+  CHECK(text.find("Strengths are those of the standard cylinder, 6 x 12 in: results of other specimens") != std::string::npos);
   CHECK(text.find("2411 psi A2") != std::string::npos);
   CHECK(text.find("not so: insert-embedment stays, A1") != std::string::npos);
   CHECK(text.find("no strength mends") == std::string::npos);
