@@ -129,7 +129,7 @@ Outcome<BendingTension> box_tension(const StageFacts& facts) {
     const Length strip = std::min(facts.rules.cracking.pick_strip.value * shape->top,
                                   Length{shape->length / static_cast<double>(lines.picks)});
     const double spread = (shape->length / (static_cast<double>(lines.picks) * strip)).value();
-    const double raised = spread <= 1.0 ? 1.0 : spread;  // what is no number stays
+    const double raised = std::max(spread, 1.0);  // in this order: what is no number stays
     frame.pick = std::max(Length{}, lines.pick - 0.5 * shape->side);
     frame.thrust = lines.thrust * lines.above_middle / shape->length;
     struct Way {

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <functional>
+#include <utility>
 
 #include <fmt/format.h>
 
@@ -12,7 +13,8 @@ namespace firstpick::checks {
 namespace {
 
 constexpr double steps_up[] = {1.25, 1.5};
-constexpr double moves[] = {0.8, 1.2};  // of the level distance from the centre of gravity
+// Of the level distance from the centre of gravity.
+constexpr std::pair<double, const char*> moves[] = {{0.8, "nearer to"}, {1.2, "farther from"}};
 
 std::string percent(double factor) { return fmt::format("{:.0f} %", 100.0 * std::abs(factor - 1.0)); }
 
@@ -38,13 +40,12 @@ ChangedPlan deeper_inserts(plan::Plan plan, double factor) {
   return {fmt::format("inserts {} deeper", percent(factor)), std::move(plan), true};
 }
 
-ChangedPlan moved_picks(plan::Plan plan, const Position& middle, double factor) {
+ChangedPlan moved_picks(plan::Plan plan, const Position& middle, double factor, const char* where) {
   for (plan::Insert& insert : plan.inserts) {
     insert.at.x = middle.x + factor * (insert.at.x - middle.x);
     insert.at.y = middle.y + factor * (insert.at.y - middle.y);
   }
-  return {fmt::format("picks {} {} the middle", percent(factor), factor < 1.0 ? "nearer to" : "farther from"),
-          std::move(plan), true};
+  return {fmt::format("picks {} {} the middle", percent(factor), where), std::move(plan), true};
 }
 
 }  // namespace
@@ -54,7 +55,7 @@ std::vector<ChangedPlan> changed_plans(const plan::Plan& plan, const piece::Body
   for (const double factor : steps_up) changed.push_back(longer_legs(plan, factor));
   if (std::ranges::any_of(plan.inserts, may_be_deeper))
     for (const double factor : steps_up) changed.push_back(deeper_inserts(plan, factor));
-  for (const double factor : moves) changed.push_back(moved_picks(plan, body.centroid, factor));
+  for (const auto& [factor, where] : moves) changed.push_back(moved_picks(plan, body.centroid, factor, where));
   return changed;
 }
 

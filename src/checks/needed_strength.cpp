@@ -71,7 +71,7 @@ std::optional<RuleNeed> need_of(const Rule& rule, const StageFacts& facts) {
   std::uintmax_t steps = 100;
   auto [low, high] = boost::math::tools::toms748_solve(
       [&](double f_MPa) { return at(f_MPa).worst; }, weakest_MPa, strongest_MPa, weak.worst, strong.worst,
-      [](double a, double b) { return std::abs(b - a) <= within * std::max(std::abs(a), std::abs(b)); }, steps);
+      [](double low_MPa, double high_MPa) { return high_MPa - low_MPa <= within * high_MPa; }, steps);
   // A whole step of the drawing within the bracket, if it passes, spares the next one.
   const double step_MPa = in(MPa, facts.rules.strength_step.value);
   if (const double whole = std::floor(high / step_MPa) * step_MPa; whole >= low && whole < high && at(whole).worst < 0.0)

@@ -21,24 +21,33 @@ namespace {
 constexpr double stepped_grip_within =
     0.02;  // distance of the grip's centre from that of the outline, over the size
 
-// Centre of the flush face with its openings.
+// Of a ring, negative where it is written clockwise: twice its area in m2, and what that does about the axes.
+struct RingSums {
+  double doubled = 0.0, about_x = 0.0, about_y = 0.0;
+};
+RingSums ring_sums(const std::vector<plan::PlanarPoint>& ring) {
+  RingSums sums;
+  for (std::size_t i = 0; i < ring.size(); ++i) {
+    const plan::PlanarPoint &a = ring[i], &b = ring[(i + 1) % ring.size()];
+    const double cross = (a.x * b.y - b.x * a.y).value();
+    sums.doubled += cross;
+    sums.about_x += in(m, Length{a.x + b.x}) * cross / 3.0;
+    sums.about_y += in(m, Length{a.y + b.y}) * cross / 3.0;
+  }
+  return sums;
+}
+
+// Centre of the flush face with its openings, whichever way round each is written.
 plan::PlanarPoint centre_of(const piece::Outline& outline) {
-  double doubled = 0.0, x = 0.0, y = 0.0;
-  const auto add = [&](const std::vector<plan::PlanarPoint>& ring, double sign) {
-    double area = 0.0, about_x = 0.0, about_y = 0.0;
-    for (std::size_t i = 0; i < ring.size(); ++i) {
-      const plan::PlanarPoint &a = ring[i], &b = ring[(i + 1) % ring.size()];
-      const double cross = (a.x * b.y - b.x * a.y).value();
-      area += cross;
-      about_x += in(m, Length{a.x + b.x}) * cross / 3.0;
-      about_y += in(m, Length{a.y + b.y}) * cross / 3.0;
-    }
-    const double turn = sign * (area > 0.0 ? 1.0 : -1.0);
-    doubled += turn * area, x += turn * about_x, y += turn * about_y;
-  };
-  add(outline.outer, 1.0);
-  for (const auto& hole : outline.holes) add(hole, -1.0);
-  return {x / doubled * m, y / doubled * m};
+  const RingSums outer = ring_sums(outline.outer);
+  RingSums whole = outer;
+  for (const auto& hole : outline.holes) {
+    const RingSums opening = ring_sums(hole);
+    const double sign = std::signbit(opening.doubled) == std::signbit(outer.doubled) ? -1.0 : 1.0;
+    whole.doubled += sign * opening.doubled;
+    whole.about_x += sign * opening.about_x, whole.about_y += sign * opening.about_y;
+  }
+  return {whole.about_x / whole.doubled * m, whole.about_y / whole.doubled * m};
 }
 
 Outcome<demands::SteppedLoad> stepped_load(const StageFacts& facts, const BendingLoads& loads,

@@ -123,15 +123,9 @@ std::optional<long long> seconds_after(const plan::Timestamp& from, Duration wai
   return from.seconds + static_cast<long long>(wait_s);
 }
 
-// In the zone that the moment was written in: its text ends with the offset.
+// In the zone that the moment was written in.
 std::string words_in_zone_of(const plan::Timestamp& zoned, long long seconds_utc) {
-  int offset_minutes = 0;
-  if (const std::string& text = zoned.text; text.size() > 6) {
-    const std::string tail = text.substr(text.size() - 6);
-    if (tail[0] == '+' || tail[0] == '-')
-      offset_minutes = (tail[0] == '-' ? -1 : 1) * (std::stoi(tail.substr(1, 2)) * 60 + std::stoi(tail.substr(4, 2)));
-  }
-  return strength::words_for_moment(seconds_utc, offset_minutes);
+  return strength::words_for_moment(seconds_utc, static_cast<int>(zoned.offset_seconds / 60));
 }
 
 }  // namespace

@@ -51,7 +51,7 @@ double change(const PanelFound& a, const PanelFound& b) {
 
 // With what is left to come if each further mesh changed the moments by `PanelMeshes::finer` of the change before.
 PanelBending bending_of(const PanelFound& found, double changed, const PlateMesh& mesh) {
-  const double left = changed * PanelMeshes::finer / (1.0 - PanelMeshes::finer);
+  const double left = left_after(changed, PanelMeshes::finer);
   const auto with_error = [&](const PanelMost& most) {
     return PanelMoment{
         PlateMoment::from_value(most.value + left * std::max(found.bottom.value, found.top.value)),

@@ -25,6 +25,9 @@ struct FlatPanel {
   double length_m() const { return std::max(high_x_m - low_x_m, high_y_m - low_y_m); }
 };
 
+// What is left to come where each further mesh changes the result by `finer` of the change before: a geometric series.
+constexpr double left_after(double changed, double finer) { return changed * finer / (1.0 - finer); }
+
 PlateShape plate_shape(const std::vector<plan::PlanarPoint>& outer,
                        const std::vector<std::vector<plan::PlanarPoint>>& holes);
 bool is_on_panel(const PlateShape& shape, const PlatePoint& p);  // or on its boundary

@@ -245,7 +245,7 @@ Outcome<std::vector<SteppedBending>> stepped_panel_bending(const SteppedPanel& p
       std::vector<SteppedBending> bent;
       for (std::size_t k = 0; k < found->size(); ++k) {
         const FacesFound& one = (*found)[k];
-        const double left = changed[k] * stepped_finer / (1.0 - stepped_finer);
+        const double left = left_after(changed[k], stepped_finer);
         const auto with_error = [&](const MostTension& most) {
           return FaceTension{Stress::from_value(most.value_Pa + left * larger_of(one)),
                              {most.at.x_m * m, most.at.y_m * m}};

@@ -137,6 +137,15 @@ TEST_CASE("held on two sides that meet it juts out from the nearer, of equal one
   CHECK(kPa_of({{{}, {1.0, true}, {}, {0.5, true}}}, pull) == Approx(by_y));
 }
 
+TEST_CASE("a wall held on one side juts out from there, as wide as its edges beside the pull leave it") {
+  // a = 1.0, w = t + 1.5 a = 1.7: of the half of it, 0.85 m, there are 0.3 and 0.4 m.
+  const double kPa = strip_kPa(10.0 * 1.0 + 2.0 * 0.1, 2.0, 0.3 + 0.4);
+  CHECK(kPa_of({{{1.0, true}, {5.0}, {0.3}, {0.4}}}, {2.0, 0.0, 10.0}) == Approx(kPa));
+  CHECK(kPa_of({{{5.0}, {1.0, true}, {0.3}, {0.4}}}, {2.0, 0.0, 10.0}) == Approx(kPa));
+  CHECK(kPa_of({{{0.3}, {0.4}, {1.0, true}, {5.0}}}, {0.0, 2.0, 10.0}) == Approx(kPa));
+  CHECK(kPa_of({{{0.3}, {0.4}, {5.0}, {1.0, true}}}, {0.0, 2.0, 10.0}) == Approx(kPa));
+}
+
 TEST_CASE("other pulls count on the strip, to its own end and edge, in its own plane, and no farther") {
   Pulled piece(flat_wall({{{1.9, true}, {2.5, true}, {0.95}, {0.95}}}));
   const auto of_others = [&](const std::vector<Pull>& pulls) {

@@ -241,6 +241,36 @@ TEST_CASE("leg-skew: a cross-check without loads, without statics or of no tensi
   CHECK(found(facts) == Result::pass);
 }
 
+TEST_CASE("leg-skew: as much as is asked here is no more than it") {
+  SlabLift lift;
+  lift.plan.riggings[0].equalised.clear();
+  lift.rules.sharing.value = tables::Sharing::elastic;
+  lift.rules.leg_cross_check = tables::LegCrossCheck{made_ratio("skew", 1.0), made_ratio("dynamic", 1.0)};
+  auto facts = lift.facts();
+  std::get<loads::StageLoad>(facts.load).dynamic_factor = Ratio{1.0};
+  std::get<std::vector<Situation>>(facts.gear_situations).resize(1);
+  const auto found = [&] { return finding_for("leg-skew", "four legs", facts); };
+  CHECK(found().result == Result::pass);
+  lift.rules.leg_cross_check->skew.value = Ratio{std::nextafter(1.0, 2.0)};
+  CHECK(found().result == Result::note);
+  CHECK_THAT(found().text, Catch::StartsWith("a marine guideline asks "));
+}
+
+TEST_CASE("picks-too-low: with a form part and without it, the lower of both heights counts") {
+  const auto z_pick_mm = [](double part_at_m) {
+    SlabLift lift;
+    lift_to_yard_with_former(lift, {2.0 * m, 1.0 * m, part_at_m * m});
+    Trace trace = Trace::recording();
+    const auto facts = lift.facts(1);
+    rule_named("picks-too-low")->judge(facts, trace);
+    return step_named(trace, "z_pick").result.number;
+  };
+  // Picks 150 mm above the middle of the slab. With 20 kN that hang 2 m below it the centre sinks; with 20 kN
+  // that stand 0.2 m above, it rises to 20 (0.35)/(slab + 20) of it.
+  CHECK(z_pick_mm(-1.85) == Approx(150.0).epsilon(1e-6));
+  CHECK(z_pick_mm(0.5) == Approx(150.0 - 1000.0 * 20.0 * 0.35 / (slab_kN + 20.0)).epsilon(1e-6));
+}
+
 TEST_CASE("stated-weight: concrete of a kind that the tables do not have has no least density") {
   SlabLift lift;
   auto facts = lift.facts();

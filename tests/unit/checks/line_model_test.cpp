@@ -134,6 +134,7 @@ TEST_CASE("a line: sections in parts, lopsided, rising or steep are refused at a
     CHECK(why_not(line_from({stretch(0.0, 1.0, 0.0, 0.1761)})) ==
           "the piece rises along its length by more than 10 degrees");
     CHECK_FALSE(is_assessed(line_from({stretch(0.0, 1.0, 0.1761, 0.0)})));
+    CHECK_FALSE(is_assessed(line_from({stretch(10.0, 11.0, 0.0, 0.1761)})));  // wherever it lies
   }
   SECTION("steep within a stretch") {
     CHECK(is_assessed(line_from({stretch(0.0, 1.0, 0.0, 1.0), stretch(1.0, 2.0, 1.0, 0.0)})));

@@ -200,6 +200,14 @@ TEST_CASE("legs that pass each other, and legs that end in one place") {
   // Their upper ends are one place to a millimetre.
   CHECK(apart(0.9, at(2.0, 1.0, 5.0)).empty());
   CHECK(apart(1.1, at(2.0, 1.0, 5.0)).size() == 1);
+  const auto above = [](double gap_m) {  // beside the slab, where heights are exact
+    ByHand slab;
+    slab.hang({{at(-3.0, 1.0, 0.0), at(-1.0, 1.0, 0.0)}, {at(-2.0, 0.0, gap_m), at(-1.0, 1.0, gap_m)}},
+              {"p1", "p2"});
+    return slab.found().size();
+  };
+  CHECK(above(0.001) == 0);
+  CHECK(above(std::nextafter(0.001, 1.0)) == 1);
 }
 
 TEST_CASE("a leg is named by where it hangs from, where there is more than one hook alone") {
@@ -299,6 +307,17 @@ TEST_CASE(
     CHECK(over(4.0, 0.199, from_below).empty());  // all of it is its end
     CHECK(over(4.0, 0.201, from_below).size() == 1);
   }
+}
+
+TEST_CASE("a beam lies where its points are, also those beside its middle") {
+  ByHand slab;
+  slab.hang({{at(2.0, 0.0, 5.0), at(2.0, 0.7, 5.0)}}, {"p"});
+  slab.rigging().beams = {beam_with({{"l", at(-1.0, -0.5, 0.0)}, {"r", at(1.0, -0.5, 0.0)}})};
+  auto hanging = std::get<demands::Hanging>(slab.facts().hanging);
+  hanging.carriers = {pose_at_point(at(2.0, 1.0, 5.0))};  // the beam at y = 0.5, not 1.5
+  slab.facts().hanging = hanging;
+  CHECK(slab.one().kind == Kind::through_beam);
+  CHECK(slab.one().what == "the leg to p and beam bm");
 }
 
 TEST_CASE("a leg between two points of one beam is asked without its two ends") {

@@ -7,7 +7,8 @@
 using firstpick::checks::is_stated;
 
 TEST_CASE("names, numbers and words of any script say something") {
-  for (const char* text : {"R. Engineer", "24-117", "7", "lot 5", "\u5c0f\u6797", "No. 12", "no 12", "Nolan", "~7~", "{a}"})
+  for (const char* text : {"R. Engineer", "24-117", "7", "lot 5", "\u5c0f\u6797", "No. 12", "no 12",
+                           "Nolan", "~7~", "{a}", "X-0", "x. z."})
     CHECK(is_stated(text));
 }
 

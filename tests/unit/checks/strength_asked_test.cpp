@@ -80,6 +80,14 @@ TEST_CASE("a lift at a time with its zone, asked by a clock without one, is not 
   CHECK(moved.notes.front() == "strip was to be at before its test, which has passed: it is asked for now");
 }
 
+TEST_CASE("a question with its own clock on the wall is asked by that one, whatever its moment with a zone") {
+  StrengthQuestion asked = question();
+  asked.asked_at.zoned = zoned(tested_second + 30LL * 86400);
+  CHECK(answer(asked, hand_made_tables()).verdict == Verdict::go);
+  asked.asked_at.local.reset();  // then the other one tells the hour
+  CHECK(answer(asked, hand_made_tables()).verdict == Verdict::hold);
+}
+
 TEST_CASE("two lifts that rest on one test are told once that nothing limits it") {
   StrengthQuestion asked = question();
   const std::size_t one = answer(asked, hand_made_tables()).notes.size();

@@ -198,6 +198,14 @@ TEST_CASE(
   question.asked_at.zoned.reset();
   CHECK(why_not(maturity(question).credit) == "the time of the question has no zone, and the log has one");
 
+  // A reading of the very second of the question is one of now, however long the one before it has passed.
+  StrengthQuestion at_once = about_log();
+  calibrate(at_once);
+  at_once.log->readings.erase(at_once.log->readings.end() - 4, at_once.log->readings.end() - 1);
+  CHECK(is_assessed(maturity(at_once).credit));
+  at_once.asked_at.zoned->seconds -= 1;
+  CHECK_THAT(why_not(maturity(at_once).credit), Catch::StartsWith("the last reading is "));
+
   // Asked a second before the first reading.
   StrengthQuestion early = about_log();
   calibrate(early);
@@ -210,23 +218,18 @@ TEST_CASE(
 }
 
 TEST_CASE(
-    "a prediction is told on the clock of the pour, whole minutes up, whatever way its zone is written") {
+    "a prediction is told on the clock of the pour, whole minutes up, whatever its zone") {
   StrengthQuestion question = about_growth();
   const strength::MaturityLaw law = strength::en_1992_1_1_law(*us_tables().maturity);
   const double age_s = 4.0 / (1.5 - 0.85) * 86400.0, pace = strength::rate(law, degC(10.0)).value();
   REQUIRE(pace < 0.7);
   const long long expected = pour_s + 60 * static_cast<long long>(std::ceil(age_s / pace / 60.0));
-  struct Zone {
-    std::string text;
-    int minutes;
-  };
-  for (const Zone& zone : {Zone{"2026-03-02T16:30:00-05:00", -300}, Zone{"2026-03-03T03:00:00+05:30", 330},
-                           Zone{"2026-03-02T21:30:00Z", 0}, Zone{"", 0}}) {
-    question.log_file->cast->text = zone.text;
+  for (const int minutes : {-300, 330, 0}) {
+    question.log_file->cast->offset_seconds = 60LL * minutes;
     const Prediction told = predicted(question);
     CHECK(in(day, told.age.value().by_curve) == Approx(age_s / 86400.0));
     CHECK(told.earliest_utc_s.value() == expected);
-    CHECK(told.earliest == strength::words_for_moment(expected, zone.minutes));
+    CHECK(told.earliest == strength::words_for_moment(expected, minutes));
     CHECK(told.needed_for == "strip");
   }
 }
@@ -249,6 +252,36 @@ TEST_CASE(
   CHECK(in(day, by_age.age.value().by_curve) == Approx(4.0 / 0.65));
   CHECK(by_age.earliest.empty());
   CHECK_FALSE(by_age.earliest_utc_s);
+}
+
+TEST_CASE("a time is predicted up to ten years from now, to the minute") {
+  const StrengthQuestion question = about_growth();
+  const double pace = strength::rate(strength::en_1992_1_1_law(*us_tables().maturity), degC(10.0)).value();
+  const auto in_ten_years_and = [&](double seconds) {
+    const double age_d = (3650.0 * 86400.0 + seconds) * pace / 86400.0;
+    StrengthReport report;
+    StrengthNeeded needed;
+    needed.what = "strip";
+    needed.required = 30.0 * age_d / (4.0 + 0.85 * age_d) * MPa;
+    report.needed = {needed};
+    tell_prediction(question, tables_that_grow(), report);
+    return report.prediction.value().earliest_utc_s;
+  };
+  CHECK(in_ten_years_and(-30.0) == pour_s + 3650LL * 86400);  // the whole minute after it
+  CHECK_FALSE(in_ten_years_and(30.0));
+}
+
+TEST_CASE("nothing is predicted where no strength is needed, or by a curve that is not there") {
+  const std::string nothing = "no needed strength, growth curve or strength at 28 days is known";
+  StrengthReport report;
+  tell_prediction(about_growth(), tables_that_grow(), report);
+  CHECK(report.prediction.value().why_not == nothing);
+  StrengthQuestion question = about_growth();
+  question.growth->curve = "another";
+  CHECK(predicted(question).why_not == nothing);
+  question = about_growth();
+  question.growth->strength_at_28_days.reset();
+  CHECK(predicted(question).why_not == nothing);
 }
 
 TEST_CASE(

@@ -208,6 +208,11 @@ TEST_CASE("the second crane of a turn: its share at the worst, and each thing th
   CHECK(why_not(second(facts)) == how_is_missing);
   slab.turn().tail_rigging = "nobody's";
   CHECK(why_not(second(facts)) == "the second hook has no rigging");
+  slab.turn().tail_rigging = "tail";
+  slab.turn().tail_crane = "bay 3";
+  CHECK(why_not(second(facts)) == "the crane of the second hook is not in the plan");
+  slab.turn().tail_crane = "bay";
+  CHECK(why_not(second(facts)) == "both hooks of the turn are the same crane");
 }
 
 TEST_CASE("the report of a turn: what the hook pulls at its worst, none without a load") {

@@ -9,6 +9,8 @@
 #include "checks/hung_rigging.hpp"
 #include "checks/lift_situations.hpp"
 #include "checks/turn_situations.hpp"
+#include "demands/insert_force.hpp"
+#include "demands/turning.hpp"
 #include "support/assessed.hpp"
 #include "support/hand_made_slab.hpp"
 
@@ -111,6 +113,31 @@ TEST_CASE(
     load_of(slab.facts()).insert_loads.push_back(set_at("hanging without form parts", 3.2, 10.0 * kN));
     CHECK_THAT(refused(slab.again()), Catch::Contains(leaves));
   }
+}
+
+TEST_CASE("headed inserts are judged at the angle of their most tension under their own loads") {
+  Turned slab(40.0 * deg);
+  for (const std::size_t i : {1U, 2U})
+    slab.lift.plan.inserts[i].at.x = 4.0 * m, slab.lift.plan.inserts[i].at.z = 150.0 * mm;  // in the far edge
+  // Over the edge at 45 degrees: V = F (cos t - sin t)/(4 cos t - 0.15 sin t), of which V sin t pulls the
+  // inserts out. The loads of the legs have their most at another angle, tension and shear together too.
+  loads::LoadSet set = set_at("hanging", 1.0, 300.0 * kN);
+  set.loads[0].at.z = 1.0 * m;
+  load_of(slab.facts()).insert_loads = {set};
+  const auto& facts = slab.again();
+  demands::TurnedPiece piece = slab.sweep().piece;
+  piece.loads = set.loads;
+  double told_N = 0.0, most_N = 0.0;
+  for (const InsertSituation& situation : std::get<std::vector<InsertSituation>>(facts.insert_situations))
+    told_N = std::max(told_N, situation.forces[1].tension.value());
+  for (int i = 0; i <= 4000; ++i) {
+    const auto pose = assessed(demands::turn_pose(piece, 0.01 * i * deg));
+    const auto force = demands::insert_force(pose.sharings.front().legs[0], facts.body.sites[1]);
+    most_N = std::max(most_N, force.tension.value());
+  }
+  CHECK(most_N > 5e3);
+  CHECK(told_N >= most_N * (1.0 - 1e-9));
+  CHECK(told_N <= most_N * (1.0 + 1e-6));
 }
 
 TEST_CASE(
