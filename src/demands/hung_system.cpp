@@ -84,7 +84,9 @@ void find_spins(RopeSystem<bodies>& system) {
     const auto turns = hanging_from_body(system, body);
     const auto apex = apex_of(system, turns);
     if (!apex || (system.yaw_is_free && apex->body == in_space)) continue;  // the yaw of all
-    system.spins[system.spin_count++] = {*apex, turns};
+    const auto last = system.spins.begin() + static_cast<std::ptrdiff_t>(system.spin_count);
+    if (std::find_if(system.spins.begin(), last, [&](const auto& known) { return known.turns == turns; }) == last)
+      system.spins[system.spin_count++] = {*apex, turns};
   }
 }
 

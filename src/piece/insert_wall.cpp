@@ -20,7 +20,7 @@ namespace firstpick::piece {
 namespace {
 
 constexpr double no_end_m = 1e4, same_m = 1e-6, coaxial_within_m = 1e-3;
-constexpr double beside_plane_m = 1e-6, end_within_m = 1e-8;
+constexpr double beside_plane_m = 1e-6, end_within_m = 1e-9;
 constexpr double thinner_within = 1e-3;   // of the thickness: not worth a word
 constexpr double upright_within = 0.7;  // upright component of the normal of a wall, of a way along it
 constexpr int steps_most = 4000, round_parts = 120;
@@ -128,7 +128,7 @@ WallWay way(Lines& lines, const Plate& plate, const gp_Dir& towards, double supp
     inside = outside;
   }
   // The end of the wall lies between: at a plane, or wherever it has become too thick.
-  const auto planes = lines.planes(plate.middle, towards, inside, outside);
+  const auto planes = lines.planes(plate.middle, towards, inside - beside_plane_m, outside + beside_plane_m);
   const auto ends_at = std::ranges::find_if(planes, [&](double at) {
     return is_wall(across_at(at - beside_plane_m)) && !is_wall(across_at(at + beside_plane_m));
   });
