@@ -185,6 +185,16 @@ struct SlabLift {
   }
 };
 
+// 6.0 x 0.4 x 0.3 m, a line, with picks 1.5 m from its ends, two at each: 0.1 m and `far_y` from one side.
+inline void make_line(SlabLift& lift, Length far_y) {
+  lift.plan.piece.solids[0].size = {6.0 * m, 0.4 * m, 0.3 * m};
+  for (plan::Insert& insert : lift.plan.inserts) {
+    insert.at.x = insert.at.x < 2.0 * m ? 1.5 * m : 4.5 * m;
+    insert.at.y = insert.at.y < 1.0 * m ? 0.1 * m : far_y;
+  }
+  lift.plan.piece.stated_weight.reset();
+}
+
 inline std::vector<checks::Finding> judged(std::string_view rule, const checks::StageFacts& facts) {
   const checks::Rule* found = checks::rule_named(rule);
   if (!found) FAIL("there is no rule " << rule);

@@ -45,16 +45,6 @@ Areas areas_of(const BreakoutFace& face) {
 
 const double weight_kN = 2.4 * 2400.0 * 1.03 * standard_gravity_m_per_s2 / 1000.0;
 
-// 6.0 x 0.4 x 0.3 m, picks at its quarter points.
-void make_line_of_it(SlabLift& lift) {
-  lift.plan.piece.solids[0].size = {6.0 * m, 0.4 * m, 0.3 * m};
-  for (plan::Insert& insert : lift.plan.inserts) {
-    insert.at.x = insert.at.x < 2.0 * m ? 1.5 * m : 4.5 * m;
-    insert.at.y = insert.at.y < 1.0 * m ? 0.1 * m : 0.3 * m;
-  }
-  lift.plan.piece.stated_weight.reset();
-}
-
 PullsOnScale pulls_of(SlabLift& lift) {
   lift.facts();
   return pulls_on_scale(lift.plan, lift.body, 0, lift.rules, lift.tables);
@@ -158,7 +148,7 @@ TEST_CASE("the tension over a panel is a map of cells, none at its picks, alike 
 
 TEST_CASE("the tension of a line goes from end to end, and is that of the finding at its largest") {
   SlabLift lift;
-  make_line_of_it(lift);
+  make_line(lift, 0.3 * m);
   lift.rules.bending_multiplier.emplace("strip.flat.smooth", made_ratio("m", 2.0));
   const auto picture = drawn(lift).at(0).tension;
   REQUIRE(picture);
@@ -193,7 +183,7 @@ TEST_CASE("no picture of tension where it would not be that of the loads, or of 
 
 TEST_CASE("no picture of tension beside the finding of a calculation without strands or cracks") {
   SlabLift lift;
-  make_line_of_it(lift);
+  make_line(lift, 0.3 * m);
   lift.facts();
   const Report report = evaluate_plan(lift.plan, lift.body, lift.rules, lift.tables, "", {});
   const auto pictured = [&] {

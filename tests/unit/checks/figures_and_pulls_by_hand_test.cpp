@@ -53,16 +53,6 @@ double area_m2(const std::vector<plan::PlanarPoint>& ring) {
   return 0.5 * std::abs(doubled);
 }
 
-// 6 x 0.4 x 0.3 m, picked 1.5 m from its ends.
-void make_line(SlabLift& lift) {
-  lift.plan.piece.solids[0].size = {6.0 * m, 0.4 * m, 0.3 * m};
-  for (plan::Insert& insert : lift.plan.inserts) {
-    insert.at.x = insert.at.x < 2.0 * m ? 1.5 * m : 4.5 * m;
-    insert.at.y = insert.at.y < 1.0 * m ? 0.1 * m : 0.25 * m;
-  }
-  lift.plan.piece.stated_weight.reset();
-}
-
 plan::Solid cut_from(const plan::Solid& whole, const Position& at, const Vector<Length>& size) {
   plan::Solid made = whole;
   made.name = "cut", made.cut = true;
@@ -107,13 +97,13 @@ TEST_CASE(
     lift.plan.form->product = "bell.smooth";
   }
   SECTION("the section of a line") {
-    make_line(lift);
+    make_line(lift, 0.25 * m);
     CHECK(drawn_as(lift, "breaking free").tension);
     lift.plan.piece.solids.push_back(
         cut_from(lift.plan.piece.solids[0], {0.0 * m, 0.3 * m, 0.2 * m}, {6.0 * m, 0.1 * m, 0.1 * m}));
   }
   SECTION("a line that is turned") {
-    make_line(lift);
+    make_line(lift, 0.25 * m);
     turn_about_edge(lift, 45.0 * deg);
     lift.stage().turn->about = {Position{}, Position{0.0 * m, 0.4 * m, 0.0 * m}};
     lift.plan.inserts[1].at.y = 0.2 * m, lift.plan.inserts[2].at = {5.0 * m, 0.2 * m, 0.3 * m};
@@ -135,7 +125,7 @@ TEST_CASE(
 
 TEST_CASE("the tension of a line along y, under its own situation alone") {
   SlabLift lift;
-  make_line(lift);
+  make_line(lift, 0.25 * m);
   lift.plan.piece.solids[0].size = {0.4 * m, 6.0 * m, 0.3 * m};
   for (plan::Insert& insert : lift.plan.inserts) std::swap(insert.at.x, insert.at.y);
   const auto picture = drawn(lift).tension;

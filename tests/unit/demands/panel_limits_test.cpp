@@ -13,6 +13,7 @@
 #include "demands/panel_meshes.hpp"
 #include "demands/stepped_panel_bending.hpp"
 #include "support/assessed.hpp"
+#include "support/stepped_panels.hpp"
 
 using namespace firstpick;
 using namespace firstpick::tests;
@@ -203,15 +204,7 @@ TEST_CASE(
 }
 
 TEST_CASE("a stepped panel under loads near the largest number there is: in proportion or not at all") {
-  demands::SteppedPanel panel{.outer = box(0.0, 0.0, 2.0, 1.0),
-                              .holes = {},
-                              .zones = {},
-                              .poisson = Ratio::from_value(0.2),
-                              .loads = {},
-                              .patch = 0.2 * m,
-                              .strip = 1.5 * m};
-  panel.zones = {{box(0.0, 0.0, 1.0, 1.0), {}, 0.0 * m, -0.1 * m},
-                 {box(1.0, 0.0, 2.0, 1.0), {}, 0.0 * m, -0.2 * m}};
+  demands::SteppedPanel panel = panel_of_two_halves();
   panel.loads.push_back({{1.0 * Pa, 2.0 * Pa}, {pick(0.5, 0.5, 1.0), pick(1.5, 0.5, 2.0)}});
   const double one = assessed(demands::stepped_panel_bending(panel))[0].bottom.tension.value();
   int none = 0;
@@ -231,15 +224,7 @@ TEST_CASE("a stepped panel under loads near the largest number there is: in prop
 
 TEST_CASE(
     "a stepped panel: seams either way round, picks on its boundary, zones and openings that do not fit") {
-  demands::SteppedPanel panel{.outer = box(0.0, 0.0, 2.0, 1.0),
-                              .holes = {},
-                              .zones = {},
-                              .poisson = Ratio::from_value(0.2),
-                              .loads = {},
-                              .patch = 0.2 * m,
-                              .strip = 1.5 * m};
-  panel.zones = {{box(0.0, 0.0, 1.0, 1.0), {}, 0.0 * m, -0.1 * m},
-                 {box(1.0, 0.0, 2.0, 1.0), {}, 0.0 * m, -0.2 * m}};
+  demands::SteppedPanel panel = panel_of_two_halves();
   panel.loads.push_back({{2500.0 * Pa, 5000.0 * Pa}, {pick(0.5, 0.5, 2500.0), pick(1.5, 0.5, 5000.0)}});
   const auto one = assessed(demands::stepped_panel_bending(panel))[0];
   demands::SteppedPanel other = panel;

@@ -8,6 +8,7 @@
 
 #include "demands/stepped_panel_bending.hpp"
 #include "support/assessed.hpp"
+#include "support/stepped_panels.hpp"
 
 using namespace firstpick;
 using namespace firstpick::tests;
@@ -23,9 +24,7 @@ Ring box(double x0, double y0, double x1, double y1) {
 
 // Half of it thicker; balanced about the middle of each half.
 SteppedPanel halves() {
-  SteppedPanel made{.outer = box(0.0, 0.0, 2.0, 1.0), .holes = {}, .zones = {}, .poisson = Ratio::from_value(0.2), .loads = {},
-                    .patch = 0.2 * m, .strip = 1.5 * m};
-  made.zones = {{box(0.0, 0.0, 1.0, 1.0), {}, 0.0 * m, -0.1 * m}, {box(1.0, 0.0, 2.0, 1.0), {}, 0.0 * m, -0.2 * m}};
+  SteppedPanel made = panel_of_two_halves();
   SteppedLoad load;
   load.pressure = {2500.0 * Pa, 5000.0 * Pa};
   load.forces = {{{0.5 * m, 0.5 * m}, 2500.0 * newton, {}, {}, {}, true}, {{1.5 * m, 0.5 * m}, 5000.0 * newton, {}, {}, {}, true}};

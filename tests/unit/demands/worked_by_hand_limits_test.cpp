@@ -24,6 +24,7 @@
 #include "support/assessed.hpp"
 #include "support/hung_pieces.hpp"
 #include "support/plates.hpp"
+#include "support/stepped_panels.hpp"
 
 using namespace firstpick;
 using namespace firstpick::demands;
@@ -277,18 +278,7 @@ TEST_CASE("an estimate reads no tension of the top within the strips of a pick, 
 
 TEST_CASE("a pick on the edge of a stepped panel may be a micrometre beside it, and no more") {
   const auto why = [](double beside_m) {
-    const auto box = [](double x0, double x1) {
-      return std::vector<plan::PlanarPoint>{
-          {x0 * m, 0.0 * m}, {x1 * m, 0.0 * m}, {x1 * m, 1.0 * m}, {x0 * m, 1.0 * m}};
-    };
-    SteppedPanel panel{.outer = box(0.0, 2.0),
-                       .holes = {},
-                       .zones = {},
-                       .poisson = Ratio::from_value(0.2),
-                       .loads = {},
-                       .patch = 0.2 * m,
-                       .strip = 1.5 * m};
-    panel.zones = {{box(0.0, 1.0), {}, 0.0 * m, -0.1 * m}, {box(1.0, 2.0), {}, 0.0 * m, -0.2 * m}};
+    SteppedPanel panel = panel_of_two_halves();
     SteppedLoad load;
     load.pressure = {2500.0 * Pa, 5000.0 * Pa};
     load.forces = {
