@@ -2,6 +2,7 @@
 // sides of every limit of the two models.
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 #include <catch2/catch.hpp>
@@ -235,6 +236,21 @@ TEST_CASE("a ring: picks off the middle of its wall by a quarter of it, and more
     if (std::abs(off_mm) > 50.0)
       CHECK_THAT(finding.text, Catch::Contains("A1 does not pull at the middle of the ring's wall"));
   }
+}
+
+TEST_CASE("a ring turned half round about its axis is bent as before: the shortest arc between picks counts wherever it lies") {
+  const auto tension = [](double turned_deg) {
+    SlabLift lift;
+    make_ring(lift, 1.6);
+    const std::array<double, 4> at_deg{-15.0, 15.0, 160.0, -160.0};  // 30 deg between the nearest two
+    for (std::size_t i = 0; i < 4; ++i) {
+      const double a = (at_deg[i] + turned_deg) * M_PI / 180.0;
+      lift.plan.inserts[i].at.x = 1.6 * std::cos(a) * m, lift.plan.inserts[i].at.y = 1.6 * std::sin(a) * m;
+    }
+    return tension_MPa(lift);
+  };
+  CHECK(tension(180.0) == Approx(tension(0.0)).epsilon(1e-6));
+  CHECK(tension(90.0) == Approx(tension(0.0)).epsilon(1e-6));
 }
 
 TEST_CASE("a ring: a part about its axis to 2 % of its radius, and beside it") {

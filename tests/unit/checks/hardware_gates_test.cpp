@@ -116,6 +116,10 @@ TEST_CASE(
     CHECK(si_number(finding.capacity.value()) == Approx(in(kN, tension) / used));
     if (used > 1.0) check_says_why(finding);
   }
+  // A rule set that demands no more than 1: the mark still governs, what breaks the clutch does not.
+  clutch.design_factor = 5.0;
+  lift.rules.hardware_factor.value = Ratio{1.0};
+  CHECK(finding_for("hardware-overload", "A1", lift.facts()).utilization.value() == Approx(1.0 / 1.2));
 }
 
 TEST_CASE("hardware-overload: what is not known, or not a number, is missing") {

@@ -317,6 +317,16 @@ TEST_CASE("two legs pinch a ring by P R/pi, and inserts that nothing pulls are n
   CHECK(in(kPa, wall.tension) < 1.1 * 6.0 * 3.0 * R / pi / (pi / 6.0 * R * 0.01));
 }
 
+TEST_CASE("the height of a ring that counts goes by the shortest arc, on whichever side of the insert that lies") {
+  for (const double side : {1.0, -1.0}) {
+    CAPTURE(side);
+    RingPulled ring({0.6 * side, 0.0, 2.8 * side, pi});
+    ring.pinch({3.0, 3.0, 3.0, 0.0});
+    ring.found();
+    CHECK(ring.height() == Approx(0.6 / 6.0 * R));
+  }
+}
+
 TEST_CASE("near either end of a round wall the height that counts is the same, and never more than the wall has") {
   const auto height = [](double above_m, double below_m) {
     RingPulled ring(opposite);

@@ -377,6 +377,21 @@ TEST_CASE("strips are for four picks in pairs, even to 1 % of the side, of a rec
   }));
 }
 
+TEST_CASE("strips are for a rectangle to a millionth of its side, wherever it lies") {
+  const auto has_strips = [](double corner_off_um) {
+    SlabLift lift;
+    plan::Solid& slab = lift.plan.piece.solids[0];
+    slab.shape = plan::Shape::prism;
+    slab.outline = {{50.0 * m, 50.0 * m}, {54.0 * m, 50.0 * m}, {54.0 * m - corner_off_um * 1e-6 * m, 52.0 * m}, {50.0 * m, 52.0 * m}};
+    slab.length = 0.3 * m;
+    for (plan::Insert& insert : lift.plan.inserts) insert.at.x += 50.0 * m, insert.at.y += 50.0 * m;
+    lift.plan.piece.stated_weight.reset();
+    return strips_of(lift).has_value();
+  };
+  CHECK(has_strips(3.5));  // of 4 m
+  CHECK_FALSE(has_strips(20.0));
+}
+
 TEST_CASE("strips of a panel whose legs do not reach all four picks are not told") {
   SlabLift lift;
   auto facts = lift.facts();

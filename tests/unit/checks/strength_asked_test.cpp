@@ -86,6 +86,10 @@ TEST_CASE("a question with its own clock on the wall is asked by that one, whate
   CHECK(answer(asked, hand_made_tables()).verdict == Verdict::go);
   asked.asked_at.local.reset();  // then the other one tells the hour
   CHECK(answer(asked, hand_made_tables()).verdict == Verdict::hold);
+  asked.asked_at.zoned = zoned(tested_second - 3600);
+  const auto too_soon = answer(asked, hand_made_tables());
+  CHECK(too_soon.verdict == Verdict::hold);
+  CHECK_THAT(too_soon.needed.front().why, Catch::EndsWith(" is after the time of the question, 2026-03-03 06:10"));
 }
 
 TEST_CASE("two lifts that rest on one test are told once that nothing limits it") {

@@ -17,6 +17,7 @@
 #include "support/assessed.hpp"
 #include "support/hand_made_shapes.hpp"
 #include "support/hand_made_slab.hpp"
+#include "support/step_named.hpp"
 
 using namespace firstpick;
 using namespace firstpick::checks;
@@ -51,6 +52,26 @@ void load_by_hand(StageFacts& facts, const std::vector<double>& loads_kN,
 }
 
 }  // namespace
+
+TEST_CASE("the step of the largest tension names the theory behind it and the values it rests on") {
+  const auto step_of = [](SlabLift& lift) {
+    const auto facts = lift.facts();
+    Trace trace = Trace::recording();
+    rule_named("piece-cracking")->judge(facts, trace);
+    return step_named(trace, "sigma");
+  };
+  SlabLift panel, line, ring;
+  make_line(line, 0.3 * m);
+  make_ring_on_four(ring);
+  const auto& cracking = panel.rules.cracking;
+  CHECK(step_of(panel).clause == "theory of thin plates");
+  CHECK(source_ids(step_of(panel)) ==
+        std::vector{cracking.poisson.source.id, cracking.patch.source.id, cracking.pick_strip.source.id});
+  CHECK(step_of(line).clause == "statics of beams");
+  CHECK(source_ids(step_of(line)).empty());
+  CHECK(step_of(ring).clause == "statics of thin rings");
+  CHECK(source_ids(step_of(ring)) == std::vector{cracking.poisson.source.id, cracking.line_slenderness.source.id});
+}
 
 TEST_CASE("sheave-overload: each sheave by the legs that end on it, the second no less than the first") {
   SlabLift lift;
