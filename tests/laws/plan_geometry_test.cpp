@@ -20,7 +20,7 @@ using namespace firstpick::tests;
 
 namespace {
 
-constexpr int plans = 300;
+constexpr int plans = 200;
 
 Point mirrored(const Point& p, double width = 0.0) { return {-p[0] - width, p[1], p[2]}; }
 Point turned(const Point& p, double depth = 0.0) { return {-p[1] - depth, p[0], p[2]}; }  // 90 degrees about z

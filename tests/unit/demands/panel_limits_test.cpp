@@ -208,7 +208,7 @@ TEST_CASE("a stepped panel under loads near the largest number there is: in prop
   panel.loads.push_back({{1.0 * Pa, 2.0 * Pa}, {pick(0.5, 0.5, 1.0), pick(1.5, 0.5, 2.0)}});
   const double one = assessed(demands::stepped_panel_bending(panel))[0].bottom.tension.value();
   int none = 0;
-  for (const double factor : {1e280, 1e300, 1e302, 1e303, 1e304, 1e305, 1e306}) {
+  for (const double factor : {1e280, 1e303, 1e306}) {
     demands::SteppedPanel heavy = panel;
     for (Stress& pressure : heavy.loads[0].pressure) pressure *= factor;
     for (PanelForce& force : heavy.loads[0].forces) force.up *= factor;
@@ -219,7 +219,7 @@ TEST_CASE("a stepped panel under loads near the largest number there is: in prop
     none += !is_assessed(bent);
   }
   CHECK(none > 0);
-  CHECK(none < 7);
+  CHECK(none < 3);
 }
 
 TEST_CASE(
