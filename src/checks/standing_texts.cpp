@@ -9,7 +9,7 @@ namespace firstpick::checks {
 
 std::vector<std::string> cautions_of(const tables::RuleSet& rules) {
   std::vector<std::string> cautions = {
-      "This is information, not permission: the engineer of record and local codes govern.",
+      std::string(not_permission),
       "A competent person decides at the form. Any change to piece, rigging, crane or concrete voids this check.",
       "Nobody stands under the piece or between it and anything it can swing into.",
       "If the piece does not come free at the load stated here, stop: do not pull harder, do not jerk.",

@@ -10,6 +10,10 @@
 
 namespace firstpick::checks {
 
+// Stands in every output; in a table that is cut apart, in every row.
+inline constexpr std::string_view not_permission =
+    "This is information, not permission: the engineer of record and local codes govern.";
+
 // What to do when the form does not let go. Common practice: a magazine's answer on stuck panels and teaching slides that
 // name no source, both second-hand; no regulation was read (docs/verdict.md).
 inline constexpr std::string_view when_it_sticks =

@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include "checks/standing_texts.hpp"
 #include "output/audit.hpp"
 #include "output/csv_cell.hpp"
 #include "output/text_layout.hpp"
@@ -174,14 +175,14 @@ std::string audit_text(const Audit& audit, const TerminalStyle& style) {
 std::string audit_csv(const Audit& audit) {
   std::string out = csv_row({"file", "verdict", "mark", "revision", "title", "engineer", "rules", "rule", "subject",
                              "utilization", "reason", "remedy", "bending", "missing", "unconfirmed", "replaced", "tested",
-                             "evidence age days", "sign-off", "same piece", "fingerprint"});
+                             "evidence age days", "sign-off", "same piece", "fingerprint", "caution"});
   for (const Entry& e : audit.entries)
     out += csv_row({e.file, std::string(word_for(e.standing)), e.mark, e.revision, e.title, e.engineer, e.rules, e.rule,
                     e.subject, e.utilization ? fmt::format("{:.4f}", *e.utilization) : "", reason_of(e), e.remedy,
                     joined(e.bending, "; "), joined(e.missing, "; "), joined(e.unconfirmed, "; "), joined(e.overridden, "; "), e.tested,
                     e.evidence_age_days ? fmt::format("{:.2f}", *e.evidence_age_days) : "",
                     e.standing == Standing::broken ? "" : checks::in_words(e.sign_off), joined(e.same_piece, "; "),
-                    e.fingerprint});
+                    e.fingerprint, std::string(checks::not_permission)});
   return out;
 }
 

@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include "checks/standing_texts.hpp"
 #include "output/csv_cell.hpp"
 #include "output/text_layout.hpp"
 #include "output/verdict_words.hpp"
@@ -122,7 +123,7 @@ std::string board_csv(const Board& board) {
                              "other rules", "evidence", "usable MPa", "required MPa",
                              "plan",        "pour",     "made",       "plant",
                              "sign-off",    "slow mix (prediction)", "notes",
-                             "fingerprint"});
+                             "fingerprint", "caution"});
   std::size_t number = 0;
   for (const Line& line : board.lines) {
     ++number;
@@ -151,7 +152,8 @@ std::string board_csv(const Board& board) {
                       judged.checked ? checks::in_words(judged.sign_off) : "",
                       slow_words_for(judged.expected, board.zone, board.made_utc_s),
                       fmt::format("{}", fmt::join(judged.notes, "; ")),
-                      line.rests_on.answer});
+                      line.rests_on.answer,
+                      std::string(checks::not_permission)});
   }
   return out;
 }

@@ -70,7 +70,8 @@ std::string layout_json(const LayoutReport& report, const std::string& written) 
                      {"inserts", inserts},
                      {"legs", legs},
                      {"layouts_judged", report.layouts_judged},
-                     {"layouts_checked_in_full", report.layouts_checked_in_full}};
+                     {"layouts_checked_in_full", report.layouts_checked_in_full},
+                     {"cautions", {layout_caution}}};
   return json.dump(2, ' ', true, Json::error_handler_t::replace) + "\n";
 }
 

@@ -118,8 +118,7 @@ std::string layout_text(const LayoutReport& report, const std::string& written, 
                                                 report.moved ? checks::word_for(report.verdict_after) : ""), width);
   if (!written.empty()) out += paragraph("", "  ", fmt::format("Written to {}.", printable(written)), width);
   else if (report.moved) out += paragraph("", "  ", "Nothing is written: -o FILE writes the plan.", width);
-  out += paragraph("", "", "Information, not permission: the engineer of record decides where the inserts are; the piece is "
-                   "lifted by a plan that is checked with its own test.", width);
+  out += paragraph("", "", layout_caution, width);
   return out;
 }
 

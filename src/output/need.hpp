@@ -3,10 +3,14 @@
 
 #include <cstddef>
 #include <string>
+#include <vector>
 
 #include "checks/need_report.hpp"
 
 namespace firstpick::output {
+
+// What stands under every answer.
+std::vector<std::string> need_cautions(UnitSystem units);
 
 std::string need_text(const checks::NeedReport& report, std::size_t width);
 

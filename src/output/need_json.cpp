@@ -46,7 +46,8 @@ std::string need_json(const checks::NeedReport& report) {
                       {{"file", report.file}, {"mark", report.mark}, {"revision", report.revision},
                        {"fingerprint", report.fingerprint}}},
                      {"rules", report.rules},
-                     {"stages", stages}};
+                     {"stages", stages},
+                     {"cautions", need_cautions(UnitSystem::si)}};
   return json.dump(2, ' ', true, Json::error_handler_t::replace) + "\n";
 }
 

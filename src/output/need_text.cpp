@@ -71,6 +71,14 @@ std::string changes_of(const StageNeedReport& stage, UnitSystem units, std::size
 
 }  // namespace
 
+// Of other specimens a test must show more than these numbers: tables/specimens.toml.
+std::vector<std::string> need_cautions(UnitSystem units) {
+  return {fmt::format("Strengths are those of the standard cylinder, {}: results of other specimens are converted before they "
+                      "are held against them.", units == UnitSystem::us ? "6 x 12 in" : "150 x 300 mm"),
+          "Information, not permission: the engineer of record states the strength, and local codes govern; a test of this "
+          "piece's concrete must show it before each lift."};
+}
+
 std::string need_text(const checks::NeedReport& report, std::size_t width) {
   std::string out = paragraph("", "    ",
                               fmt::format("{}{}: strength that each stage needs; rules {}; fingerprint {}",
@@ -83,12 +91,8 @@ std::string need_text(const checks::NeedReport& report, std::size_t width) {
     out += not_mended_of(stage, width);
     if (!stage.changes.empty()) out += changes_of(stage, report.units, width);
   }
-  // Of other specimens a test must show more than these numbers: tables/specimens.toml.
-  const char* standard = report.units == UnitSystem::us ? "6 x 12 in" : "150 x 300 mm";
-  out += "\n" + paragraph("", "", fmt::format("Strengths are those of the standard cylinder, {}: results of other specimens are "
-                                             "converted before they are held against them.", standard), width);
-  out += paragraph("", "", "Information, not permission: the engineer of record states the strength; a test of this "
-                   "piece's concrete must show it before each lift.", width);
+  out += "\n";
+  for (const std::string& caution : need_cautions(report.units)) out += paragraph("", "", caution, width);
   return out;
 }
 

@@ -60,9 +60,12 @@ std::vector<double> FlatFaces::plane_crossings(const gp_Pnt& point, const gp_Dir
   return all;
 }
 
-double FlatFaces::off_plane_m(std::size_t face, const gp_Pnt& point) const {
+bool FlatFaces::may_be_within(std::size_t face, const gp_Pnt& point, double within_m) const {
   const Polygon& polygon = polygons_[face];
-  return std::abs(polygon.normal * (polygon.rings.front().front() - point.XYZ()));
+  if (!(std::abs(polygon.normal * (polygon.rings.front().front() - point.XYZ())) <= within_m)) return false;
+  Bnd_Box around(point, point);
+  around.Enlarge(within_m);
+  return !polygon.around.IsOut(around);
 }
 
 std::optional<gp_Pnt> FlatFaces::foot(std::size_t face, const gp_Pnt& point) const {

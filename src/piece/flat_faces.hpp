@@ -26,9 +26,9 @@ class FlatFaces {
   // Where it crosses the planes that they lie in, whether within them or not, between these two: in order.
   std::vector<double> plane_crossings(const gp_Pnt& point, const gp_Dir& along, double from_m, double to_m) const;
 
-  // How far the point lies from the plane of a face; and the point of the face below it. Nothing: it lies beside the face, or
-  // so near an edge that the kernel must say.
-  double off_plane_m(std::size_t face, const gp_Pnt& point) const;
+  // No point of the face can be nearer than this where it is not: a quick answer, by its plane and the box about it.
+  bool may_be_within(std::size_t face, const gp_Pnt& point, double within_m) const;
+  // The point of the face below the point. Nothing: it lies beside the face, or so near an edge that the kernel must say.
   std::optional<gp_Pnt> foot(std::size_t face, const gp_Pnt& point) const;
 
  private:

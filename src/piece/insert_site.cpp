@@ -72,7 +72,7 @@ class Seats {
     Bnd_Box around(point, point);
     around.Enlarge(within_m);
     for (std::size_t i = 0; i < assembly_.faces.size(); ++i) {
-      if (assembly_.flat ? assembly_.flat->off_plane_m(i, point) > within_m : boxes_[i].IsOut(around)) continue;
+      if (assembly_.flat ? !assembly_.flat->may_be_within(i, point, within_m) : boxes_[i].IsOut(around)) continue;
       const Foot foot = foot_below(point, i, vertex);
       if (foot.distance_m <= within_m) found.push_back(foot);
     }

@@ -10,8 +10,9 @@ namespace firstpick {
 
 void* module_function(const char* module, const char* function) {
   namespace fs = std::filesystem;
-  std::error_code ignored;
-  const fs::path program = fs::read_symlink("/proc/self/exe", ignored);
+  std::error_code unknown;
+  const fs::path program = fs::read_symlink("/proc/self/exe", unknown);
+  if (unknown) return nullptr;  // else a folder that somebody stands in would be searched
   const fs::path path = program.parent_path() / FIRSTPICK_MODULES_FROM_PROGRAM / module;
   void* const loaded = dlopen(path.c_str(), RTLD_NOW | RTLD_LOCAL);
   return loaded == nullptr ? nullptr : dlsym(loaded, function);

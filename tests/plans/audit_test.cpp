@@ -221,6 +221,7 @@ TEST_CASE("hostile text in any field reaches no view of an audit unescaped") {
   CHECK(page.find("<img") == std::string::npos);
   for (const char* start : {"\r\n=", "\r\n\"=", ",=", ",\"="}) CHECK(csv.find(start) == std::string::npos);
   CHECK(std::ranges::count(csv, '\n') == 3);  // no field begins a row of its own
+  for (const char* row : {"caution\r\n", "govern.\"\r\n"}) CHECK(csv.find(row) != std::string::npos);
   const std::string json = output::audit_json(audit);
   CHECK(json.find('\x1b') == std::string::npos);
   CHECK(json.find('\x07') == std::string::npos);

@@ -50,6 +50,7 @@ TEST_CASE("equations give numbers if they were factored to the end and no pivot 
   CHECK(with(2.1e-13));
   for (const double bad : {1.9e-13, 0.0, -1.0, no_number, without_end}) CHECK_FALSE(with(bad));
   CHECK_FALSE(gives_numbers(false, std::array{1.0, 1.0}));
+  CHECK_FALSE(gives_numbers(true, {}));  // of no equation at all
 }
 
 TEST_CASE("a plate that is not held at three places out of line gives no numbers") {

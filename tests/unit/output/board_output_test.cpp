@@ -7,6 +7,7 @@
 #include <catch2/catch.hpp>
 #include <nlohmann/json.hpp>
 
+#include "checks/standing_texts.hpp"
 #include "output/board_html.hpp"
 #include "output/board_page_style.hpp"
 #include "output/board_text.hpp"
@@ -265,6 +266,7 @@ TEST_CASE("every form tells the same verdict of each line, by word and mark, and
     CHECK(json["lines"][i]["verdict"] == word);
     CHECK(json["lines"][i]["expected"]["prediction_only"] == true);
     CHECK(rows[i + 1][1] == word);
+    CHECK(rows[i + 1].back() == checks::not_permission);
     CHECK(page.find(words[i]) != std::string::npos);
   }
   CHECK(json["pieces"]["GO"] == 1);

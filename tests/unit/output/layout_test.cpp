@@ -57,6 +57,8 @@ TEST_CASE("layout: nothing better, and a plan that lies outside what it allows, 
 
 TEST_CASE("layout: the JSON holds the same numbers, unrounded") {
   const auto json = nlohmann::json::parse(output::layout_json(made(), ""));
+  REQUIRE(json["cautions"].size() == 1);
+  CHECK(json["cautions"][0] == output::layout_caution);
   CHECK(json["before"]["utilization"] == 0.914);
   CHECK(json["after"]["rule"] == "piece-cracking");
   CHECK(json["inserts"][0]["after_m"][0] == 0.8);

@@ -30,6 +30,7 @@ TEST_CASE("need: the strength to state, each rule's rounded up, and what changes
   const std::string text = output::need_text(made(), 200);
   CHECK(text.find("strength to state on the drawing: 2500 psi") != std::string::npos);
   CHECK(text.find("Strengths are those of the standard cylinder, 6 x 12 in: results of other specimens") != std::string::npos);
+  CHECK(text.find("engineer of record states the strength, and local codes govern") != std::string::npos);
   CHECK(text.find("2411 psi A2") != std::string::npos);
   CHECK(text.find("not so: insert-embedment stays, A1") != std::string::npos);
   CHECK(text.find("no strength mends") == std::string::npos);
@@ -58,6 +59,8 @@ TEST_CASE("need: JSON in SI, null where there is no number") {
   CHECK(stage["needed_MPa"].get<double>() == Approx(16.62).epsilon(1e-3));
   CHECK(stage["governed_by"] == "insert-breakout");
   CHECK(stage["changes"][1]["print_MPa"].is_null());
+  CHECK(json["cautions"] == output::need_cautions(UnitSystem::si));
+  CHECK(json["cautions"][0].get<std::string>().find("150 x 300 mm") != std::string::npos);
   NeedReport empty = made();
   empty.stages.front().need.rules.clear();
   empty.stages.front().need.to_print.reset();
